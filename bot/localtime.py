@@ -1,0 +1,60 @@
+"""Local clock times across changes of the clock. Nothing here reads a clock."""
+
+from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+MINUTE = timedelta(minutes=1)
+DAY = timedelta(days=1)
+
+
+def at_local(day: date, clock: time, zone: str) -> datetime:
+    """Give the instant at which a local clock shows this time on this day.
+
+    A time that a change of the clock skips is the first valid minute after it; one
+    that comes twice is the first of the two. Raises ZoneInfoNotFoundError for an unknown zone.
+    """
+    place = ZoneInfo(zone)
+    wanted = datetime.combine(day, clock.replace(second=0, microsecond=0), tzinfo=place)
+    late, early = wanted.astimezone(UTC), wanted.replace(fold=1).astimezone(UTC)
+    if late <= early:  # the usual case, or a time that comes twice: fold=0 is the first
+        return wanted
+    # Skipped: read with the offset from before the change the time lies after it (late),
+    # read with the one from after it, before it (early). The change is in between.
+    while late - early > MINUTE:
+        middle = early + (late - early) // 2
+        if middle.astimezone(place).utcoffset() == early.astimezone(place).utcoffset():
+            early = middle
+        else:
+            late = middle
+    return late.replace(second=0, microsecond=0).astimezone(place)
+
+
+def shifted(moment: datetime, by: timedelta) -> datetime:
+    """Add elapsed time (not clock time) and keep the zone."""
+    return (moment.astimezone(UTC) + by).astimezone(moment.tzinfo)
+
+
+def in_zone(moment: datetime, zone: str) -> datetime:
+    """The same instant on the clock of that zone."""
+    return moment.astimezone(ZoneInfo(zone))
+
+
+def local_date(moment: datetime, zone: str) -> date:
+    """The calendar date that this instant has in that zone."""
+    return in_zone(moment, zone).date()
+
+
+def minutes_between(earlier: datetime, later: datetime) -> float:
+    """Elapsed minutes between two instants (negative if they are the other way round)."""
+    # Through UTC: subtracting two datetimes of one ZoneInfo would compare wall clocks.
+    return (later.astimezone(UTC) - earlier.astimezone(UTC)).total_seconds() / 60
+
+
+def iso(moment: datetime) -> str:
+    """ISO 8601 to the second, with offset."""
+    return moment.isoformat(timespec="seconds")
+
+
+def fixed(moment: datetime, zone: str) -> datetime:
+    """The instant with the offset that the zone has then, as a record keeps it."""
+    return datetime.fromisoformat(in_zone(moment, zone).isoformat())

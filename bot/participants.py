@@ -1,0 +1,104 @@
+"""The person whom the bot serves, as the record knows them. Frozen; a change is a new one."""
+
+from dataclasses import dataclass, field
+from datetime import datetime, time
+from enum import StrEnum
+
+from bot.units import Unit
+
+WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+
+
+class State(StrEnum):
+    """Whether anything may be sent unasked."""
+
+    ACTIVE = "active"
+    PAUSED = "paused"
+    STOPPED = "stopped"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Goals:
+    """Goals in mg/dL: before a meal both ends included, after it from 70 to below `after_high`.
+
+    Defaults: ADA Standards of Care 2026, section 6, table 6.3.
+    """
+
+    before_low: float = 80
+    before_high: float = 130
+    after_high: float = 180
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Limits:
+    """Where `low` and `high` begin, in mg/dL; a care team may narrow them, never widen.
+
+    Below 70: ADA Standards of Care 2026, section 6, level 1. From 250: same, section 13 (call
+    a clinician when values stay above it within a day). `low` may be raised to 80 at most,
+    `high` lowered to 200 at least (project rule).
+    """
+
+    low: float = 70
+    high: float = 250
+
+    def __post_init__(self) -> None:
+        if not 70 <= self.low <= 80:
+            raise ValueError("low must be from 70 to 80 mg/dL")
+        if not 200 <= self.high <= 250:
+            raise ValueError("high must be from 200 to 250 mg/dL")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Participant:
+    """A person with type 2 diabetes who tests in pairs.
+
+    `id` is random and public, never the chat's. `may_go_low` and `ketone_risk` are None where
+    unknown, which counts as true (see `can_go_low`, `can_make_ketones`).
+    """
+
+    id: str
+    unit: Unit
+    zone: str
+    joined_at: datetime
+    language: str = "en"
+    week_ends: str = "sunday"
+    digest_at: time = time(18, 0)
+    quiet_from: time = time(22, 30)
+    quiet_to: time = time(6, 30)
+    main_meal: time | None = None
+    may_go_low: bool | None = None
+    ketone_risk: bool | None = None
+    emergency_number: str | None = None
+    tell_educator: bool = False
+    goals: Goals = field(default_factory=Goals)
+    limits: Limits = field(default_factory=Limits)
+    state: State = State.ACTIVE
+    educator: str | None = None
+    name: str | None = None
+    fluid_limit: bool = False
+    acarbose: bool = False
+    helper: bool = False
+    pregnant: bool = False
+    discreet: bool = False
+    high_plan_until: datetime | None = None
+    nights_until: datetime | None = None
+
+    @property
+    def can_go_low(self) -> bool:
+        """Unknown counts as yes."""
+        return self.may_go_low is not False
+
+    @property
+    def can_make_ketones(self) -> bool:
+        """Unknown counts as yes."""
+        return self.ketone_risk is not False
+
+    @property
+    def needs_release(self) -> bool:
+        """Each step past as_usual waits for the educator: less starch and more walking can bring lows."""
+        return self.can_go_low or self.can_make_ketones
+
+    @property
+    def judged(self) -> bool:
+        """Goals are not judged in pregnancy until the care team sets them."""
+        return not self.pregnant
