@@ -102,3 +102,41 @@ class Participant:
     def judged(self) -> bool:
         """Goals are not judged in pregnancy until the care team sets them."""
         return not self.pregnant
+
+
+class Role(StrEnum):
+    """What a chat is to the bot."""
+
+    PARTICIPANT = "participant"
+    EDUCATOR = "educator"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Invitation:
+    """What the one who invites already knows. What is None is asked at joining."""
+
+    zone: str | None = None
+    unit: Unit | None = None
+    main_meal: time | None = None
+    language: str = "en"
+    may_go_low: bool | None = None
+    ketone_risk: bool | None = None
+    quiet_from: time = time(22, 30)
+    quiet_to: time = time(6, 30)
+    emergency_number: str | None = None
+    educator: str | None = None
+    fluid_limit: bool = False
+    acarbose: bool = False
+    helper: bool = False
+    role: Role = Role.PARTICIPANT
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Enrolment:
+    """How far a chat has come in joining; nothing else is kept of it before consent.
+
+    `stage` is the name of the question that is open; `known` what was answered so far, as text.
+    """
+
+    stage: str
+    known: tuple[tuple[str, str], ...] = ()
