@@ -1,0 +1,78 @@
+"""Cautions that count: two days running, the third high, the second low."""
+
+from collections.abc import Iterator, Sequence
+from datetime import datetime
+
+from bot.caution.caution import Caution, Told
+from bot.caution.episodes import Episode, episode_of, episodes
+from bot.caution.surprise import doubtful, unsettled
+from bot.caution.thresholds import (
+    HIGHS_IN_SEVEN_DAYS,
+    LOWS_IN_SEVEN_DAYS,
+    SEVEN_DAYS,
+    Level,
+)
+from bot.entries import Reading
+from bot.localtime import DAY, local_date, shifted
+from bot.messages import Kind
+from bot.record import Noted
+from bot.record.fold import when
+
+
+def counted(told: Told) -> Iterator[Caution]:
+    """The calls to the care team that a new reading completes.
+
+    A high that a washed repeat overruled counts for neither of the high ones, one that is far
+    from the last reading and not confirmed yet for no third high. Lows always count.
+    """
+    readings = told.record.readings
+    overruled, open_ = doubtful(told.record), unsettled(told.record)
+    yield from _two_days(told, [noted for noted in readings if noted.id not in overruled])
+    highs = episodes([noted for noted in readings if noted.id not in open_], told.high)
+    lows = episodes(readings, told.low)
+    yield from _repeated(told, Level.REPEATED_HIGH, highs, HIGHS_IN_SEVEN_DAYS)
+    yield from _repeated(told, Level.REPEATED_LOW, lows, LOWS_IN_SEVEN_DAYS)
+
+
+def _two_days(told: Told, readings: Sequence[Noted[Reading]]) -> Iterator[Caution]:
+    zone = told.record.participant.zone
+    very_high = [noted for noted in readings if told.level(noted) is Level.VERY_HIGH]
+    days = {local_date(when(noted), zone) for noted in very_high}
+    if _said_today(told, Level.TWO_DAYS_VERY_HIGH):
+        return
+    for noted in very_high:
+        day = local_date(when(noted), zone)
+        if noted in told.readings and (day - DAY in days or day + DAY in days):
+            yield Caution(level=Level.TWO_DAYS_VERY_HIGH, cause=noted.id, reading=noted)
+
+
+def _said_today(told: Told, level: Level) -> bool:
+    zone = told.record.participant.zone
+    today = local_date(told.now, zone)
+    return any(local_date(at, zone) == today for at in _said_at(told, level))
+
+
+def _repeated(told: Told, level: Level, found: Sequence[Episode], many: int) -> Iterator[Caution]:
+    week_ago = shifted(told.now, -SEVEN_DAYS)
+    if any(at > week_ago for at in _said_at(told, level)):
+        return
+    for noted in told.readings:
+        episode = episode_of(noted.id, found)
+        if episode and _completes(episode, found, many):
+            yield Caution(level=level, cause=noted.id, reading=noted)
+
+
+def _completes(episode: Episode, found: Sequence[Episode], many: int) -> bool:
+    """Tell whether `many` episodes, this one among them, begin within seven days."""
+    place = found.index(episode)
+    for first in range(max(0, place - many + 1), place + 1):
+        last = first + many - 1
+        if last < len(found) and when(found[last][0]) < shifted(when(found[first][0]), SEVEN_DAYS):
+            return True
+    return False
+
+
+def _said_at(told: Told, level: Level) -> Iterator[datetime]:
+    for spoken in told.record.spoke:
+        if spoken.entry.kind is Kind.CAUTION and spoken.entry.about == level:
+            yield spoken.at

@@ -1,0 +1,78 @@
+"""Which high symptoms may mean ketones: vomiting, belly pain, fast deep breathing.
+
+The reader says that a symptom is one of high glucose and keeps its words; here they are told
+apart from thirst, passing water and blurred sight. Misspelt words count, and words that fit
+neither list count as a sign: one question too many to the emergency number costs less than one
+too few.
+
+Source of the signs: health service pages on ketoacidosis; consensus report 2024 on
+hyperglycaemic crises, doi 10.2337/dci24-0032.
+"""
+
+import re
+import unicodedata
+
+from rapidfuzz import fuzz, process
+
+from bot.entries import Suggests, Symptom
+
+#: English and Spanish, without accents. The endings are left to the fuzzy comparison.
+KETONE_WORDS = (
+    "vomit", "vomiting", "vomited", "throwing", "threw", "thrown", "puking", "puked", "puke",
+    "barf", "barfing", "heaving", "retching", "nausea", "nauseous", "queasy", "sick",
+    "belly", "bellyache", "stomach", "stomachache", "tummy", "tummyache", "abdomen", "abdominal",
+    "guts", "cramps", "breathing", "breath", "breathe", "breaths", "panting", "fruity",
+    "vomito", "vomitos", "vomitando", "vomite", "devolviendo", "devolvi", "arcadas", "nauseas",
+    "barriga", "panza", "vientre", "estomago", "tripa", "guata", "respirando", "respiracion",
+    "respiro", "jadeo", "jadeando", "aliento",
+)  # fmt: skip
+
+#: What else high glucose does.
+OTHER_WORDS = (
+    "thirst", "thirsty", "drinking", "drink", "water", "dry", "mouth",
+    "pee", "peeing", "urine", "urinating", "urinate", "bathroom", "toilet", "loo", "wee",
+    "blurred", "blurry", "blur", "double", "vision", "sight", "eyes", "seeing",
+    "tired", "exhausted", "weak", "parched", "dehydrated",
+    "sed", "sediento", "sedienta", "boca", "seca", "agua", "bebiendo",
+    "orinar", "orino", "orinando", "orina", "mear", "meando", "pis", "pipi", "bano",
+    "vision", "vista", "borrosa", "borroso", "doble", "veo", "ojos", "cansado", "cansada",
+)  # fmt: skip
+
+#: Words that carry no meaning of their own here.
+_EMPTY = frozenset((
+    "a", "ache", "aching", "all", "am", "and", "bad", "been", "being", "can", "cannot", "day",
+    "deep", "fast", "feel", "feeling", "going", "got", "have", "having", "heavy", "her", "his",
+    "hurts", "i", "im", "in", "is", "it", "keep", "lot", "lots", "me", "much", "my", "of", "off",
+    "on", "pain", "pains", "passing", "rapid", "really", "since", "so", "the", "time", "times",
+    "to", "today", "up", "very", "was",
+    "con", "de", "del", "dolor", "el", "en", "estoy", "ha", "he", "la", "las", "lo", "los", "mi",
+    "mucha", "mucho", "muy", "que", "se", "tengo", "todo", "un", "una", "y",
+))  # fmt: skip
+
+#: How alike two spellings are, in per cent, to be one word.
+_LIKENESS = 75.0
+
+
+def may_mean_ketones(symptom: Symptom) -> bool:
+    """Tell whether a high symptom is one that goes with ketones."""
+    if symptom.suggests is not Suggests.HIGH:
+        return False
+    words = [word for word in re.findall(r"[^\W\d_]+", _plain(symptom.text)) if word not in _EMPTY]
+    if not words:
+        return True
+    of_ketones = [_likeness(word, KETONE_WORDS) for word in words]
+    of_others = [_likeness(word, OTHER_WORDS) for word in words]
+    known_sign = any(
+        sign >= _LIKENESS and sign >= other
+        for sign, other in zip(of_ketones, of_others, strict=True)
+    )
+    return known_sign or max(of_others) < _LIKENESS
+
+
+def _likeness(word: str, among: tuple[str, ...]) -> float:
+    return process.extractOne(word, among, scorer=fuzz.ratio)[1]
+
+
+def _plain(text: str) -> str:
+    apart = unicodedata.normalize("NFKD", text.casefold().replace("'", "").replace("’", ""))
+    return "".join(sign for sign in apart if not unicodedata.combining(sign))
