@@ -1,0 +1,169 @@
+"""One sheet of paper, used again and again: ink goes on at once, in pixels from the top left.
+
+The figure, its canvas and one artist of each sort are made once in a process. Laying out axes
+and ticks, and a new figure a chart, is what makes the plain way of plotting slow; a sheet has
+none of them.
+"""
+
+from dataclasses import dataclass
+from io import BytesIO
+from typing import Literal
+
+import numpy as np
+from matplotlib.backends.backend_agg import FigureCanvasAgg, RendererAgg
+from matplotlib.figure import Figure
+from matplotlib.lines import Line2D
+from matplotlib.patches import Rectangle
+from matplotlib.text import Text
+from matplotlib.transforms import Affine2D
+from PIL import Image
+
+from bot.chart.fonts import drawable, font_for
+from bot.chart.palette import BITS_STORED, INK, PAPER, indexed, palette
+
+#: At 72 dots an inch a point is a pixel.
+DPI = 72
+
+Align = Literal["left", "center", "right"]
+Point = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Style:
+    """How words look: size in pixels, ink, weight."""
+
+    size: float
+    ink: str = INK
+    bold: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """One line of words with its place: the left end of its baseline, and its width."""
+
+    left: float
+    baseline: float
+    width: float
+    text: str
+    style: Style
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """How a mark looks: matplotlib's marker, size in pixels, filled with ink or with paper."""
+
+    marker: str
+    size: float
+    ink: str = INK
+    filled: bool = True
+
+
+class Sheet:
+    """Paper of a fixed width and any height."""
+
+    def __init__(self, width: int) -> None:
+        self.width = width
+        self.height = 0
+        self._figure = Figure(dpi=DPI, facecolor=PAPER)
+        self._canvas = FigureCanvasAgg(self._figure)
+        self._downwards = Affine2D()
+        self._line = Line2D([], [], transform=self._downwards)
+        self._mark = Line2D([], [], transform=self._downwards, linestyle="none")
+        self._block = Rectangle((0, 0), 1, 1, transform=self._downwards, linewidth=0)
+        self._text = Text(transform=self._downwards, parse_math=False)
+        for artist in (self._line, self._mark, self._block, self._text):
+            artist.set_figure(self._figure)
+        self.start(width)
+
+    def start(self, height: int, *, soft: bool = True) -> None:
+        """Take a fresh sheet of this height. Soft edges of letters take twice the bytes."""
+        self.height = height
+        self._figure.set_size_inches(self.width / DPI, height / DPI, forward=False)
+        self._renderer: RendererAgg = self._canvas.get_renderer()
+        self._renderer.clear()
+        self._downwards.clear().scale(1, -1).translate(0, height)
+        self._figure.patch.draw(self._renderer)
+        self._text.set_antialiased(soft)
+
+    def write(self, at: Point, text: str, style: Style, align: Align = "left") -> Written:
+        """Lay out one line with its baseline at `at`, without inking it."""
+        width = self.width_of(text, style)
+        left = at[0] - {"left": 0.0, "center": width / 2, "right": width}[align]
+        return Written(left, at[1], width, drawable(text), style)
+
+    def ink(self, written: Written) -> None:
+        """Ink a line of words."""
+        if not written.text:
+            return
+        style = written.style
+        self._text.set_text(written.text)
+        self._text.set_position((written.left, written.baseline))
+        self._text.set_color(style.ink)
+        self._text.set_fontproperties(font_for(written.text, style.size, bold=style.bold))
+        self._text.draw(self._renderer)
+
+    def words(self, at: Point, text: str, style: Style, align: Align = "left") -> None:
+        """Lay out and ink one line."""
+        self.ink(self.write(at, text, style, align))
+
+    def block(self, corner: Point, opposite: Point, ink: str) -> None:
+        """Fill a rectangle."""
+        (left, top), (right, bottom) = corner, opposite
+        self._block.set_bounds(left, top, right - left, bottom - top)
+        self._block.set_facecolor(ink)
+        self._block.draw(self._renderer)
+
+    def line(
+        self,
+        start: Point,
+        end: Point,
+        ink: str,
+        width: float,
+        dashes: tuple[float, float] | None = None,
+    ) -> None:
+        """Draw a straight line; `dashes` are lengths on and off, in widths of the line."""
+        self._line.set_data((start[0], end[0]), (start[1], end[1]))
+        self._line.set_color(ink)
+        self._line.set_linewidth(width)
+        self._line.set_linestyle("-" if dashes is None else (0, dashes))
+        self._line.draw(self._renderer)
+
+    def dots(self, start: Point, end: Point, ink: str, size: float, apart: float) -> None:
+        """Draw a line of dots that reaches from one point to the other."""
+        count = max(int(np.hypot(end[0] - start[0], end[1] - start[1]) // apart), 1) + 1
+        self._mark.set_data(
+            np.linspace(start[0], end[0], count), np.linspace(start[1], end[1], count)
+        )
+        self._set_shape(Shape("o", size, ink))
+        self._mark.draw(self._renderer)
+
+    def mark(self, at: Point, shape: Shape) -> None:
+        """Set a mark centred at `at`."""
+        self._mark.set_data((at[0],), (at[1],))
+        self._set_shape(shape)
+        self._mark.draw(self._renderer)
+
+    def width_of(self, text: str, style: Style) -> float:
+        """How wide a line of words is, in pixels."""
+        text = drawable(text)
+        font = font_for(text, style.size, bold=style.bold)
+        width, _height, _descent = self._renderer.get_text_width_height_descent(
+            text, font, ismath=False
+        )
+        return float(width)
+
+    def png(self) -> bytes:
+        """The sheet as it stands: a PNG of few colours, with nothing in it but the picture."""
+        image = Image.fromarray(indexed(np.asarray(self._renderer.buffer_rgba())))
+        image.putpalette(palette().tobytes())
+        paper = BytesIO()
+        image.save(paper, format="PNG", bits=BITS_STORED, compress_level=7)
+        return paper.getvalue()
+
+    def _set_shape(self, shape: Shape) -> None:
+        edge = shape.size / 5
+        self._mark.set_marker(shape.marker)
+        self._mark.set_markersize(shape.size - edge)
+        self._mark.set_markeredgewidth(edge)
+        self._mark.set_markeredgecolor(shape.ink)
+        self._mark.set_markerfacecolor(shape.ink if shape.filled else PAPER)
