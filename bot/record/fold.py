@@ -1,5 +1,6 @@
 """Events folded into a record of what stands now."""
 
+from bisect import bisect_right
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -166,8 +167,8 @@ def _treats_a_low(
     if not foods or any(food.kind not in SUGARS for food in foods):
         return False
     eaten = when(meal)
-    earlier = [noted for noted in readings if when(noted) <= eaten]
-    last = earlier[-1] if earlier else None
+    earlier = bisect_right(readings, eaten, key=when)
+    last = readings[earlier - 1] if earlier else None
     if last is None or last.message == meal.message or not is_low(last.entry, limits):
         return False
     return eaten - when(last) <= TREATMENT_WINDOW

@@ -1,6 +1,6 @@
 """Pairing by the contract's sentences, one case a sentence. Times: 2 March 2026, UTC."""
 
-from datetime import timedelta
+from datetime import timedelta, timezone
 
 import pytest
 
@@ -274,7 +274,5 @@ def test_a_meal_without_a_known_start_has_no_pair() -> None:
 
 
 def test_two_hours_are_elapsed_hours_whatever_the_offset() -> None:
-    from datetime import timezone
-
     later = at("14:00").astimezone(timezone(timedelta(hours=2)))
     assert only(rice().tell(reading(160, later, AFTER))).after_minutes == 120
