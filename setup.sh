@@ -35,11 +35,11 @@ fi
 echo "setup.sh: making .venv from $lock, once" >&2
 [ -x .venv/bin/python ] || "$python" -m venv .venv
 pip() { .venv/bin/python -m pip --disable-pip-version-check "$@"; }
-if ! pip install --quiet --require-hashes --requirement "$lock"; then
+if ! pip install -qq --require-hashes --requirement "$lock"; then
     echo "setup.sh: the libraries of $lock could not be installed (no network, or no package index?)" >&2
     exit 1
 fi
-pip install --quiet --no-deps --no-build-isolation --editable .
+pip install -qq --no-deps --no-build-isolation --editable .
 echo "$stamp" > ".venv/made-$mark"
 if [ "$mark" = test ]; then
     cat requirements.lock pyproject.toml | cksum > .venv/made-run
