@@ -4,133 +4,36 @@ Every text is put together from whole sentences, one instruction each, in the or
 do. The code joins sentences and fills in numbers and times; it never builds a sentence.
 """
 
-from dataclasses import dataclass
 from datetime import datetime
 
 from bot.caution.caution import Caution, Why
 from bot.caution.ladder import Recheck, RecheckKind
 from bot.caution.thresholds import BEFORE_ACTIVITY, RECHECK_AFTER_RECOVERY, VERY_HIGH, Level
-from bot.entries import By, OffScale, Reading
+from bot.entries import By, Reading
 from bot.localtime import in_zone, shifted
 from bot.participants import Participant, State
 from bot.record import Noted
 from bot.record.fold import when
 from bot.words.amounts import clock, mg_dl_words, value_words
+from bot.words.caution_sentences import CautionSentences, Voice
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Voice:
-    """The sentences of cautions and rechecks, as said to one kind of reader.
-
-    Filled in: `{value}` a reading with its unit, `{limit}` where low begins, `{from_}` where a
-    level begins, `{emergency}` the number to call, `{sugar}` what 15 g of fast sugar are, `{at}`
-    and `{taken}` clock times.
-    """
-
-    # what to do about a low
-    sugar_now: str
-    sugar_now_again: str
-    sugar_if_still_low: str
-    treat_as_low: str
-    sugar_if_low: str
-    retest_asked: str
-    retest_alone: str
-    not_alone: str
-    no_driving: str
-    no_driving_yet: str
-    then_eat: str
-    low_alarm: str
-    # what to do about a high
-    wash: str
-    test_again: str
-    water: str
-    water_within_limit: str
-    call_if_repeat: str
-    call_if_it_stays: str
-    urgent_if_high_again: str
-    urgent_care: str
-    high_signs: str
-    # what a value is
-    very_low: str
-    meter_low: str
-    low: str
-    very_high: str
-    meter_high: str
-    meter_high_again: str
-    high: str
-    high_again: str
-    was_low: str
-    was_high: str
-    planned: str
-    fingers: str
-    # an emergency
-    emergency_call: str
-    emergency_value: str
-    emergency_signs: str
-    emergency_still_low: str
-    nothing_by_mouth: str
-    emergency_sugar: str
-    glucagon: str
-    stay: str
-    # calls to the care team
-    call_today: str
-    call_this_week: str
-    two_days: str
-    third_high: str
-    second_low: str
-    only_they: str
-    find_reason: str
-    # symptoms and wrong doses
-    feeling_counts: str
-    then_test: str
-    test_now: str
-    wrong_dose_call: str
-    wrong_dose_tell: str
-    # at the end of all
-    nobody_watches: str
-    care_team_first: str
-    # rechecks
-    recheck: str
-    recheck_second: str
-    recheck_hour: str
-    recheck_high: str
-    recheck_alarm: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CautionSentences:
-    """Every sentence about safety in one language: two voices, and single lines.
-
-    The lines take the same fillings as the voices, and `{before}` or `{repeat}` for a second
-    reading.
-    """
-
-    own: Voice
-    helper: Voice
-    local_emergency: str
-    sugar: str
-    sugar_glucose_only: str
-    back: str
-    back_thanks: str
-    back_eat: str
-    back_one_more: str
-    doubtful: str
-    surprise: str
-    just_under_goal: str
-    activity_first: str
-    activity_sugar: str
-    low_taken_back: str
-    educator_told: str
-    medicine_advice: str
-    pregnancy: str
-    other_people: str
-    others_low_first: str
-    others_emergency: str
-    others_who: str
-
-    def voice(self, by: By) -> Voice:
-        """The voice for who writes."""
-        return self.helper if by is By.HELPER else self.own
+__all__ = [
+    "CautionSentences",
+    "Voice",
+    "activity_words",
+    "caution_words",
+    "doubtful_words",
+    "educator_told_words",
+    "just_under_goal_words",
+    "ladder_closed_words",
+    "low_taken_back_words",
+    "medicine_advice_words",
+    "other_people_words",
+    "others_symptom_words",
+    "pregnancy_words",
+    "recheck_words",
+    "surprise_words",
+]
 
 
 def caution_words(
@@ -274,13 +177,12 @@ def _emergency(caution: Caution, voice: Voice) -> list[str]:
 
 def _low(caution: Caution, voice: Voice) -> list[str]:
     grave = caution.level is Level.VERY_LOW
-    off_scale = caution.reading is not None and caution.reading.entry.value is None
     if caution.late:
         said = [voice.test_now, voice.was_low, voice.sugar_if_still_low]
     else:
         said = [
             voice.sugar_now_again if caution.repeat else voice.sugar_now,
-            (voice.meter_low if off_scale else voice.very_low) if grave else voice.low,
+            _what_is_low(caution, voice),
         ]
     said += [voice.not_alone, voice.no_driving] if grave else [voice.no_driving_yet]
     said.append(voice.retest_asked if caution.asked_again else voice.retest_alone)
@@ -292,35 +194,47 @@ def _low(caution: Caution, voice: Voice) -> list[str]:
     return said
 
 
+def _what_is_low(caution: Caution, voice: Voice) -> str:
+    if caution.level is Level.LOW:
+        return voice.low
+    return voice.meter_low if _off_scale(caution) else voice.very_low
+
+
 def _high(caution: Caution, participant: Participant, voice: Voice) -> list[str]:
-    grave = caution.level is Level.VERY_HIGH
-    off_scale = caution.reading is not None and caution.reading.entry.off_scale is OffScale.HIGH
-    if off_scale and caution.repeat:
-        said = [voice.urgent_care, voice.meter_high_again]
-    elif caution.repeat:
-        said = [voice.call_today] if grave else []
-        said.append(voice.high_again)
-    else:
-        said = [voice.test_now if caution.late else "", voice.wash]
-        said += [] if caution.late else [voice.test_again]
-        said.append(_what_is_high(caution, voice, off_scale=off_scale))
-        if not caution.shorter:
-            said.append(voice.fingers)
-    said.append(voice.water_within_limit if participant.fluid_limit else voice.water)
-    if not grave:
-        said.append(voice.call_if_it_stays)
-    elif not caution.repeat:
+    water = voice.water_within_limit if participant.fluid_limit else voice.water
+    if caution.repeat:
+        return [*_high_again(caution, water, voice), voice.high_signs]
+    said = [voice.test_now, voice.wash] if caution.late else [voice.wash, voice.test_again]
+    said.append(_what_is_high(caution, voice))
+    if not caution.shorter:
+        said.append(voice.fingers)
+    said.append(water)
+    if caution.level is Level.VERY_HIGH:
         said += [voice.call_if_repeat, voice.urgent_if_high_again]
-    said.append(voice.high_signs)
-    return said
+    else:
+        said.append(voice.call_if_it_stays)
+    return [*said, voice.high_signs]
 
 
-def _what_is_high(caution: Caution, voice: Voice, *, off_scale: bool) -> str:
+def _high_again(caution: Caution, water: str, voice: Voice) -> list[str]:
+    """A repeat as high stands: no third test, but whom to call."""
+    if _off_scale(caution):
+        return [voice.urgent_care, voice.meter_high_again, water]
+    if caution.level is Level.VERY_HIGH:
+        return [voice.call_today, voice.high_again, water]
+    return [water, voice.high_again, voice.call_if_it_stays]
+
+
+def _what_is_high(caution: Caution, voice: Voice) -> str:
     if caution.late:
         return voice.was_high
-    if off_scale:
+    if _off_scale(caution):
         return voice.meter_high
     return voice.very_high if caution.level is Level.VERY_HIGH else voice.high
+
+
+def _off_scale(caution: Caution) -> bool:
+    return caution.reading is not None and caution.reading.entry.off_scale is not None
 
 
 def _symptoms(caution: Caution, participant: Participant, voice: Voice) -> list[str]:
@@ -333,6 +247,7 @@ def _symptoms(caution: Caution, participant: Participant, voice: Voice) -> list[
         said += [voice.wash, voice.test_now]
     else:
         said.append(voice.test_now)
+    said.append(voice.send_number)
     if caution.low_symptoms:
         if not participant.can_go_low:
             said.append(voice.sugar_if_low)
@@ -361,13 +276,12 @@ def _filled(
     level = caution.level if caution is not None else None
     begins = participant.limits.high if level is Level.REPEATED_HIGH else from_
     retest = caution.retest_at if caution is not None else at
-    sugar = sentences.sugar_glucose_only if participant.acarbose else sentences.sugar
     fillings = {
         "{value}": value_words(shown) if shown is not None else "",
         "{limit}": mg_dl_words(participant.limits.low, unit),
         "{from_}": mg_dl_words(begins, unit),
         "{emergency}": participant.emergency_number or sentences.local_emergency,
-        "{sugar}": sugar,
+        "{sugar}": _sugar(participant, sentences),
         "{at}": clock(in_zone(retest, participant.zone)) if retest is not None else "",
         "{taken}": clock(in_zone(when(noted), participant.zone)) if noted is not None else "",
     }
@@ -375,3 +289,11 @@ def _filled(
     for name, filling in fillings.items():
         text = text.replace(name, filling)
     return text
+
+
+def _sugar(participant: Participant, sentences: CautionSentences) -> str:
+    """What 15 g of fast sugar are: glucose alone works beside acarbose, and juice counts as
+    fluid (and is no good choice for weak kidneys). ADA leaflet 2017; NIDDK."""
+    if participant.acarbose:
+        return sentences.sugar_glucose_only
+    return sentences.sugar_within_limit if participant.fluid_limit else sentences.sugar

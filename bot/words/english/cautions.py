@@ -38,8 +38,9 @@ OWN = Voice(
     urgent_if_high_again="If your meter shows HI again, get urgent care now.",
     urgent_care="Get urgent care now.",
     high_signs=(
-        "Call {emergency} if you vomit, have belly pain, have fruity breath, "
-        "breathe fast and deep, or feel drowsy or confused."
+        "Call {emergency} if you vomit, or if you have belly pain. "
+        "Call too for fruity breath, for fast deep breathing, "
+        "or if you feel drowsy or confused."
     ),
     very_low="{value} is very low.",
     meter_low="LO on the meter means very low.",
@@ -61,13 +62,10 @@ OWN = Voice(
     emergency_value="The meter showed {value}.",
     emergency_signs="These signs need a doctor right away.",
     emergency_still_low="The sugar has not been enough so far.",
-    nothing_by_mouth=(
-        "Show this to someone near you. If you are not fully awake, "
-        "they must give you nothing by mouth."
-    ),
-    emergency_sugar="If you are awake and low, take 15 g of fast sugar: {sugar}.",
-    glucagon="If you were given glucagon for this, someone should use it now.",
-    stay="Do not stay alone. Do not drive.",
+    nothing_by_mouth="If a person is not fully awake, give nothing by mouth.",
+    emergency_sugar="Anyone who is awake and low needs 15 g of fast sugar now: {sugar}.",
+    glucagon="If they are low and not awake, use glucagon if it was prescribed.",
+    stay="Stay with someone until help comes. Do not drive.",
     call_today="Call your care team today.",
     call_this_week="Call your care team this week.",
     two_days="You had {from_} or more on two days in a row. It was {value} this time.",
@@ -76,8 +74,9 @@ OWN = Voice(
     only_they="Only they can look at your medicine. Do not change it on your own.",
     find_reason="They can help you find out why. Do not change any medicine on your own.",
     feeling_counts="How you feel counts more than the number.",
-    then_test="Then test, and send me the number.",
+    then_test="Then test.",
     test_now="Test now.",
+    send_number="Send me the number.",
     wrong_dose_call="Call your care team or {emergency} now.",
     wrong_dose_tell="Tell them what you took and when.",
     nobody_watches="Nobody watches this chat day and night.",
@@ -120,18 +119,16 @@ HELPER = replace(
     call_if_it_stays="Call their care team if it stays this high for a day.",
     urgent_if_high_again="If the meter shows HI again, get urgent care now.",
     high_signs=(
-        "Call {emergency} if they vomit, have belly pain, have fruity breath, "
-        "breathe fast and deep, or are drowsy or confused."
+        "Call {emergency} if they vomit, or if they have belly pain. "
+        "Call too for fruity breath, for fast deep breathing, "
+        "or if they are drowsy or confused."
     ),
     planned=(
         "{value} is high, as their care team knows. "
         "Call {emergency} if they vomit, have belly pain or are very unwell. "
         "Nobody watches this chat day and night. Their care team's own plan comes first."
     ),
-    nothing_by_mouth="If they are not fully awake, give nothing by mouth.",
-    emergency_sugar="If they are awake and low, give 15 g of fast sugar: {sugar}.",
-    glucagon="If they were given glucagon for this, use it now.",
-    stay="Stay with them.",
+    stay="Stay with them until help comes. They must not drive.",
     call_today="Call their care team today.",
     call_this_week="Call their care team this week.",
     two_days="They had {from_} or more on two days in a row. It was {value} this time.",
@@ -155,6 +152,7 @@ ENGLISH = CautionSentences(
     helper=HELPER,
     local_emergency="your local emergency number",
     sugar="1 tablespoon of sugar, or half a cup (120 mL) of juice",
+    sugar_within_limit="1 tablespoon of sugar or honey",
     sugar_glucose_only="glucose tablets or glucose gel. Nothing else works fast enough for you",
     back="{value}: you are back at {limit} or above.",
     back_thanks="Thank you for testing again.",
@@ -166,7 +164,7 @@ ENGLISH = CautionSentences(
         "Please wash and dry your hands. Then test again, and send me the number."
     ),
     just_under_goal="{value} is just under your goal, not a low.",
-    activity_first="{value} is below {from_}. Eat some bread or fruit before you move.",
+    activity_first="Before you move, eat some bread or fruit: {value} is below {from_}.",
     activity_sugar="Keep fast sugar at hand.",
     low_taken_back="Thank you for putting it right. Please test once more now, to be sure.",
     educator_told=(
