@@ -147,7 +147,7 @@ HELPER = replace(
     recheck_alarm="Call {emergency} if they get worse.",
 )
 
-ENGLISH = CautionSentences(
+CAUTIONS = CautionSentences(
     own=OWN,
     helper=HELPER,
     local_emergency="your local emergency number",
