@@ -1,0 +1,61 @@
+"""Fetching by long polling: an update is confirmed only once it is handled and committed.
+
+The next `getUpdates` confirms whatever lies before its offset; so the offset moves on only
+behind a commit, and whatever is killed in between comes again.
+"""
+
+import asyncio
+import logging
+import random
+from collections.abc import Awaitable, Callable, Mapping
+from typing import Any, Protocol
+
+from bot.chat.port import ChatError, Throttled
+from bot.logs import place_of, say
+
+_LOG = logging.getLogger(__name__)
+
+SHORTEST_WAIT = 0.5
+LONGEST_WAIT = 30.0
+
+#: Takes one raw update; raises where it must come again.
+TakeUpdate = Callable[[Mapping[str, Any]], Awaitable[None]]
+
+
+class Fetches(Protocol):
+    """The client, as far as it fetches."""
+
+    async def fetch(self, offset: int) -> list[dict[str, Any]]:
+        """Updates from `offset` on, confirming all before it."""
+
+
+async def poll(client: Fetches, take: TakeUpdate) -> None:
+    """Fetch for ever; each batch in its order, the next one only behind it."""
+    offset = 0
+    failures = 0
+    while True:
+        try:
+            updates = await client.fetch(offset)
+            for update in updates:
+                await take(update)
+                offset = int(update["update_id"]) + 1
+            failures = 0
+        except Exception as error:
+            failures += 1
+            known = isinstance(error, ChatError)
+            say(
+                _LOG,
+                logging.WARNING,
+                "fetching failed" if known else "update not taken",
+                error=f"{type(error).__name__} {error}" if known else place_of(error),
+                failures=failures,
+            )
+            await asyncio.sleep(wait_after(error, failures))
+
+
+def wait_after(error: Exception, failures: int) -> float:
+    """Seconds to wait: what the API asks for, or twice as long each time, with jitter."""
+    if isinstance(error, Throttled):
+        return error.retry_after
+    wait: float = min(LONGEST_WAIT, SHORTEST_WAIT * 2 ** min(failures - 1, 10))
+    return wait * random.uniform(0.5, 1)  # noqa: S311 - spreads retries, guards nothing

@@ -1,0 +1,113 @@
+"""`invite`: a one-time code for somebody to join with."""
+
+import argparse
+import secrets
+import sys
+from datetime import time, timedelta
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from bot import settings
+from bot.mendable import Mendable
+from bot.participants import Invitation, Role
+from bot.storage.store import Store
+from bot.units import Unit
+from bot.wiring import CLEAR_LETTERS
+from scheduler.clock import real_now
+
+NAME = "invite"
+HELP = "print a one-time code to join with, and a link if the bot's name is known"
+
+#: Three groups of four of 31 letters: 59 bits.
+GROUPS, GROUP = 3, 4
+KNOWN = {"yes": True, "no": False, "unknown": None}
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """What is not told here is asked when the person joins."""
+    parser.add_argument("--zone", metavar="IANA", type=_zone, help="as in Europe/Rome")
+    parser.add_argument("--unit", choices=[unit.value for unit in Unit], help="of their meter")
+    parser.add_argument("--main-meal", metavar="HH:MM", type=_clock, help="its usual time")
+    parser.add_argument("--language", default="en", help="BCP 47 (default: en)")
+    parser.add_argument("--may-go-low", choices=KNOWN, default="unknown", help="lows possible")
+    parser.add_argument("--ketone-risk", choices=KNOWN, default="unknown", help="ketones possible")
+    parser.add_argument(
+        "--quiet",
+        metavar="HH:MM-HH:MM",
+        type=_span,
+        default=(time(22, 30), time(6, 30)),
+        help="no prompts then (default: 22:30-06:30)",
+    )
+    parser.add_argument("--emergency-number", metavar="NUMBER", help="whom to call in danger")
+    parser.add_argument("--educator", metavar="ID", help="the educator who may be told")
+    parser.add_argument(
+        "--as",
+        dest="role",
+        choices=[role.value for role in Role],
+        default=Role.PARTICIPANT.value,
+        help="whom the code makes of its user (default: participant)",
+    )
+    parser.add_argument(
+        "--valid-days", metavar="DAYS", type=int, default=14, help="(default: 14)"
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Keep the invitation, print its code."""
+    if args.valid_days < 1:
+        raise Mendable("--valid-days must be at least 1")
+    code = new_code()
+    now = real_now()
+    store = Store.open(settings.load().database)
+    with store.turn() as work:
+        work.invite(code, _invitation(args), now + timedelta(days=args.valid_days))
+        name = work.fact("bot")
+    store.close()
+    sys.stdout.write(f"{code}\n")
+    if name:
+        sys.stdout.write(f"https://t.me/{name}?start={code}\n")
+    return 0
+
+
+def new_code() -> str:
+    """A fresh code, easy to read out."""
+    groups = (
+        "".join(secrets.choice(CLEAR_LETTERS) for _ in range(GROUP)) for _ in range(GROUPS)
+    )
+    return "-".join(groups)
+
+
+def _invitation(args: argparse.Namespace) -> Invitation:
+    return Invitation(
+        zone=args.zone,
+        unit=Unit(args.unit) if args.unit else None,
+        main_meal=args.main_meal,
+        language=args.language,
+        may_go_low=KNOWN[args.may_go_low],
+        ketone_risk=KNOWN[args.ketone_risk],
+        quiet_from=args.quiet[0],
+        quiet_to=args.quiet[1],
+        emergency_number=args.emergency_number,
+        educator=args.educator,
+        role=Role(args.role),
+    )
+
+
+def _zone(text: str) -> str:
+    try:
+        return ZoneInfo(text).key
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        raise argparse.ArgumentTypeError(f"unknown zone {text!r}") from None
+
+
+def _clock(text: str) -> time:
+    try:
+        return time.fromisoformat(text).replace(second=0, microsecond=0)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"{text!r} is not a time as in 18:30") from None
+
+
+def _span(text: str) -> tuple[time, time]:
+    begins, dash, ends = text.partition("-")
+    if not dash:
+        raise argparse.ArgumentTypeError(f"{text!r} is not a span as in 22:30-06:30")
+    return _clock(begins), _clock(ends)

@@ -1,0 +1,297 @@
+"""One message or one wake-up: load, decide, keep. Committed together or not at all.
+
+Everything here is synchronous and runs in the writer's thread. Nothing is drawn or sent
+inside a turn: what is to be said goes into the outbox.
+"""
+
+import logging
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+from typing import Protocol
+
+from sqlalchemy.exc import InterfaceError, OperationalError
+
+from bot.logs import place_of, say
+from bot.messages import Incoming
+from bot.participants import Enrolment, Invitation, Participant
+from bot.storage.outbox import TO_CHAT
+from bot.storage.store import Store
+from bot.storage.work import ChatSeen, Work
+from bot.turns.turn import Joining, Opened, Turn
+
+_LOG = logging.getLogger(__name__)
+
+#: A person whose wake-up failed is tried again after this, so that one fault spins nobody.
+AFTER_A_FAILED_WAKE = timedelta(minutes=5)
+
+#: Wrong codes that a chat may try within an hour; more are not even looked up.
+WRONG_CODES = 5
+WRONG_CODES_WITHIN = timedelta(hours=1)
+#: Chats whose wrong codes are counted at one time; the oldest are forgotten first.
+COUNTED_CHATS = 10_000
+
+
+class Hear(Protocol):
+    """`bot.turns.hearing.hear`."""
+
+    def __call__(
+        self, opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | None
+    ) -> Turn: ...
+
+
+class Wake(Protocol):
+    """`bot.turns.waking.wake`."""
+
+    def __call__(self, opened: Opened, *, now: datetime) -> Turn: ...
+
+
+class Start(Protocol):
+    """`bot.turns.waking.start`."""
+
+    def __call__(self, participant: Participant, *, now: datetime) -> datetime | None: ...
+
+
+class Join(Protocol):
+    """`bot.turns.enrolling.join`."""
+
+    def __call__(
+        self,
+        enrolment: Enrolment | None,
+        invitation: Invitation | None,
+        incoming: Incoming,
+        *,
+        now: datetime,
+        new_id: str,
+        clock_speed: float,
+        group_told: bool,
+    ) -> Joining: ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Turns:
+    """The pure functions that decide."""
+
+    hear: Hear
+    wake: Wake
+    start: Start
+    join: Join
+    code_in: Callable[[str], str | None]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outcome:
+    """What a turn left behind: how many messages were queued, and the person's next wake."""
+
+    said: int = 0
+    wake_at: datetime | None = None
+    erased: bool = False
+
+
+NOTHING = Outcome()
+
+
+class Conversation:
+    """The shell around the turns: everything that goes into the database goes through here."""
+
+    def __init__(
+        self,
+        store: Store,
+        turns: Turns,
+        *,
+        real_now: Callable[[], datetime],
+        new_id: Callable[[], str],
+        clock_speed: float = 1.0,
+    ) -> None:
+        self._store = store
+        self._turns = turns
+        self._real_now = real_now
+        self._new_id = new_id
+        self._clock_speed = clock_speed
+        self._guesses = _Guesses()
+
+    def hear(self, incoming: Incoming, now: datetime) -> Outcome:
+        """Take one message. Handled or parked once it returns: it may be confirmed then.
+
+        Raises OperationalError or InterfaceError where the database cannot take it (disk
+        full, locked, away): it must not be confirmed, and comes again.
+        """
+        now = _to_millisecond(now)
+        try:
+            with self._store.turn() as work:
+                if not work.first_sight(incoming.update, self._real_now()):
+                    return NOTHING
+                outcome = self._answer(work, incoming, now)
+        except (OperationalError, InterfaceError):
+            raise
+        except Exception as error:
+            self._park(incoming, now, error)
+            return NOTHING
+        if outcome.erased:
+            self._store.wipe_log()
+        return outcome
+
+    def park(self, update: int, error: Exception) -> None:
+        """Give up an update that could not even be read."""
+        say(_LOG, logging.ERROR, "update parked", update=update, error=place_of(error))
+        with self._store.turn() as work:
+            work.park(update, self._real_now(), place_of(error))
+
+    def wake(self, who: str, now: datetime) -> Outcome:
+        """Do what is due for one person; nothing if they were woken already."""
+        now = _to_millisecond(now)
+        try:
+            with self._store.turn() as work:
+                opened = work.open(who, now)
+                due = work.next_wake(who)
+                if opened is None or due is None or due > now:
+                    return NOTHING
+                turn = self._turns.wake(opened, now=now)
+                return self._keep(work, _never_at_once(turn, now))
+        except (OperationalError, InterfaceError):
+            raise
+        except Exception as error:
+            say(_LOG, logging.ERROR, "wake failed", who=who, error=place_of(error))
+            again = now + AFTER_A_FAILED_WAKE
+            with self._store.turn() as work:
+                work.set_wake(who, again)
+            return Outcome(wake_at=again)
+
+    def enrol(self, participant: Participant, now: datetime, *, chat: str | None = None) -> Outcome:
+        """Take in somebody who consented elsewhere; nothing is said to them for it.
+
+        Their chat is `chat`, or one named by their public id.
+        """
+        now = _to_millisecond(now)
+        wake_at = self._turns.start(participant, now=now)
+        with self._store.turn() as work:
+            work.enrol(participant, self._real_now(), wake_at)
+            seen = ChatSeen(id=chat or participant.id, participant=participant.id)
+            work.keep_chat(seen, self._real_now())
+        return Outcome(wake_at=wake_at)
+
+    # --- one message -----------------------------------------------------------------------
+
+    def _answer(self, work: Work, incoming: Incoming, now: datetime) -> Outcome:
+        chat = work.chat(incoming.chat)
+        if chat is None or chat.participant is None:
+            return self._join(work, chat or ChatSeen(id=incoming.chat), incoming, now)
+        if chat.blocked:
+            work.set_blocked(chat.id, blocked=False)
+        # An educator's chat (chat.role) is for bot.turns.teaching to answer, from here.
+        return self._hear_participant(work, chat.participant, incoming, now)
+
+    def _hear_participant(
+        self, work: Work, who: str, incoming: Incoming, now: datetime
+    ) -> Outcome:
+        opened = work.open(who, now)
+        if opened is None:
+            raise LookupError("a chat points to nobody")
+        quoted = work.outbox.receipt(incoming.chat, incoming.quotes) if incoming.quotes else None
+        turn = self._turns.hear(opened, incoming, now=now, quoted=quoted)
+        if turn.erase:
+            work.erase(who)
+            farewell = (replace(saying, to=TO_CHAT + incoming.chat) for saying in turn.says)
+            return Outcome(said=work.outbox.queue(farewell, self._real_now()), erased=True)
+        if incoming.text:
+            work.keep_text(who, incoming, now)
+        owed = work.outbox.owe_cautions(who, self._real_now())
+        kept = self._keep(work, turn, heard_at=now)
+        return replace(kept, said=kept.said + owed)
+
+    def _keep(self, work: Work, turn: Turn, *, heard_at: datetime | None = None) -> Outcome:
+        work.save(turn, heard_at=heard_at)
+        said = work.outbox.queue(turn.says, self._real_now())
+        return Outcome(said=said, wake_at=turn.wake_at)
+
+    def _join(
+        self, work: Work, chat: ChatSeen, incoming: Incoming, now: datetime
+    ) -> Outcome:
+        code = self._code(chat, incoming)
+        joining = self._turns.join(
+            chat.enrolment,
+            self._invitation(work, chat.id, code),
+            incoming,
+            now=now,
+            new_id=self._new_id(),
+            clock_speed=self._clock_speed,
+            group_told=chat.group_told,
+        )
+        if code is not None and joining.used:
+            work.spend(code, self._real_now())
+        person = joining.participant
+        if person is not None:
+            work.enrol(person, self._real_now())
+            work.save(
+                Turn(participant=person, events=joining.events, wake_at=joining.wake_at),
+                heard_at=now,
+            )
+        self._keep_chat(work, chat, incoming, joining)
+        said = work.outbox.queue(joining.says, self._real_now())
+        return Outcome(said=said, wake_at=joining.wake_at)
+
+    def _keep_chat(
+        self, work: Work, chat: ChatSeen, incoming: Incoming, joining: Joining
+    ) -> None:
+        """Keep of a chat whose it is, how far it has come, that a group was told; else nothing."""
+        after = replace(
+            chat,
+            participant=joining.participant.id if joining.participant else None,
+            enrolment=None if joining.participant else joining.enrolment,
+            group_told=chat.group_told or not incoming.private,
+        )
+        if after.participant or after.enrolment or after.group_told:
+            work.keep_chat(after, self._real_now())
+        elif chat.enrolment:
+            work.forget_chat(chat.id)
+
+    def _code(self, chat: ChatSeen, incoming: Incoming) -> str | None:
+        told = self._turns.code_in(incoming.text)
+        if told is not None or chat.enrolment is None:
+            return told
+        return dict(chat.enrolment.known).get("code")
+
+    def _invitation(self, work: Work, chat: str, code: str | None) -> Invitation | None:
+        if code is None or self._guesses.too_many(chat, self._real_now()):
+            return None
+        invitation = work.invitation(code, self._real_now())
+        if invitation is None:
+            self._guesses.wrong(chat, self._real_now())
+        return invitation
+
+    def _park(self, incoming: Incoming, now: datetime, error: Exception) -> None:
+        self.park(incoming.update, error)
+        with self._store.turn() as work:
+            chat = work.chat(incoming.chat)
+            if chat is not None and chat.participant is not None and incoming.text:
+                work.keep_text(chat.participant, incoming, now)
+
+
+class _Guesses:
+    """Wrong codes a chat, in memory only: nothing is kept of strangers."""
+
+    def __init__(self) -> None:
+        self._wrong: dict[str, list[datetime]] = {}
+
+    def too_many(self, chat: str, now: datetime) -> bool:
+        recent = [at for at in self._wrong.get(chat, ()) if now - at < WRONG_CODES_WITHIN]
+        return len(recent) >= WRONG_CODES
+
+    def wrong(self, chat: str, now: datetime) -> None:
+        if chat not in self._wrong and len(self._wrong) >= COUNTED_CHATS:
+            del self._wrong[next(iter(self._wrong))]
+        self._wrong.setdefault(chat, []).append(now)
+        del self._wrong[chat][:-WRONG_CODES]
+
+
+def _never_at_once(turn: Turn, now: datetime) -> Turn:
+    """A wake-up that leaves something due at once would be woken for ever: put it off."""
+    if turn.wake_at is None or turn.wake_at > now:
+        return turn
+    say(_LOG, logging.ERROR, "woken for nothing", who=turn.participant.id)
+    return replace(turn, wake_at=now + AFTER_A_FAILED_WAKE)
+
+
+def _to_millisecond(moment: datetime) -> datetime:
+    """Cut off what the database would not keep."""
+    return moment.replace(microsecond=moment.microsecond // 1000 * 1000)

@@ -1,0 +1,291 @@
+"""From the outbox to the chat: urgent first, drawn when sent, paced, retried by rule.
+
+The database says what leaves next and is told how it ended; `Pace` says when. One message a
+reader is under way at a time, so a reader's messages keep their order.
+"""
+
+import asyncio
+import logging
+import random
+from collections.abc import Awaitable, Callable, Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot.chat.pace import Pace
+from bot.chat.port import Chat, Gone, NotSent, Part, Refused, Throttled, Unsure
+from bot.logs import place_of, say
+from bot.storage.outbox import End, Letter
+from bot.storage.store import Store, Writer
+from bot.storage.urgency import URGENCY
+from scheduler.clock import Clock
+
+_LOG = logging.getLogger(__name__)
+
+#: Longest texts (Bot API manual, sendMessage and sendPhoto).
+TEXT_LIMIT = 4096
+CAPTION_LIMIT = 1024
+
+#: However quiet it is, look into the outbox again after so many seconds.
+LONGEST_LOOK = 5.0
+SWEEP_EVERY = 30.0
+#: Waits while the chat program cannot be reached: twice as long each time up to the longest.
+SHORTEST_HOLD, LONGEST_HOLD = 0.5, 30.0
+#: How long making a picture or file may take before the words go out alone.
+MAKING_SECONDS = 20.0
+#: How long the end waits for what is under way.
+DRAIN_SECONDS = 8.0
+
+#: Draws a picture from its figures.
+Draw = Callable[[Mapping[str, Any]], Awaitable[bytes]]
+#: Makes the file of an attachment for a reader: its name and bytes.
+Attach = Callable[[str, str], Awaitable[tuple[str, bytes]]]
+
+
+async def draw_nothing(_picture: Mapping[str, Any]) -> bytes:
+    """For a bot without a drawing process: the words go out alone."""
+    raise NotImplementedError
+
+
+async def attach_nothing(_reader: str, _what: str) -> tuple[str, bytes]:
+    """For a bot that makes no files: the words go out alone."""
+    raise NotImplementedError
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Makes:
+    """What delivery has made just before a message leaves."""
+
+    draw: Draw = draw_nothing
+    attach: Attach = attach_nothing
+
+
+class Delivery:
+    """Sends what is due until it is stopped."""
+
+    def __init__(
+        self,
+        store: Store,
+        writer: Writer,
+        chat: Chat,
+        *,
+        clock: Clock,
+        pace: Pace,
+        makes: Makes,
+    ) -> None:
+        self._store = store
+        self._writer = writer
+        self._chat = chat
+        self._clock = clock
+        self._pace = pace
+        self._makes = makes
+        self._ring = asyncio.Event()
+        self._under_way: set[asyncio.Task[None]] = set()
+        self._stopping = False
+        self._failures = 0
+
+    def nudge(self) -> None:
+        """Something new is in the outbox."""
+        self._ring.set()
+
+    @property
+    def is_idle(self) -> bool:
+        """Nothing is under way."""
+        return not self._under_way
+
+    async def run(self) -> None:
+        """Send until `stop`. Expects to be the only sender of this database."""
+        recovered = await self._writer.run(self._recover)
+        say(_LOG, logging.INFO, "delivery begins", recovered=recovered)
+        swept = self._clock.monotonic()
+        while not self._stopping:
+            try:
+                await self._step()
+                if self._clock.monotonic() - swept >= SWEEP_EVERY:
+                    swept = self._clock.monotonic()
+                    await self._writer.run(self._sweep)
+            except Exception as error:
+                say(_LOG, logging.ERROR, "delivery stumbled", error=place_of(error))
+                await asyncio.sleep(1)
+
+    async def stop(self) -> None:
+        """Take nothing new, wait for what is under way, give back what has not left."""
+        self._stopping = True
+        self._ring.set()
+        if self._under_way:
+            await asyncio.wait(self._under_way, timeout=DRAIN_SECONDS)
+        for task in self._under_way:
+            task.cancel()
+
+    async def _step(self) -> None:
+        self._ring.clear()
+        at = self._clock.monotonic()
+        if (wait := self._pace.wait(at)) > 0:
+            await asyncio.sleep(wait)
+            return
+        letter = await self._writer.run(self._claim, self._pace.closed(at))
+        if letter is None:
+            await self._listen(self._pace.next_opening(at))
+            return
+        self._pace.leaves(letter.reader, self._clock.monotonic())
+        task = asyncio.create_task(self._deliver(letter))
+        self._under_way.add(task)
+        task.add_done_callback(self._under_way.discard)
+
+    async def _listen(self, next_opening: float | None) -> None:
+        wait = LONGEST_LOOK if next_opening is None else min(LONGEST_LOOK, next_opening)
+        try:
+            async with asyncio.timeout(max(wait, 0.001)):
+                await self._ring.wait()
+        except TimeoutError:
+            return
+
+    async def _deliver(self, letter: Letter) -> None:
+        try:
+            await self._send(letter)
+        except Exception as error:
+            say(_LOG, logging.ERROR, "sending stumbled", row=letter.id, error=place_of(error))
+        finally:
+            self._pace.ended(letter.reader)
+            self._ring.set()
+
+    async def _send(self, letter: Letter) -> None:
+        parts = await self._parts(letter)
+        done = letter.parts_done
+        receipt = None
+        try:
+            for part in parts[done:]:
+                receipt = await self._chat.send(letter.chat, part)
+                done += 1
+                if done < len(parts):
+                    await self._writer.run(self._note_part, letter, done)
+        except Throttled as error:
+            self._pace.turned_away(letter.reader, self._clock.monotonic(), error.retry_after)
+            await self._put_back(letter, timedelta(seconds=error.retry_after), False)
+        except NotSent as error:
+            self._hold(error)
+            await self._put_back(letter, timedelta(0), False)
+        except Unsure:
+            await self._after_unsure(letter)
+        except Gone:
+            await self._writer.run(self._chat_gone, letter)
+        except Refused as error:
+            say(_LOG, logging.ERROR, "message refused", row=letter.id, error=str(error))
+            await self._settle(letter, End.FAILED)
+        else:
+            self._failures = 0
+            message = receipt.message if receipt else None
+            await self._settle(letter, End.SENT, message)
+
+    async def _parts(self, letter: Letter) -> tuple[Part, ...]:
+        """What goes out; what cannot be made in time is left out, its words are not."""
+        if letter.is_plain:
+            return parts_of(letter)
+        picture, file = None, None
+        try:
+            async with asyncio.timeout(MAKING_SECONDS):
+                if letter.picture is not None:
+                    picture = await self._makes.draw(letter.picture)
+                if letter.attachment is not None:
+                    file = await self._makes.attach(letter.reader, letter.attachment)
+        except Exception as error:
+            say(_LOG, logging.ERROR, "not made", row=letter.id, error=place_of(error))
+        await self._writer.run(self._mark_sending, letter)
+        return parts_of(letter, picture=picture, file=file)
+
+    async def _after_unsure(self, letter: Letter) -> None:
+        rule = URGENCY[letter.kind]
+        if letter.copies + 1 >= rule.copies:
+            say(_LOG, logging.WARNING, "arrival unsure", row=letter.id, kind=letter.kind.value)
+            await self._settle(letter, End.UNSURE)
+        else:
+            await self._put_back(letter, rule.again_after, True)
+
+    def _hold(self, error: NotSent) -> None:
+        self._failures += 1
+        longest = min(LONGEST_HOLD, SHORTEST_HOLD * 2 ** min(self._failures - 1, 10))
+        wait = longest * random.uniform(0.5, 1)  # noqa: S311 - spreads retries, guards nothing
+        self._pace.hold_all(self._clock.monotonic() + wait)
+        say(_LOG, logging.WARNING, "chat out of reach", error=str(error), failures=self._failures)
+
+    async def _put_back(self, letter: Letter, wait: timedelta, may_have_arrived: bool) -> None:
+        retry_at = self._clock.real_now() + wait
+        await self._writer.run(self._give_back, letter, retry_at, may_have_arrived)
+
+    async def _settle(self, letter: Letter, end: End, message: str | None = None) -> None:
+        await self._writer.run(self._close, letter, end, message)
+        say(_LOG, logging.INFO, "message settled", row=letter.id, end=end.value)
+
+    # --- in the writer's thread ------------------------------------------------------------
+
+    def _recover(self) -> int:
+        with self._store.turn() as work:
+            return work.outbox.recover(self._clock.real_now(), all_leases=self._store.is_sqlite)
+
+    def _sweep(self) -> None:
+        with self._store.turn() as work:
+            work.outbox.recover(self._clock.real_now())
+            work.outbox.expire(self._clock.now(), self._clock.real_now())
+
+    def _claim(self, closed: frozenset[str]) -> Letter | None:
+        with self._store.turn() as work:
+            return work.outbox.claim(self._clock.now(), self._clock.real_now(), closed=closed)
+
+    def _mark_sending(self, letter: Letter) -> None:
+        with self._store.turn() as work:
+            work.outbox.sending(letter, self._clock.real_now())
+
+    def _note_part(self, letter: Letter, done: int) -> None:
+        with self._store.turn() as work:
+            work.outbox.part_sent(letter, done)
+
+    def _close(self, letter: Letter, end: End, message: str | None) -> None:
+        with self._store.turn() as work:
+            work.outbox.settle(letter, end, self._clock.real_now(), message=message)
+
+    def _give_back(self, letter: Letter, retry_at: datetime, may_have_arrived: bool) -> None:
+        with self._store.turn() as work:
+            work.outbox.give_back(letter, retry_at, may_have_arrived=may_have_arrived)
+
+    def _chat_gone(self, letter: Letter) -> None:
+        with self._store.turn() as work:
+            work.set_blocked(letter.chat, blocked=True)
+            work.outbox.settle(letter, End.CANCELLED, self._clock.real_now())
+            work.outbox.cancel_for(letter.reader, self._clock.real_now())
+        say(_LOG, logging.INFO, "chat takes no messages", row=letter.id)
+
+
+def parts_of(
+    letter: Letter, *, picture: bytes | None = None, file: tuple[str, bytes] | None = None
+) -> tuple[Part, ...]:
+    """Cut a message into what the chat program takes; buttons stand under the last part."""
+    parts: list[Part] = []
+    text = letter.text
+    if picture is not None or file is not None:
+        caption = text if len(text) <= CAPTION_LIMIT else ""
+        name, content = file if file is not None else ("", None)
+        parts.append(Part(text=caption, picture=picture, file=content, file_name=name))
+        text = "" if caption else text
+    parts.extend(Part(text=piece) for piece in pieces(text, TEXT_LIMIT))
+    last = parts[-1]
+    parts[-1] = Part(
+        text=last.text,
+        picture=last.picture,
+        file=last.file,
+        file_name=last.file_name,
+        buttons=letter.buttons,
+    )
+    return tuple(parts)
+
+
+def pieces(text: str, limit: int) -> list[str]:
+    """Cut a text at line ends or spaces so that no piece is longer than `limit` UTF-16 units."""
+    found: list[str] = []
+    rest = text
+    while len(rest.encode("utf-16-le")) // 2 > limit:
+        head = rest[: limit // 2] if not rest.isascii() else rest[:limit]
+        cut = max(head.rfind("\n"), head.rfind(" "))
+        cut = cut if cut > 0 else len(head)
+        found.append(rest[:cut].rstrip())
+        rest = rest[cut:].lstrip()
+    return [*found, rest] if rest else found

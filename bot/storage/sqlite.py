@@ -1,0 +1,131 @@
+"""What only SQLite needs: how its file is opened, guarded and checked."""
+
+import fcntl
+import os
+import sqlite3
+from pathlib import Path
+from typing import IO
+
+from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy.pool import StaticPool
+
+from bot.mendable import Mendable
+
+#: How long a writer waits for another one (a command beside `serve`).
+BUSY_SECONDS = 5
+
+#: The race of checkpoint and commit in WAL mode is mended from here on (SQLite's release
+#: history, 3.51.3; back-ported to the two others). With one writing connection, which also
+#: does the checkpoints, it cannot come about.
+WAL_RACE_MENDED = (3, 51, 3)
+WAL_RACE_BACKPORTS = ((3, 44, 6), (3, 50, 7))
+
+
+def library_warning() -> str | None:
+    """Say what the version of the SQLite library asks for; None if nothing."""
+    version = sqlite3.sqlite_version_info
+    mended = version >= WAL_RACE_MENDED or any(
+        version[:2] == fixed[:2] and version >= fixed for fixed in WAL_RACE_BACKPORTS
+    )
+    if mended:
+        return None
+    return (
+        f"SQLite {sqlite3.sqlite_version} has the WAL race mended in 3.51.3: "
+        "never open the database for writing with another program while the bot serves"
+    )
+
+
+def open_engine(path: str | None) -> Engine:
+    """Open a database file (None: in memory) with one connection, made safe by pragmas.
+
+    The file is made readable and writable by its owner only. Raises Mendable if it cannot be
+    opened or is damaged.
+    """
+    if path is not None:
+        _make_private(Path(path))
+    engine = create_engine(
+        "sqlite://" if path is None else f"sqlite:///{path}",
+        poolclass=StaticPool,
+        connect_args={"check_same_thread": False, "timeout": BUSY_SECONDS},
+        hide_parameters=True,
+    )
+    event.listen(engine, "connect", _on_connect)
+    event.listen(engine, "begin", _on_begin)
+    return engine
+
+
+def _make_private(path: Path) -> None:
+    try:
+        os.close(os.open(path, os.O_RDWR | os.O_CREAT, 0o600))
+        path.chmod(0o600)
+    except OSError as error:
+        raise Mendable(f"the database {path} cannot be opened: {error.strerror}") from error
+
+
+def _on_connect(connection: sqlite3.Connection, _record: object) -> None:
+    # The driver's own transactions begin late and deferred, which fails under two writers.
+    connection.isolation_level = None
+    cursor = connection.cursor()
+    for pragma in (
+        f"busy_timeout = {BUSY_SECONDS * 1000}",
+        "journal_mode = WAL",
+        "synchronous = FULL",
+        "secure_delete = ON",
+        "foreign_keys = ON",
+    ):
+        cursor.execute(f"PRAGMA {pragma}")
+    cursor.close()
+
+
+def _on_begin(connection: Connection) -> None:
+    connection.exec_driver_sql("BEGIN IMMEDIATE")
+
+
+def wipe_log(engine: Engine) -> None:
+    """Fold the write-ahead log into the file and empty it, so that erased bytes are gone."""
+    pooled = engine.raw_connection()
+    try:
+        pooled.cursor().execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    finally:
+        pooled.close()
+
+
+def damage(path: str) -> str | None:
+    """Say what is wrong with a database file; None if nothing is (reads all of it)."""
+    try:
+        with sqlite3.connect(f"file:{path}?mode=ro", uri=True) as connection:
+            (verdict,) = connection.execute("PRAGMA quick_check(1)").fetchone()
+    except sqlite3.DatabaseError as error:
+        return str(error)
+    return None if verdict == "ok" else str(verdict)
+
+
+class OneServer:
+    """The mark of the one process that serves a database file; gone when the process ends."""
+
+    def __init__(self, path: str) -> None:
+        self._path = Path(f"{path}.lock")
+        self._file: IO[str] | None = None
+
+    def take(self) -> None:
+        """Take the mark; raises Mendable if another process has it."""
+        descriptor = os.open(self._path, os.O_RDWR | os.O_CREAT, 0o600)
+        file = os.fdopen(descriptor, "r+")
+        try:
+            fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        except OSError as error:
+            holder = file.read().strip() or "unknown"
+            file.close()
+            raise Mendable(
+                f"another bot serves this database already (process {holder})"
+            ) from error
+        file.truncate(0)
+        file.write(str(os.getpid()))
+        file.flush()
+        self._file = file
+
+    def release(self) -> None:
+        """Give the mark back."""
+        if self._file is not None:
+            self._file.close()
+            self._file = None

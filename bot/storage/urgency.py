@@ -1,0 +1,56 @@
+"""How each kind of message queues, is retried and grows worthless.
+
+A message can be lost, doubled or late; which of these is the least harm differs by kind. An
+outcome is unsure when the chat's answer was lost: the message may or may not have arrived.
+The whole table with its reasons is docs/delivery.md.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import timedelta
+
+from bot.messages import Kind
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Urgency:
+    """The rules of one kind.
+
+    `handicap` is how much younger a message of kind "reply" may be and still go first; since
+    it is fixed, whatever waits long enough goes first in the end. `copies` is how many may
+    arrive at most. `again_after` is the wait before a retry when the outcome is unsure.
+    `worth` is how long (real time) it is worth sending; None: the saying tells it itself.
+    """
+
+    handicap: timedelta
+    copies: int
+    again_after: timedelta
+    worth: timedelta | None
+
+
+URGENCY: Mapping[Kind, Urgency] = {
+    Kind.CAUTION: Urgency(
+        handicap=timedelta(days=-1),
+        copies=3,
+        again_after=timedelta(seconds=5),
+        worth=timedelta(minutes=30),
+    ),
+    Kind.REPLY: Urgency(
+        handicap=timedelta(0),
+        copies=2,
+        again_after=timedelta(seconds=5),
+        worth=timedelta(minutes=10),
+    ),
+    Kind.PROMPT: Urgency(
+        handicap=timedelta(minutes=1),
+        copies=2,
+        again_after=timedelta(seconds=30),
+        worth=None,
+    ),
+    Kind.DIGEST: Urgency(
+        handicap=timedelta(minutes=10), copies=1, again_after=timedelta(0), worth=None
+    ),
+    Kind.NOTE: Urgency(
+        handicap=timedelta(minutes=10), copies=1, again_after=timedelta(0), worth=None
+    ),
+}

@@ -1,0 +1,483 @@
+"""What one transaction can do with people, their records and their chats."""
+
+import hashlib
+from collections import OrderedDict
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from typing import Any
+
+from sqlalchemy import Connection, Insert, and_, delete, func, insert, or_, select, update
+from sqlalchemy.dialects import postgresql
+from sqlalchemy.dialects import sqlite as sqlite_dialect
+
+from bot.messages import Incoming
+from bot.participants import Enrolment, Invitation, Participant, Role
+from bot.record import Event
+from bot.storage import codec, tables
+from bot.storage.codec import to_ms
+from bot.storage.outbox import Outbox
+from bot.turns.turn import Opened, Turn
+
+#: How far back a turn looks without asking for the whole record.
+RECENT = timedelta(days=35)
+#: How many people's decoded events are kept at hand.
+CACHED_PEOPLE = 64
+
+
+@dataclass(slots=True)
+class Known:
+    """A person's decoded events from `start` on; `start` 0 with `whole` is the whole record."""
+
+    made_real: int
+    body: str
+    participant: Participant
+    events: list[Event]
+    last: int
+    whole: bool
+    start: int = 0
+
+    def recent(self, now: datetime) -> tuple[Event, ...]:
+        """From the first event of the last 35 days on, in the order of their ids."""
+        since = now - RECENT
+        while self.start < len(self.events) and self.events[self.start].at < since:
+            self.start += 1
+        return tuple(self.events[self.start :])
+
+
+class Cache:
+    """Decoded events of the people last heard from; the database is asked what is newer."""
+
+    def __init__(self) -> None:
+        self._known: OrderedDict[str, Known] = OrderedDict()
+
+    def get(self, who: str, made_real: int) -> Known | None:
+        """What is known of this life of the person."""
+        known = self._known.get(who)
+        if known is None or known.made_real != made_real:
+            return None
+        self._known.move_to_end(who)
+        return known
+
+    def peek(self, who: str) -> Known | None:
+        """What is known of the person, whichever life it was."""
+        return self._known.get(who)
+
+    def put(self, who: str, known: Known) -> None:
+        """Keep it, and let go of the person not heard from for longest."""
+        self._known[who] = known
+        if len(self._known) > CACHED_PEOPLE:
+            self._known.popitem(last=False)
+
+    def drop(self, who: str) -> None:
+        """Forget a person."""
+        self._known.pop(who, None)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChatSeen:
+    """What is known of a chat."""
+
+    id: str
+    participant: str | None = None
+    role: Role = Role.PARTICIPANT
+    enrolment: Enrolment | None = None
+    group_told: bool = False
+    blocked: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Enrolled:
+    """A line of `people`: who is enrolled, without any value."""
+
+    participant: Participant
+    last_word: datetime | None
+    next_wake: datetime | None
+
+
+@dataclass(slots=True)
+class _Afterwards:
+    calls: list[Callable[[], None]] = field(default_factory=list)
+
+
+def code_hash(code: str) -> str:
+    """What is kept of an invitation's code. Case, spaces and dashes do not count."""
+    plain = "".join(letter for letter in code.upper() if letter.isalnum())
+    return hashlib.sha256(plain.encode()).hexdigest()
+
+
+class Work:
+    """One open transaction."""
+
+    def __init__(self, connection: Connection, cache: Cache) -> None:
+        self.connection = connection
+        self.outbox = Outbox(connection)
+        self._cache = cache
+        self._afterwards = _Afterwards()
+
+    def committed(self) -> None:
+        """Called by the store once the transaction stands."""
+        for call in self._afterwards.calls:
+            call()
+
+    # --- updates ---------------------------------------------------------------------------
+
+    def first_sight(self, update_id: int, real_now: datetime) -> bool:
+        """Mark an update as handled by this transaction; False if it was before."""
+        row = {"update": update_id, "at_real": to_ms(real_now), "error": None}
+        added = self.connection.execute(_insert_new(self.connection, tables.seen, row))
+        return bool(added.rowcount)
+
+    def park(self, update_id: int, real_now: datetime, error: str) -> None:
+        """Mark an update as given up, with the error's class and place."""
+        row = {"update": update_id, "at_real": to_ms(real_now), "error": error}
+        self.connection.execute(_insert_new(self.connection, tables.seen, row))
+
+    def parked(self) -> list[tuple[int, str]]:
+        """Updates that were given up, and why."""
+        seen = tables.seen
+        rows = self.connection.execute(
+            select(seen.c.update, seen.c.error)
+            .where(seen.c.error.is_not(None))
+            .order_by(seen.c.update)
+        )
+        return [(row.update, row.error) for row in rows]
+
+    def keep_text(self, who: str, incoming: Incoming, now: datetime) -> None:
+        """Keep a message as it came; an edited one takes the place of its first version."""
+        heard = tables.heard
+        row = {
+            "participant": who,
+            "message": incoming.message,
+            "at_ms": to_ms(now),
+            "text": incoming.text,
+        }
+        if incoming.edits:
+            self.connection.execute(
+                delete(heard).where(
+                    heard.c.participant == who, heard.c.message == incoming.message
+                )
+            )
+        self.connection.execute(_insert_new(self.connection, heard, row))
+
+    # --- chats -----------------------------------------------------------------------------
+
+    def chat(self, id_: str) -> ChatSeen | None:
+        """What is known of a chat; None for a stranger's."""
+        row = self.connection.execute(
+            select(tables.chat).where(tables.chat.c.id == id_)
+        ).one_or_none()
+        if row is None:
+            return None
+        return ChatSeen(
+            id=id_,
+            participant=row.participant,
+            role=Role(row.role),
+            enrolment=codec.enrolment_of(row.enrolment) if row.enrolment else None,
+            group_told=row.group_told,
+            blocked=row.blocked,
+        )
+
+    def keep_chat(self, seen: ChatSeen, real_now: datetime) -> None:
+        """Keep a chat as it now stands, and make it the one that its person is written to."""
+        self.forget_chat(seen.id)
+        self.connection.execute(
+            insert(tables.chat).values(
+                id=seen.id,
+                participant=seen.participant,
+                role=seen.role.value,
+                enrolment=codec.enrolment_json(seen.enrolment) if seen.enrolment else None,
+                group_told=seen.group_told,
+                blocked=seen.blocked,
+                since_real=to_ms(real_now),
+            )
+        )
+
+    def forget_chat(self, id_: str) -> None:
+        """Keep nothing of a chat."""
+        self.connection.execute(delete(tables.chat).where(tables.chat.c.id == id_))
+
+    def set_blocked(self, chat: str, blocked: bool) -> None:
+        """Note that a chat takes no messages from us, or takes them again."""
+        self.connection.execute(
+            update(tables.chat).where(tables.chat.c.id == chat).values(blocked=blocked)
+        )
+
+    # --- invitations -----------------------------------------------------------------------
+
+    def invite(self, code: str, invitation: Invitation, expires: datetime) -> None:
+        """Keep an invitation under its code (as a hash)."""
+        self.connection.execute(
+            insert(tables.invitation).values(
+                code_hash=code_hash(code),
+                body=codec.invitation_json(invitation),
+                expires_real=to_ms(expires),
+            )
+        )
+
+    def invitation(self, code: str, real_now: datetime) -> Invitation | None:
+        """The invitation of a code; None if unknown, used or expired."""
+        table = tables.invitation
+        body = self.connection.execute(
+            select(table.c.body).where(
+                table.c.code_hash == code_hash(code),
+                table.c.used_real.is_(None),
+                table.c.expires_real > to_ms(real_now),
+            )
+        ).scalar_one_or_none()
+        return None if body is None else codec.invitation_of(body)
+
+    def spend(self, code: str, real_now: datetime) -> None:
+        """A code works once."""
+        table = tables.invitation
+        self.connection.execute(
+            update(table)
+            .where(table.c.code_hash == code_hash(code))
+            .values(used_real=to_ms(real_now))
+        )
+
+    # --- people ----------------------------------------------------------------------------
+
+    def open(self, who: str, now: datetime) -> Opened | None:
+        """Lock a person for this turn and load their last 35 days; None if there is nobody."""
+        known = self._load(who, now)
+        if known is None:
+            return None
+        return Opened(
+            participant=known.participant,
+            events=known.recent(now),
+            whole=lambda: self._whole(who, known),
+        )
+
+    def next_wake(self, who: str) -> datetime | None:
+        """When a person is to be woken next."""
+        ms = self.connection.execute(
+            select(tables.participant.c.next_wake_ms).where(tables.participant.c.id == who)
+        ).scalar_one_or_none()
+        return None if ms is None else codec.from_ms(ms)
+
+    def enrol(
+        self, participant: Participant, real_now: datetime, wake_at: datetime | None = None
+    ) -> None:
+        """A new person, with an empty record."""
+        self.connection.execute(
+            insert(tables.participant).values(
+                id=participant.id,
+                body=codec.participant_json(participant),
+                state=participant.state.value,
+                educator=participant.educator,
+                made_real=to_ms(real_now),
+                last_entry=0,
+                next_wake_ms=_ms_or_none(wake_at),
+            )
+        )
+
+    def save(self, turn: Turn, *, heard_at: datetime | None = None) -> None:
+        """Keep what a turn brought about, but for its sayings: entries, person, next wake."""
+        who = turn.participant.id
+        values: dict[str, Any] = {"next_wake_ms": _ms_or_none(turn.wake_at)}
+        if heard_at is not None:
+            values["last_word_ms"] = to_ms(heard_at)
+        if turn.events:
+            self.connection.execute(
+                insert(tables.entry), [codec.event_row(who, event) for event in turn.events]
+            )
+            values["last_entry"] = turn.events[-1].id
+        values |= self._changed(turn.participant)
+        table = tables.participant
+        self.connection.execute(update(table).where(table.c.id == who).values(values))
+        self._afterwards.calls.append(lambda: self._remember(turn))
+
+    def set_wake(self, who: str, wake_at: datetime | None) -> None:
+        """Move a person's next wake."""
+        table = tables.participant
+        self.connection.execute(
+            update(table).where(table.c.id == who).values(next_wake_ms=_ms_or_none(wake_at))
+        )
+
+    def _changed(self, participant: Participant) -> dict[str, Any]:
+        known = self._cache.peek(participant.id)
+        if known is not None and known.participant == participant:
+            return {}
+        return {
+            "body": codec.participant_json(participant),
+            "state": participant.state.value,
+            "educator": participant.educator,
+        }
+
+    def due(self, now: datetime, limit: int) -> tuple[tuple[str, ...], datetime | None]:
+        """Who is due by now, the longest waiting first, and the earliest wake after now."""
+        table = tables.participant
+        who = self.connection.execute(
+            select(table.c.id)
+            .where(table.c.next_wake_ms <= to_ms(now))
+            .order_by(table.c.next_wake_ms, table.c.id)
+            .limit(limit)
+        ).scalars()
+        later = self.connection.execute(
+            select(func.min(table.c.next_wake_ms)).where(table.c.next_wake_ms > to_ms(now))
+        ).scalar_one()
+        return tuple(who), None if later is None else codec.from_ms(later)
+
+    def earliest(self) -> tuple[datetime, str] | None:
+        """Whose wake comes first of all, and when."""
+        table = tables.participant
+        row = self.connection.execute(
+            select(table.c.next_wake_ms, table.c.id)
+            .where(table.c.next_wake_ms.is_not(None))
+            .order_by(table.c.next_wake_ms, table.c.id)
+            .limit(1)
+        ).one_or_none()
+        return None if row is None else (codec.from_ms(row.next_wake_ms), row.id)
+
+    def people(self) -> list[Enrolled]:
+        """Everybody, in the order of joining."""
+        table = tables.participant
+        rows = self.connection.execute(select(table).order_by(table.c.made_real, table.c.id))
+        return [
+            Enrolled(
+                participant=codec.participant_of(row.body),
+                last_word=_or_none(row.last_word_ms),
+                next_wake=_or_none(row.next_wake_ms),
+            )
+            for row in rows
+        ]
+
+    def events(self, who: str) -> tuple[Event, ...]:
+        """The whole record of a person, as it was said."""
+        return tuple(self._events(who, since_id=0))
+
+    def erase(self, who: str) -> bool:
+        """Remove a person and everything of theirs; False if there is nobody.
+
+        What is still to be said to them is removed too: queue the farewell to the chat.
+        """
+        found = self.connection.execute(
+            delete(tables.participant).where(tables.participant.c.id == who)
+        ).rowcount
+        for table in (tables.entry, tables.heard, tables.chat):
+            self.connection.execute(delete(table).where(table.c.participant == who))
+        self.connection.execute(delete(tables.outbox).where(tables.outbox.c.reader == who))
+        self._cache.drop(who)
+        return bool(found)
+
+    # --- facts and retention ---------------------------------------------------------------
+
+    def fact(self, name: str) -> str | None:
+        """What the bot remembers of itself under a name."""
+        return self.connection.execute(
+            select(tables.fact.c.value).where(tables.fact.c.name == name)
+        ).scalar_one_or_none()
+
+    def set_fact(self, name: str, value: str) -> None:
+        """Remember it."""
+        self.connection.execute(delete(tables.fact).where(tables.fact.c.name == name))
+        self.connection.execute(insert(tables.fact).values(name=name, value=value))
+
+    def forget_texts(self, before: datetime, real_before: datetime) -> int:
+        """Remove the texts of messages older than that; the record and the keys stay."""
+        outbox, heard, seen = tables.outbox, tables.heard, tables.seen
+        gone = self.connection.execute(
+            delete(heard).where(heard.c.at_ms < to_ms(before))
+        ).rowcount
+        gone += self.connection.execute(
+            update(outbox)
+            .where(
+                outbox.c.settled_real < to_ms(real_before),
+                or_(outbox.c.text != "", outbox.c.extras.is_not(None)),
+            )
+            .values(text="", extras=None)
+        ).rowcount
+        self.connection.execute(
+            delete(seen).where(and_(seen.c.at_real < to_ms(real_before), seen.c.error.is_(None)))
+        )
+        return gone
+
+    # --- loading ---------------------------------------------------------------------------
+
+    def _load(self, who: str, now: datetime) -> Known | None:
+        table = tables.participant
+        row = self.connection.execute(
+            select(table.c.body, table.c.made_real, table.c.last_entry)
+            .where(table.c.id == who)
+            .with_for_update()
+        ).one_or_none()
+        if row is None:
+            return None
+        known = self._cache.get(who, row.made_real)
+        if known is None:
+            first = self._first_recent(who, now)
+            known = Known(
+                made_real=row.made_real,
+                body=row.body,
+                participant=codec.participant_of(row.body),
+                events=self._events(who, since_id=first - 1),
+                last=row.last_entry,
+                whole=first <= 1,
+            )
+            self._cache.put(who, known)
+            return known
+        if known.body != row.body:
+            known.body, known.participant = row.body, codec.participant_of(row.body)
+        if known.last < row.last_entry:
+            known.events.extend(self._events(who, since_id=known.last))
+            known.last = row.last_entry
+        return known
+
+    def _first_recent(self, who: str, now: datetime) -> int:
+        table = tables.entry
+        first = self.connection.execute(
+            select(func.min(table.c.id)).where(
+                table.c.participant == who, table.c.at_ms >= to_ms(now - RECENT)
+            )
+        ).scalar_one()
+        if first is not None:
+            return int(first)
+        last = self.connection.execute(
+            select(func.max(table.c.id)).where(table.c.participant == who)
+        ).scalar_one()
+        return (last or 0) + 1
+
+    def _whole(self, who: str, known: Known) -> tuple[Event, ...]:
+        if not known.whole:
+            loaded = self._events(who, since_id=0)
+            known.start += len(loaded) - len(known.events)
+            known.events, known.whole = loaded, True
+        return tuple(known.events)
+
+    def _events(self, who: str, *, since_id: int) -> list[Event]:
+        table = tables.entry
+        rows = self.connection.execute(
+            select(
+                table.c.id,
+                table.c.at_ms,
+                table.c.offset_s,
+                table.c.message,
+                table.c.kind,
+                table.c.body,
+            )
+            .where(table.c.participant == who, table.c.id > since_id)
+            .order_by(table.c.id)
+        )
+        return [codec.event_of(row) for row in rows]
+
+    def _remember(self, turn: Turn) -> None:
+        known = self._cache.peek(turn.participant.id)
+        if known is not None and turn.events and known.last == turn.events[0].id - 1:
+            known.events.extend(turn.events)
+            known.last = turn.events[-1].id
+
+
+def _insert_new(connection: Connection, table: Any, row: dict[str, Any]) -> Insert:
+    """An insert that leaves an existing row alone; both databases spell it the same."""
+    make = sqlite_dialect.insert if connection.dialect.name == "sqlite" else postgresql.insert
+    statement: Insert = make(table).values(row).on_conflict_do_nothing()
+    return statement
+
+
+def _ms_or_none(moment: datetime | None) -> int | None:
+    return None if moment is None else to_ms(moment)
+
+
+def _or_none(ms: int | None) -> datetime | None:
+    return None if ms is None else codec.from_ms(ms)

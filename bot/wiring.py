@@ -1,0 +1,367 @@
+"""The one place where parts are put together.
+
+For `serve`, `try` and tests: `Service(settings)` is the whole live bot; `await service.run(stop)`
+serves until the event is set. `clock=` takes another clock (`scheduler.clock.SteppedClock` for
+a story played through the live parts: step it, then `service.look()`); `service.is_idle` tells
+that nothing is in flight, `await service.next_due()` when the next person is to be woken.
+
+For `replay`: `Replay()` is the same store, conversation and turns on virtual time, in memory:
+
+    replay = Replay()
+    replay.enrol(participant, at)          # time goes on to `at` first: earlier wakes happen
+    replay.hear(incoming)                  # likewise to incoming.at, what is due AT it comes after
+    replay.pass_to(at)                     # `at` included
+    replay.said                            # Said(number, letter) in order; number from 1
+    replay.participants(), replay.events(who), replay.parked()
+
+An incoming message's `chat` is the participant's id there, its `quotes` a number in `said`.
+"""
+
+import asyncio
+import contextlib
+import json
+import logging
+import secrets
+from collections.abc import Callable, Coroutine, Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any, TypeVar
+
+from sqlalchemy.exc import DBAPIError
+
+from bot.chat.pace import Pace
+from bot.chat.polling import poll
+from bot.chat.telegram import TelegramChat
+from bot.chat.updates import OddUpdate, incoming, press_of
+from bot.conversation import Conversation, Outcome, Turns
+from bot.delivery import Delivery, Makes
+from bot.logs import place_of, say
+from bot.messages import Incoming
+from bot.participants import Participant
+from bot.record import Event
+from bot.settings import Settings
+from bot.storage.outbox import End, Letter
+from bot.storage.sqlite import OneServer
+from bot.storage.store import Store, Writer
+from bot.storage.work import Work
+from scheduler.clock import Clock, LiveClock, Rate, real_now
+from scheduler.in_process import InProcessEngine
+from scheduler.port import Due
+from scheduler.virtual import VirtualClock, VirtualEngine
+
+_LOG = logging.getLogger(__name__)
+
+T = TypeVar("T")
+
+#: Letters of ids and codes: none can be taken for another.
+CLEAR_LETTERS = "23456789ABCDEFGHJKMNPQRSTUVWXYZ"
+ID_LETTERS = 10
+
+#: Message texts go after this; the record stays.
+TEXTS_KEPT = timedelta(days=30)
+HOUSEKEEPING_EVERY = 60.0
+#: The chat program keeps what the bot does not fetch for this long (Bot API manual).
+UPDATES_KEPT = timedelta(hours=24)
+
+
+def live_turns() -> Turns:
+    """The turn functions that serve people."""
+    from bot.turns.enrolling import code_in, join  # noqa: PLC0415
+    from bot.turns.hearing import hear  # noqa: PLC0415
+    from bot.turns.waking import start, wake  # noqa: PLC0415
+
+    return Turns(hear=hear, wake=wake, start=start, join=join, code_in=code_in)
+
+
+def new_id() -> str:
+    """A participant's public id: random, and never the chat's."""
+    return "".join(secrets.choice(CLEAR_LETTERS) for _ in range(ID_LETTERS))
+
+
+def clock_of(store: Store, speed: float) -> LiveClock:
+    """The clock that this database's bot lives by, at this speed from now on.
+
+    Where it stood is kept in the database, so that a fast clock goes on across restarts.
+    """
+    with store.turn() as work:
+        now = real_now()
+        kept = work.fact("clock")
+        rate = _rate(json.loads(kept)) if kept else Rate(real=now, bot=now)
+        rate = rate.at_speed(speed, now)
+        if kept or speed != 1:
+            work.set_fact("clock", json.dumps(_rate_json(rate)))
+    return LiveClock(rate)
+
+
+def _rate(kept: Mapping[str, Any]) -> Rate:
+    return Rate(
+        real=datetime.fromisoformat(kept["real"]),
+        bot=datetime.fromisoformat(kept["bot"]),
+        speed=float(kept["speed"]),
+    )
+
+
+def _rate_json(rate: Rate) -> dict[str, Any]:
+    return {"real": rate.real.isoformat(), "bot": rate.bot.isoformat(), "speed": rate.speed}
+
+
+class Service:
+    """The live bot: intake, turns, alarm clock and delivery in one process."""
+
+    def __init__(
+        self,
+        settings: Settings,
+        *,
+        clock: Clock | None = None,
+        turns: Turns | None = None,
+        makes: Makes | None = None,
+        webhook: str | None = None,
+        listen: str | None = None,
+    ) -> None:
+        self._settings = settings
+        self._given_clock = clock
+        self._turns = turns
+        self._makes = makes or Makes()
+        self._writer = Writer()
+        self._webhook = webhook
+        self._listen = listen
+        self._in_turn = 0
+
+    @property
+    def is_idle(self) -> bool:
+        """No turn is being taken and no message is under way (the outbox may hold some)."""
+        return not self._in_turn and self._delivery.is_idle
+
+    async def next_due(self) -> datetime | None:
+        """When (the bot's time) the next person is to be woken."""
+        earliest = await self._writer.run(self._read, lambda work: work.earliest())
+        return earliest[0] if earliest else None
+
+    async def waiting(self) -> int:
+        """How many messages stand in the outbox unsettled."""
+        counts = await self._writer.run(self._read, lambda work: work.outbox.counts())
+        return sum(counts.get(state, 0) for state in ("pending", "claimed", "sending"))
+
+    def look(self) -> None:
+        """The clock was stepped: look who is due, and what may leave."""
+        self._engine.nudge(None)
+        self._delivery.nudge()
+
+    async def run(self, stop: asyncio.Event, *, ready: asyncio.Event | None = None) -> None:
+        """Serve until `stop` is set. Raises Mendable where it cannot begin."""
+        store = Store.open(self._settings.database)
+        mark = OneServer(store.path) if store.path else None
+        try:
+            if mark:
+                mark.take()
+            await self._serve(store, stop, ready)
+        finally:
+            self._writer.close()
+            store.close()
+            if mark:
+                mark.release()
+
+    async def _serve(
+        self, store: Store, stop: asyncio.Event, ready: asyncio.Event | None
+    ) -> None:
+        settings = self._settings
+        self._store = store
+        self._clock = self._given_clock or clock_of(store, settings.clock_speed)
+        self._conversation = Conversation(
+            store,
+            self._turns or live_turns(),
+            real_now=self._clock.real_now,
+            new_id=new_id,
+            clock_speed=settings.clock_speed,
+        )
+        self._engine = InProcessEngine(self._clock)
+        async with TelegramChat(settings.token(), settings.telegram_api) as chat:
+            self._chat = chat
+            self._delivery = Delivery(
+                store,
+                self._writer,
+                chat,
+                clock=self._clock,
+                pace=Pace(settings.send_per_second),
+                makes=self._makes,
+            )
+            await self._writer.run(self._after_absence)
+            await chat.fetch_by_polling()
+            await self._writer.run(self._read, lambda work: work.set_fact("bot", chat.name))
+            say(_LOG, logging.INFO, "serving", speed=settings.clock_speed)
+            if ready is not None:
+                ready.set()
+            await self._until(stop, poll(chat, self.take))
+            say(_LOG, logging.INFO, "served")
+
+    async def _until(self, stop: asyncio.Event, intake: Coroutine[Any, Any, None]) -> None:
+        """Run all parts until told to stop, or until one of them fails for good."""
+        fetching = asyncio.create_task(intake, name="intake")
+        alarm = asyncio.create_task(self._engine.run(self._due, self._wake), name="alarm")
+        keeping = asyncio.create_task(self._keep_house(), name="housekeeping")
+        sending = asyncio.create_task(self._delivery.run(), name="delivery")
+        told = asyncio.create_task(stop.wait(), name="stop")
+        parts = (fetching, alarm, keeping, sending)
+        try:
+            await asyncio.wait((*parts, told), return_when=asyncio.FIRST_COMPLETED)
+        finally:
+            for task in (fetching, alarm, keeping, told):
+                task.cancel()
+            await self._delivery.stop()
+            ended = await asyncio.gather(*parts, told, return_exceptions=True)
+        for result in ended:
+            if isinstance(result, Exception):
+                raise result
+
+    # --- what comes in ---------------------------------------------------------------------
+
+    async def take(self, update: Mapping[str, Any]) -> None:
+        """Handle one raw update; it may be confirmed once this returns.
+
+        Raises sqlalchemy.exc.DBAPIError where the database cannot take it: it comes again.
+        """
+        self._in_turn += 1
+        try:
+            message = incoming(update, now=self._clock.now(), bot_time=self._clock.bot_time)
+            if message is not None:
+                self._after(
+                    await self._writer.run(self._conversation.hear, message, self._clock.now())
+                )
+        except OddUpdate as error:
+            await self._writer.run(self._conversation.park, int(update["update_id"]), error)
+        finally:
+            self._in_turn -= 1
+        press = press_of(update)
+        if press is not None:
+            await self._chat.press_seen(press)
+
+    # --- what falls due --------------------------------------------------------------------
+
+    async def _due(self, now: datetime, limit: int) -> Due:
+        try:
+            who, next_at = await self._writer.run(self._read, lambda work: work.due(now, limit))
+        except DBAPIError as error:
+            say(_LOG, logging.ERROR, "who is due is unknown", error=place_of(error))
+            return Due(next_at=now + timedelta(seconds=1))
+        return Due(who=who, next_at=next_at)
+
+    async def _wake(self, who: str, now: datetime) -> None:
+        self._in_turn += 1
+        try:
+            self._after(await self._writer.run(self._conversation.wake, who, now))
+        except DBAPIError as error:
+            say(_LOG, logging.ERROR, "wake put off", who=who, error=place_of(error))
+            await asyncio.sleep(1)
+        finally:
+            self._in_turn -= 1
+
+    def _after(self, outcome: Outcome) -> None:
+        if outcome.said:
+            self._delivery.nudge()
+        if outcome.wake_at is not None:
+            self._engine.nudge(outcome.wake_at)
+
+    # --- housekeeping ----------------------------------------------------------------------
+
+    async def _keep_house(self) -> None:
+        while True:
+            await asyncio.sleep(HOUSEKEEPING_EVERY)
+            with contextlib.suppress(DBAPIError):
+                await self._writer.run(self._read, self._tidy)
+
+    def _tidy(self, work: Work) -> None:
+        now, real = self._clock.now(), self._clock.real_now()
+        work.forget_texts(now - TEXTS_KEPT, real - TEXTS_KEPT)
+        work.set_fact("alive", real.isoformat())
+
+    def _after_absence(self) -> None:
+        with self._store.turn() as work:
+            alive = work.fact("alive")
+            real = self._clock.real_now()
+            if alive and real - datetime.fromisoformat(alive) > UPDATES_KEPT:
+                say(_LOG, logging.WARNING, "away for over a day: messages may be missing")
+            work.set_fact("alive", real.isoformat())
+
+    def _read(self, question: Callable[[Work], T]) -> T:
+        with self._store.turn() as work:
+            return question(work)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Said:
+    """One message of a replay; `number` counts from 1, `letter` is what the outbox held."""
+
+    number: int
+    letter: Letter
+
+
+class Replay:
+    """The live parts on virtual time: see the head of this file."""
+
+    def __init__(self, turns: Turns | None = None) -> None:
+        self._store = Store.in_memory()
+        self._clock = VirtualClock()
+        self._conversation = Conversation(
+            self._store,
+            turns or live_turns(),
+            real_now=self._clock.real_now,
+            new_id=new_id,
+        )
+        self._engine = VirtualEngine(self._clock, self._earliest, self._wake)
+        self.said: list[Said] = []
+
+    def enrol(self, participant: Participant, at: datetime) -> None:
+        """Somebody joins at `at`; nothing is said for it."""
+        self._engine.go_to(at, including=False)
+        self._conversation.enrol(participant, at)
+
+    def hear(self, message: Incoming) -> None:
+        """A message comes at its own instant, before what falls due then."""
+        self._engine.go_to(message.at, including=False)
+        self._note(self._conversation.hear(message, message.at))
+
+    def pass_to(self, at: datetime) -> None:
+        """Time goes on to `at`, its instant included."""
+        self._engine.go_to(at, including=True)
+
+    def participants(self) -> list[Participant]:
+        """Everybody as they now are, in the order of joining."""
+        with self._store.turn() as work:
+            return [enrolled.participant for enrolled in work.people()]
+
+    def events(self, who: str) -> tuple[Event, ...]:
+        """The whole record of one participant, as it was said."""
+        with self._store.turn() as work:
+            return work.events(who)
+
+    def parked(self) -> list[tuple[int, str]]:
+        """Updates that a turn failed on, each with the place of the fault."""
+        with self._store.turn() as work:
+            return work.parked()
+
+    def parked(self) -> list[tuple[int, str]]:
+        """Updates on which a turn failed, and where."""
+        with self._store.turn() as work:
+            return work.parked()
+
+    def close(self) -> None:
+        """Let go of the database."""
+        self._store.close()
+
+    def _earliest(self) -> tuple[datetime, str] | None:
+        with self._store.turn() as work:
+            return work.earliest()
+
+    def _wake(self, who: str, now: datetime) -> None:
+        self._note(self._conversation.wake(who, now))
+
+    def _note(self, outcome: Outcome) -> None:
+        if not outcome.said:
+            return
+        with self._store.turn() as work:
+            for letter in work.outbox.pending():
+                number = len(self.said) + 1
+                work.outbox.settle(
+                    letter, End.SENT, self._clock.real_now(), message=str(number)
+                )
+                self.said.append(Said(number=number, letter=letter))

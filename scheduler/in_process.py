@@ -1,0 +1,65 @@
+"""The engine for one machine: APScheduler 3 holding one timer, for the earliest wake.
+
+A timer for each person would hold the event loop for seconds with many people, and a job
+store beside our own table would be a second truth; so the database is asked again each time.
+"""
+
+import asyncio
+from datetime import UTC, datetime, timedelta
+
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
+
+from scheduler.clock import Clock
+from scheduler.port import AskDue, OnWake
+
+#: People woken before others on the event loop get their turn.
+BATCH = 50
+#: However far away the next wake is, look again after this: the machine's clock may have been
+#: set, or the machine may have slept, and another process may have written to the database.
+LONGEST_WAIT = timedelta(seconds=30)
+
+
+class InProcessEngine:
+    """Wakes people in this process, with one APScheduler timer."""
+
+    def __init__(self, clock: Clock, *, longest_wait: timedelta = LONGEST_WAIT) -> None:
+        self._clock = clock
+        self._longest_wait = longest_wait
+        self._ring = asyncio.Event()
+        self._armed: datetime | None = None
+        self._alarm = AsyncIOScheduler(timezone=UTC)
+
+    async def run(self, due: AskDue, on_wake: OnWake) -> None:
+        """Wake whoever is due, now and from now on, until cancelled."""
+        self._alarm.start()
+        try:
+            while True:
+                self._ring.clear()
+                found = await due(self._clock.now(), BATCH)
+                for who in found.who:
+                    await on_wake(who, self._clock.now())
+                if not found.who:
+                    self._arm(found.next_at)
+                    await self._ring.wait()
+        finally:
+            self._alarm.shutdown(wait=False)
+
+    def nudge(self, at: datetime | None) -> None:
+        """Look again at `at` if that is earlier than the timer stands (None: at once)."""
+        if at is None or at <= self._clock.now():
+            self._ring.set()
+        elif self._armed is not None and self._clock.real_time(at) < self._armed:
+            self._arm(at)
+
+    def _arm(self, at: datetime | None) -> None:
+        latest = self._clock.real_now() + self._longest_wait
+        self._armed = latest if at is None else min(latest, self._clock.real_time(at))
+        self._alarm.add_job(
+            self._ring.set,
+            "date",
+            run_date=self._armed,
+            id="wake",
+            replace_existing=True,
+            misfire_grace_time=None,
+            max_instances=2,
+        )
