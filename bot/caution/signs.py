@@ -16,37 +16,50 @@ from rapidfuzz import fuzz, process
 
 from bot.entries import Suggests, Symptom
 
-#: English and Spanish, without accents. The endings are left to the fuzzy comparison.
+#: English and Spanish, without accents.
 KETONE_WORDS = (
-    "vomit", "vomiting", "vomited", "throwing", "threw", "thrown", "puking", "puked", "puke",
-    "barf", "barfing", "heaving", "retching", "nausea", "nauseous", "queasy", "sick",
-    "belly", "bellyache", "stomach", "stomachache", "tummy", "tummyache", "abdomen", "abdominal",
-    "guts", "cramps", "breathing", "breath", "breathe", "breaths", "panting", "fruity",
-    "vomito", "vomitos", "vomitando", "vomite", "devolviendo", "devolvi", "arcadas", "nauseas",
-    "barriga", "panza", "vientre", "estomago", "tripa", "guata", "respirando", "respiracion",
-    "respiro", "jadeo", "jadeando", "aliento",
+    "vomit", "vomits", "vomiting", "vomited", "vom", "throwing", "throw", "threw", "thrown",
+    "puke", "puking", "puked", "barf", "barfing", "spew", "spewing", "upchuck", "chunder",
+    "chundered", "hurling", "hurled", "heaving", "heaves", "retching", "emesis", "nausea",
+    "nauseous", "queasy", "sick", "sicked", "bringing", "brought", "bile", "belly", "bellyache",
+    "stomach", "stomachache", "tummy", "tummyache", "abdomen", "abdominal", "gut", "guts",
+    "tum", "cramps", "collywobbles", "breathing", "breath", "breathe", "breaths", "panting",
+    "hyperventilating", "kussmaul", "fruity", "acetone", "ketone", "ketones", "vomito",
+    "vomitos", "vomitando", "vomitado", "vomite", "devolviendo", "devolvi", "devuelto",
+    "arcadas", "trasboque", "basca", "deponiendo", "nauseas", "barriga", "panza", "vientre",
+    "estomago", "tripa", "tripas", "guata", "respirando", "respiracion", "respiro", "jadeo",
+    "jadeando", "aliento", "cetonas",
 )  # fmt: skip
 
-#: What else high glucose does.
+#: What else high glucose does, and how people say it.
 OTHER_WORDS = (
-    "thirst", "thirsty", "drinking", "drink", "water", "dry", "mouth",
-    "pee", "peeing", "urine", "urinating", "urinate", "bathroom", "toilet", "loo", "wee",
-    "blurred", "blurry", "blur", "double", "vision", "sight", "eyes", "seeing",
-    "tired", "exhausted", "weak", "parched", "dehydrated",
-    "sed", "sediento", "sedienta", "boca", "seca", "agua", "bebiendo",
-    "orinar", "orino", "orinando", "orina", "mear", "meando", "pis", "pipi", "bano",
-    "vision", "vista", "borrosa", "borroso", "doble", "veo", "ojos", "cansado", "cansada",
+    "thirst", "thirsty", "thirstier", "parched", "dehydrated", "drinking", "drink", "drank",
+    "quench", "gallons", "water", "dry", "mouth", "mouthed", "throat", "tongue", "lips", "pee",
+    "peeing", "peed", "piss", "pissing", "wee", "weeing", "weewee", "urine", "urinating",
+    "urinate", "urinated", "urination", "widdling", "tinkling", "bathroom", "restroom",
+    "washroom", "toilet", "loo", "lav", "bed", "polyuria", "polydipsia", "blurred", "blurry",
+    "blur", "blurring", "fuzzy", "hazy", "cloudy", "misty", "foggy", "dim", "wavy", "smudgy",
+    "bleary", "unclear", "site", "night", "wicked", "salty", "two", "everything", "blurriness",
+    "double", "vision", "sight", "eyesight", "eye", "eyes", "see", "seeing", "view", "focus",
+    "high", "hyper", "hyperglycemia", "hyperglycaemia", "hyperglycemic", "sugar", "sugars",
+    "tired", "exhausted", "weak", "headache", "beber", "tomar", "deshidratado", "deshidratada",
+    "resequedad", "meo", "micciono", "viendo", "empanado", "turbio", "sed", "sediento",
+    "sedienta", "boca", "seca", "agua", "bebo", "bebiendo", "tomando", "orinar", "orino",
+    "orinando", "orina", "mear", "meando", "pis", "pipi", "bano", "bien", "claro", "vista",
+    "borrosa", "borroso", "nublada", "doble", "veo", "ver", "ojos", "alta", "alto", "azucar",
+    "hiperglucemia", "cansado", "cansada",
 )  # fmt: skip
 
 #: Words that carry no meaning of their own here.
 _EMPTY = frozenset((
-    "a", "ache", "aching", "all", "am", "and", "bad", "been", "being", "can", "cannot", "day",
-    "deep", "fast", "feel", "feeling", "going", "got", "have", "having", "heavy", "her", "his",
-    "hurts", "i", "im", "in", "is", "it", "keep", "lot", "lots", "me", "much", "my", "of", "off",
-    "on", "pain", "pains", "passing", "rapid", "really", "since", "so", "the", "time", "times",
-    "to", "today", "up", "very", "was",
-    "con", "de", "del", "dolor", "el", "en", "estoy", "ha", "he", "la", "las", "lo", "los", "mi",
-    "mucha", "mucho", "muy", "que", "se", "tengo", "todo", "un", "una", "y",
+    "a", "ache", "aching", "all", "alot", "am", "and", "bad", "been", "being", "can", "cannot",
+    "day", "deep", "fast", "feel", "feeling", "get", "gets", "getting", "going", "got", "have",
+    "having", "heavy", "her", "his", "hurts", "i", "im", "in", "is", "it", "keep", "last",
+    "lot", "lots", "me", "much", "my", "of", "off", "on", "pain", "pains", "passing", "puedo", "rapid",
+    "really", "since", "so", "the", "three", "trip", "trips", "time", "times", "to", "today",
+    "up", "very", "was", "con", "de", "del", "dolor", "el", "en", "estoy", "ha", "he", "la",
+    "las", "lo", "los", "mi", "mucha", "mucho", "muy", "que", "se", "tengo", "todo", "un",
+    "una", "y",
 ))  # fmt: skip
 
 #: How alike two spellings are, in per cent, to be one word.
