@@ -1,0 +1,135 @@
+"""Foods of many kitchens, each with its kind.
+
+A new food goes into a block of the kitchen that it comes from (`foods_africa`, ...) or of
+`foods_everyday`; docs/word-lists.md tells which kind is meant for what.
+"""
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.entries import FoodKind
+from bot.parser.vocabulary import foods_everyday, gathered, phrases
+
+#: Every food, by kind; a phrase stands under one kind only.
+FOODS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered((foods_everyday.WORDS,))
+
+#: Last words of a dish's name: with unknown words before them they still name a food
+#: (`okonjo stew`), and tell its kind. Each is itself in `FOODS`.
+DISH_HEADS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
+    (
+        {
+            FoodKind.STARCH: """
+            rice, bread(s), flatbread(s), porridge, noodle(s), noodles, pasta, cereal(s)
+            dumpling(s), potato(es), toast, cracker(s), chips, crisps, fries, roll, bun(s)
+            couscous, oatmeal
+            """,
+            FoodKind.SWEET_FOOD: """
+            cake(s), cookie(s), biscuit(s), pudding(s), candy, sweets, ice cream, pancake(s)
+            waffle(s), muffin(s), doughnut(s), donut(s), dessert(s), custard, jam, jelly, pastry
+            pastries, fritter(s)
+            """,
+            FoodKind.PROTEIN: """
+            beans, lentils, egg(s), omelette(s), omelet(s), chicken, beef, pork, lamb, goat, fish
+            meat, sausage(s), steak(s), chops, ribs, wings, meatball(s)
+            """,
+            FoodKind.VEGETABLE: "salad(s), greens, vegetables, veg, veggies, slaw, pickle(s), chutney, broth",
+            FoodKind.FRUIT: "fruit(s), berries, melon(s)",
+            FoodKind.DAIRY: "cheese, {yogurt|yoghurt}(s)",
+            FoodKind.FAT: "butter, dressing, gravy, nuts, seeds",
+            FoodKind.MIXED_DISH: """
+            soup(s), stew(s), curry, curries, casserole(s), pie(s), sandwich(es), burger(s)
+            pizza(s), hotpot, chowder, stir fry, stirfry, kebab(s), taco(s), burrito(s), pilau
+            biryani, leftovers, pasty, pasties, roll up, bake
+            """,
+        },
+    )
+)
+
+#: What food lies in or is counted by: no food, but a sign that one follows (`a plate of`).
+CONTAINERS: Final[tuple[str, ...]] = phrases(
+    """
+    plate(s), platter(s), bowl(s), dish(es), cup(s), mug(s), glass(es), bottle(s), can(s), tin(s)
+    jar(s), pot(s), pan(s), pack(s), packet(s), bag(s), box(es), carton(s), tray(s), tub(s)
+    sachet(s), bar(s), slice(s), piece(s), chunk(s), wedge(s), portion(s), serving(s), helping(s)
+    handful(s), fistful(s), spoon(s), spoonful(s), tablespoon(s), teaspoon(s), tbsp, tsp
+    ladle(s), scoop(s), bite(s), mouthful(s), sip(s), bunch(es), loaf, loaves, head, ear(s)
+    stick(s), skewer(s), ball(s), wrap of, lump(s), morsel(s), half a plate, small plate
+    big plate, bit, bits, some, couple, few, dozen, pair, side
+    """
+)
+
+#: Foods and drinks that are often something else: a name, a colour, a verb, a day.
+#: Alone, in an odd place, they do not make a meal; each is in `FOODS` or `DRINKS`.
+ALSO_NOT_FOOD: Final[frozenset[str]] = frozenset(
+    phrases(
+        """
+        # pets, people, endearments
+        pumpkin(s), honey, sugar, olive, ginger, sage, basil, rosemary, peach, cherry, cookie
+        biscuit, candy, sweetie, sweeties, sweet, sweets, peanut, pepper, mochi, noodle, waffle
+        muffin, cupcake, pickle(s), pickles, bean, beans, nugget, brownie, pudding, olives, apple
+        kiwi(s), mango, plum, dill, clementine, angel food cake, taffy, toffee, caramel, fudge
+        dumpling, sausage, crumpet, berry
+        # colours, weather, things
+        orange, lime, lemon, salmon, chocolate, mint, cream, olive oil, chestnut, coconut
+        eggplant, corn, chili, chilli, curry, date, dates, currant, turkey, ham, jam, jelly
+        toast, roll, bread, bun(s), chips, chip, fries, nuts, nut, seeds, egg, leaves, oil
+        squash, fish, duck, goose, rabbit, crab, shrimp, snail, tongue, kidney, kidneys, liver
+        ribs, steak, beef, veal, bacon, cheese, mustard, relish, sub, subs, wrap, wraps
+        club sandwich, pie, cake, piece of cake, treat, treats, salt, spices, rocket, cress
+        swede, mash, wedges, sliders, beet, leek, pea, peas, plaice, sole, perch, carp, cod, eel
+        tripe, meat, baloney, mince, offal, gravy, dressing, stuffing, crust, icing, leftovers
+        picnic, buffet, starters, patty, pate, crackling, dripping, mushroom(s), water, milk, tea
+        coffee, juice, punch, cider, spirits, soda, malt, shake, mocha
+        """
+    )
+)
+
+#: Turns of speech with a food in them in which nothing is eaten.
+NOT_FOOD_PHRASES: Final[tuple[str, ...]] = phrases(
+    """
+    {it's|its|is} a piece of cake, takes the cake, couch potato(es), spill(ed) the beans
+    hill of beans, cool beans, cool as a cucumber, bring home the bacon, apple of my eye
+    big apple, going bananas, {go|went} bananas, top banana, cherry picking, lemon of a car
+    peaches and cream skin, blood orange moon, date night, blind date, up to date, out of date
+    due date, expiry date, expiration date, start date, end date, what date, the date
+    date of birth, new date, save the date, a date with, dated, first date, traffic jam(s)
+    in a jam, stuck in a jam, paper jam, log jam, door jam, jam session, jam packed, talk turkey
+    trip to turkey, in turkey, from turkey, to turkey, turkey the country, hi honey, hey honey
+    thanks honey, ok honey, yes honey, honeymoon, my honey, hello honey, morning honey
+    thanks sugar, hi sugar, hey sugar, blood sugar(s), sugar level(s), sugar reading(s)
+    sugar test, sugar check, sugar number(s), sugar high, sugar low, sugar spike, sugar diary
+    sugar log, sugar clinic, egg on my face, nest egg, egg timer, walking on eggshells, egg head
+    fishing, went fishing, gone fishing, fish tank, fish pond, fed the fish, feed the fish
+    something fishy, fish out of water, goldfish, pet fish, chicken out, chickened out
+    feed the chickens, fed the chickens, spring chicken, chicken coop, chicken pox, chickenpox
+    no spring chicken, ham radio, hammed it up, beef with, say cheese, cheesed off, cheesy joke
+    nuts about, {are|is|am|drive|drives|driving|going|went|gone} {me nuts|nuts|you nuts}
+    tough nut, in a nutshell, nuts and bolts, breadwinner, best thing since sliced bread
+    butter up, buttered me up, butterfly, stewing over, alphabet soup, pea brain
+    two peas in a pod, salad days, souped up, pie in the sky, pie chart, humble pie, cutie pie
+    sweetie pie, sandwich board, sandwich generation, sandwiched between, roll over, roll call
+    bed roll, loo roll, toilet roll, toast to, a toast to, toasty, the best man toast
+    chip on my shoulder, computer chip, micro chip, kidney clinic, kidney function, kidney doctor
+    kidney test, kidney disease, kidney stone(s), kidney trouble, liver clinic, liver function
+    liver test, fatty liver, bean counter, gravy train, pepper spray, salt lake city, ginger hair
+    ginger cat, mint condition, mint green, sage advice, peachy, orange shirt, orange line
+    orange juice stain, olive green, olive skin, lime green, salmon pink, chocolate lab
+    chocolate brown, crab(by) mood, eye candy, smart cookie, tough cookie, cookies on this site
+    accept cookies, browser cookies, web cookies, treat for low, treat a low, treated well
+    sweet dreams, sweet of you, how sweet, so sweet of, that's sweet, home sweet home, sweetheart
+    sweet talk, water the plants, watered the plants, water bill, water the garden
+    watered the garden, water broke, water main, tea towel, not my cup of tea, coffee table
+    coffee morning, wash in water, water aerobics, waterproof, smell the coffee, milk run
+    big mouth, mouth full of, finger lickin, cream for my, hand cream, skin cream, face cream
+    foot cream, sun cream, nappy cream, oil change, engine oil, cooking gas, bar of soap
+    massage oil, fat finger, fat chance, pear shaped, bowl game, super bowl, rice cooker
+    potato field, bean field, corn field, cornfield, maize field, rice field, rice paddy
+    plum job, sugar daddy
+    plant(ed|ing) {beans|corn|maize|tomatoes|potatoes|yam|yams|cassava|onions|cabbage|rice|carrots
+      peas|okra|pumpkins}
+    {buy|bought|sell|sold|sells|selling|buying} {bread|milk|eggs|rice|fish|fruit|vegetables
+      tomatoes|meat}
+    {peel|peeled|peeling|chop|chopped|wash|washed|cook|cooking|pound|pounding|stir|stirring} {the
+      some}
+    """
+)
