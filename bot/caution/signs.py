@@ -53,9 +53,10 @@ OTHER_WORDS = (
 #: Words that carry no meaning of their own here.
 _EMPTY = frozenset((
     "a", "ache", "aching", "all", "alot", "am", "and", "bad", "been", "being", "can", "cannot",
-    "day", "deep", "fast", "feel", "feeling", "get", "gets", "getting", "going", "got", "have",
+    "day", "deep", "fast", "puedo", "feel", "feeling", "get", "gets", "getting", "going", "got",
+    "have",
     "having", "heavy", "her", "his", "hurts", "i", "im", "in", "is", "it", "keep", "last",
-    "lot", "lots", "me", "much", "my", "of", "off", "on", "pain", "pains", "passing", "puedo", "rapid",
+    "lot", "lots", "me", "much", "my", "of", "off", "on", "pain", "pains", "passing", "rapid",
     "really", "since", "so", "the", "three", "trip", "trips", "time", "times", "to", "today",
     "up", "very", "was", "con", "de", "del", "dolor", "el", "en", "estoy", "ha", "he", "la",
     "las", "lo", "los", "mi", "mucha", "mucho", "muy", "que", "se", "tengo", "todo", "un",

@@ -7,6 +7,11 @@ has no source named beside it, it is common practice, no source.
 from datetime import UTC, datetime, timedelta
 
 import pytest
+
+from bot.caution.surprise import doubtful, surprise
+from bot.entries import Moment, Suggests
+from bot.participants import State
+from bot.units import Unit
 from tests.caution.talk import (
     PASSED_OUT,
     SHAKY,
@@ -22,11 +27,6 @@ from tests.caution.talk import (
     rice,
     sweet,
 )
-
-from bot.caution.surprise import doubtful, surprise
-from bot.entries import Moment, Suggests
-from bot.participants import State
-from bot.units import Unit
 
 DAY = 24 * 60
 

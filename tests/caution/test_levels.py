@@ -11,11 +11,11 @@ from fractions import Fraction
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from tests.caution.talk import person, reading
 
 from bot.caution import Level, level_of
 from bot.participants import Limits
 from bot.units import Unit
+from tests.caution.talk import person, reading
 
 USUAL = Limits()
 
@@ -134,5 +134,3 @@ def test_a_person_is_assumed_to_be_at_risk_unless_known_otherwise() -> None:
     assert person().can_go_low
     assert person().can_make_ketones
     assert not person(may_go_low=False).can_go_low
-
-
