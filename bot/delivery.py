@@ -33,6 +33,8 @@ SWEEP_EVERY = 30.0
 SHORTEST_HOLD, LONGEST_HOLD = 0.5, 30.0
 #: How long making a picture or file may take before the words go out alone.
 MAKING_SECONDS = 20.0
+#: Messages whose picture or file is made at one time; plain ones pass them by meanwhile.
+MAKING_AT_ONCE = 4
 #: How long the end waits for what is under way.
 DRAIN_SECONDS = 8.0
 
@@ -81,6 +83,7 @@ class Delivery:
         self._makes = makes
         self._ring = asyncio.Event()
         self._under_way: set[asyncio.Task[None]] = set()
+        self._making = 0
         self._stopping = False
         self._failures = 0
 
@@ -123,11 +126,12 @@ class Delivery:
         if (wait := self._pace.wait(at)) > 0:
             await asyncio.sleep(wait)
             return
-        letter = await self._writer.run(self._claim, self._pace.closed(at))
+        letter = await self._writer.run(self._claim, self._pace.closed(at), self._making >= MAKING_AT_ONCE)
         if letter is None:
             await self._listen(self._pace.next_opening(at))
             return
         self._pace.leaves(letter.reader, self._clock.monotonic())
+        self._making += not letter.is_plain
         task = asyncio.create_task(self._deliver(letter))
         self._under_way.add(task)
         task.add_done_callback(self._under_way.discard)
@@ -146,6 +150,7 @@ class Delivery:
         except Exception as error:
             say(_LOG, logging.ERROR, "sending stumbled", row=letter.id, error=place_of(error))
         finally:
+            self._making -= not letter.is_plain
             self._pace.ended(letter.reader)
             self._ring.set()
 
@@ -174,8 +179,10 @@ class Delivery:
             await self._settle(letter, End.FAILED)
         else:
             self._failures = 0
-            message = receipt.message if receipt else None
-            await self._settle(letter, End.SENT, message)
+            if receipt is None:
+                await self._settle(letter, End.FAILED)  # there was nothing to say
+            else:
+                await self._settle(letter, End.SENT, receipt.message)
 
     async def _parts(self, letter: Letter) -> tuple[Part, ...]:
         """What goes out; what cannot be made in time is left out, its words are not."""
@@ -227,9 +234,11 @@ class Delivery:
             work.outbox.recover(self._clock.real_now())
             work.outbox.expire(self._clock.now(), self._clock.real_now())
 
-    def _claim(self, closed: frozenset[str]) -> Letter | None:
+    def _claim(self, closed: frozenset[str], plain_only: bool) -> Letter | None:
         with self._store.turn() as work:
-            return work.outbox.claim(self._clock.now(), self._clock.real_now(), closed=closed)
+            return work.outbox.claim(
+                self._clock.now(), self._clock.real_now(), closed=closed, plain_only=plain_only
+            )
 
     def _mark_sending(self, letter: Letter) -> None:
         with self._store.turn() as work:
@@ -267,6 +276,8 @@ def parts_of(
         parts.append(Part(text=caption, picture=picture, file=content, file_name=name))
         text = "" if caption else text
     parts.extend(Part(text=piece) for piece in pieces(text, TEXT_LIMIT))
+    if not parts:
+        return ()
     last = parts[-1]
     parts[-1] = Part(
         text=last.text,

@@ -11,7 +11,7 @@ from bot.mendable import Mendable
 
 PREFIX = "AFTERPLATE_"
 #: What the Bot API allows in the secret header of a webhook (its manual, setWebhook).
-SECRET_FORM = r"[A-Za-z0-9_-]{1,256}"
+SECRET_FORM = r"[A-Za-z0-9_-]{1,256}"  # noqa: S105 - a pattern, no secret
 PUBLIC_API = "https://api.telegram.org"
 
 

@@ -29,13 +29,18 @@ from typing import Any, TypeVar
 
 from sqlalchemy.exc import DBAPIError
 
+from bot.chart import draw
 from bot.chat.pace import Pace
 from bot.chat.polling import poll
+from bot.chat.port import ChatError
 from bot.chat.telegram import TelegramChat
 from bot.chat.updates import OddUpdate, incoming, press_of
+from bot.chat.webhook import listening, secret_from
 from bot.conversation import Conversation, Outcome, Turns
 from bot.delivery import Delivery, Makes
+from bot.drawing import Drawing
 from bot.logs import place_of, say
+from bot.mendable import Mendable
 from bot.messages import Incoming
 from bot.participants import Participant
 from bot.record import Event
@@ -121,7 +126,8 @@ class Service:
         self._settings = settings
         self._given_clock = clock
         self._turns = turns
-        self._makes = makes or Makes()
+        self._drawing = Drawing(draw)
+        self._makes = makes or Makes(draw=self._drawing)
         self._writer = Writer()
         self._webhook = webhook
         self._listen = listen
@@ -142,6 +148,13 @@ class Service:
         counts = await self._writer.run(self._read, lambda work: work.outbox.counts())
         return sum(counts.get(state, 0) for state in ("pending", "claimed", "sending"))
 
+    async def enrol(self, participant: Participant, *, chat: str) -> None:
+        """Take in somebody who consented elsewhere; nothing is said to them for it."""
+        now = self._clock.now()
+        self._after(
+            await self._writer.run(self._conversation.enrol, participant, now, chat=chat)
+        )
+
     def look(self) -> None:
         """The clock was stepped: look who is due, and what may leave."""
         self._engine.nudge(None)
@@ -156,6 +169,7 @@ class Service:
                 mark.take()
             await self._serve(store, stop, ready)
         finally:
+            self._drawing.close()
             self._writer.close()
             store.close()
             if mark:
@@ -186,12 +200,9 @@ class Service:
                 makes=self._makes,
             )
             await self._writer.run(self._after_absence)
-            await chat.fetch_by_polling()
             await self._writer.run(self._read, lambda work: work.set_fact("bot", chat.name))
-            say(_LOG, logging.INFO, "serving", speed=settings.clock_speed)
-            if ready is not None:
-                ready.set()
-            await self._until(stop, poll(chat, self.take))
+            self._ready = ready
+            await self._until(stop, self._intake(chat))
             say(_LOG, logging.INFO, "served")
 
     async def _until(self, stop: asyncio.Event, intake: Coroutine[Any, Any, None]) -> None:
@@ -212,6 +223,34 @@ class Service:
         for result in ended:
             if isinstance(result, Exception):
                 raise result
+
+    async def _intake(self, chat: TelegramChat) -> None:
+        async with contextlib.AsyncExitStack() as stack:
+            if self._webhook is not None:
+                secret = self._secret()
+                await stack.enter_async_context(
+                    listening(self._webhook, self._listen, secret, self.take)
+                )
+            await self._choose_way_in(chat)
+            say(_LOG, logging.INFO, "serving", speed=self._settings.clock_speed)
+            if self._ready is not None:
+                self._ready.set()
+            if self._webhook is not None:
+                await asyncio.Event().wait()  # until cancelled
+            await poll(chat, self.take)
+
+    async def _choose_way_in(self, chat: TelegramChat) -> None:
+        try:
+            if self._webhook is None:
+                await chat.fetch_by_polling()
+            else:
+                await chat.fetch_by_webhook(self._webhook, self._secret())
+        except ChatError as error:
+            raise Mendable(f"the Bot API would not set the way in: {error}") from error
+
+    def _secret(self) -> str:
+        chosen = self._settings.webhook_secret
+        return chosen.get_secret_value() if chosen else secret_from(self._settings.token())
 
     # --- what comes in ---------------------------------------------------------------------
 
@@ -336,11 +375,6 @@ class Replay:
 
     def parked(self) -> list[tuple[int, str]]:
         """Updates that a turn failed on, each with the place of the fault."""
-        with self._store.turn() as work:
-            return work.parked()
-
-    def parked(self) -> list[tuple[int, str]]:
-        """Updates on which a turn failed, and where."""
         with self._store.turn() as work:
             return work.parked()
 

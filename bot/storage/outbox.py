@@ -85,9 +85,16 @@ class Outbox:
         return added
 
     def claim(
-        self, now: datetime, real_now: datetime, *, closed: Collection[str] = ()
+        self,
+        now: datetime,
+        real_now: datetime,
+        *,
+        closed: Collection[str] = (),
+        plain_only: bool = False,
     ) -> Letter | None:
         """Take the most urgent message whose reader is not in `closed`; None if there is none.
+
+        `plain_only` leaves those for which something has to be made.
 
         A plain one is marked as being sent at once; one with something to make is marked so
         by `sending`, so that a crash while it is made cannot be mistaken for a lost answer.
@@ -106,6 +113,8 @@ class Outbox:
         )
         if closed:
             wanted = wanted.where(box.c.reader.not_in(sorted(closed)))
+        if plain_only:
+            wanted = wanted.where(box.c.to_make.is_(False))
         while (row := self._connection.execute(wanted).one_or_none()) is not None:
             if _is_stale(row, now, real_now):
                 self._end(row.id, row.reader, End.EXPIRED, real_now)
@@ -297,6 +306,7 @@ def _row(saying: Saying, real_now: datetime) -> dict[str, Any]:
         "about": saying.about,
         "text": saying.text,
         "extras": codec.extras_json(saying),
+        "to_make": saying.picture is not None or saying.attachment is not None,
         "rank": to_ms(real_now + urgency.handicap),
         "due_ms": to_ms(saying.due_at),
         "expires_ms": None if saying.expires_at is None else to_ms(saying.expires_at),

@@ -71,7 +71,8 @@ class Outbox(SQLModel, table=True):
     """One thing to say, from the turn that decided it to the chat's receipt.
 
     `reader` is a person's id, or `chat:` and a chat's id for a chat that is nobody's; such a
-    row is deleted once it is settled. `rank` orders by urgency with ageing. `state` is one of
+    row is deleted once it is settled. `to_make`: a picture or a file
+    is made before it is sent. `rank` orders by urgency with ageing. `state` is one of
     pending, claimed (being drawn: certainly not sent), sending, sent, unsure, expired,
     cancelled, failed. `copies` counts sends that may have arrived.
     """
@@ -83,6 +84,7 @@ class Outbox(SQLModel, table=True):
     about: str | None = None
     text: str
     extras: str | None = None
+    to_make: bool = False
     rank: int = Field(sa_type=BigInteger)
     due_ms: int = Field(sa_type=BigInteger)
     expires_ms: int | None = Field(default=None, sa_type=BigInteger)

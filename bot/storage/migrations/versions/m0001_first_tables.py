@@ -82,6 +82,7 @@ def _outbox() -> None:
         sa.Column("about", sa.String()),
         sa.Column("text", sa.String(), nullable=False),
         sa.Column("extras", sa.String()),
+        sa.Column("to_make", sa.Boolean(), nullable=False),
         sa.Column("rank", sa.BigInteger(), nullable=False),
         sa.Column("due_ms", sa.BigInteger(), nullable=False),
         sa.Column("expires_ms", sa.BigInteger()),

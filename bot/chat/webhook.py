@@ -1,0 +1,108 @@
+"""Having updates posted: 200 is answered only once an update is handled and committed.
+
+Any other answer makes the Bot API post it again.
+"""
+
+import asyncio
+import hashlib
+import hmac
+import json
+import logging
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from http import HTTPStatus
+from urllib.parse import urlsplit
+
+from tornado.httpserver import HTTPServer
+from tornado.netutil import bind_sockets
+from tornado.web import Application, RequestHandler
+
+from bot.chat.polling import TakeUpdate
+from bot.logs import place_of, say
+from bot.mendable import Mendable
+
+_LOG = logging.getLogger(__name__)
+
+SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"  # noqa: S105 - the name of a header
+#: An update with the longest text is some 30 kB; more is none of the Bot API's.
+LARGEST_BODY = 1_000_000
+PORTS = {"http": 80, "https": 443}
+
+
+def secret_from(token: str) -> str:
+    """The secret header when none is set: bound to the token, and tells nothing of it."""
+    return hmac.new(token.encode(), b"webhook", hashlib.sha256).hexdigest()
+
+
+def place_to_listen(url: str, listen: str | None) -> tuple[str, int]:
+    """Host and port: what is told, else the URL's own. Raises Mendable for neither."""
+    if listen is not None:
+        host, colon, port = listen.rpartition(":")
+        if not colon or not port.isdigit():
+            raise Mendable("--listen must be HOST:PORT")
+        return host.strip("[]"), int(port)
+    parts = urlsplit(url)
+    if parts.scheme not in PORTS or not parts.hostname:
+        raise Mendable("--webhook must be an http or https address")
+    return parts.hostname, parts.port or PORTS[parts.scheme]
+
+
+@asynccontextmanager
+async def listening(
+    url: str, listen: str | None, secret: str, take: TakeUpdate
+) -> AsyncIterator[None]:
+    """Take updates posted to the path of `url` for as long as the block lasts.
+
+    Raises Mendable where the place to listen is taken or is not this machine's.
+    """
+    host, port = place_to_listen(url, listen)
+    path = urlsplit(url).path or "/"
+    handing = {"secret": secret, "take": take, "in_order": asyncio.Lock()}
+    app = Application([(path, _Posted, handing)], log_function=lambda _handler: None)
+    try:
+        sockets = bind_sockets(port, host)
+    except OSError as error:
+        raise Mendable(f"cannot listen at {host}:{port}: {error.strerror}") from error
+    server = HTTPServer(app, max_body_size=LARGEST_BODY, max_buffer_size=LARGEST_BODY)
+    server.add_sockets(sockets)
+    try:
+        yield
+    finally:
+        server.stop()
+        await server.close_all_connections()
+
+
+class _Posted(RequestHandler):
+    """One posted update."""
+
+    def initialize(self, secret: str, take: TakeUpdate, in_order: asyncio.Lock) -> None:
+        self._secret = secret
+        self._take = take
+        self._in_order = in_order
+
+    async def post(self) -> None:
+        """Take it, then say so."""
+        given = self.request.headers.get(SECRET_HEADER, "")
+        if not hmac.compare_digest(given.encode(), self._secret.encode()):
+            return self._refuse(HTTPStatus.FORBIDDEN)
+        try:
+            update = json.loads(self.request.body)
+            int(update["update_id"])
+        except (ValueError, TypeError, KeyError):
+            return self._refuse(HTTPStatus.BAD_REQUEST)
+        try:
+            async with self._in_order:
+                await self._take(update)
+        except Exception as error:
+            say(_LOG, logging.WARNING, "update not taken", error=place_of(error))
+            return self._refuse(HTTPStatus.SERVICE_UNAVAILABLE)
+        self.set_status(HTTPStatus.OK)
+        return None
+
+    def _refuse(self, status: HTTPStatus) -> None:
+        self.set_status(status)
+
+    def write_error(self, status_code: int, **_: object) -> None:
+        """No page, no trace."""
+        self.set_status(status_code)
+        self.finish()
