@@ -48,6 +48,7 @@ class StandIn:
         self.webhook: Webhook | None = None
         self._journal = journal
         self._posting: asyncio.Task[None] | None = None
+        self.revision = 0  # goes up with every change of anything
         self._pulse = asyncio.Event()
         self._stopping = asyncio.Event()
         self._fetcher: asyncio.Future[None] | None = None
@@ -169,7 +170,7 @@ class StandIn:
         try:
             await asyncio.wait_for(mine, seconds)
         except TimeoutError:
-            pass  # nothing came: the answer is an empty list
+            return  # nothing came: the answer is an empty list
         finally:
             if self._fetcher is mine:
                 self._fetcher = None
@@ -218,6 +219,7 @@ class StandIn:
 
     def _changed(self) -> None:
         """Let everybody who waits for something look again."""
+        self.revision += 1
         pulse, self._pulse = self._pulse, asyncio.Event()
         pulse.set()
 

@@ -1,0 +1,123 @@
+"""`try`: a chat on this machine, without an account and without a network."""
+
+import argparse
+import asyncio
+import sys
+from pathlib import Path
+
+from tqdm import tqdm
+
+from bot import logs, settings
+from bot.mendable import Mendable
+from bot.replay.story import BadStory, Enrol, Line, Message, Pass, read_story
+from bot.settings import Settings
+from bot.trial.kept import keep
+from bot.trial.player import Player
+from bot.trial.transcript import transcript
+from bot.trial.trial import StoryClock, Trial
+
+NAME = "try"
+HELP = "a chat on this machine: the real bot, a stand-in API server, no account, no network"
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """A chat page, unless a story is to be played."""
+    parser.add_argument(
+        "--speed",
+        metavar="TIMES",
+        type=_speed,
+        default=1.0,
+        help="how fast the bot's time runs (360: two hours in twenty seconds; default: 1)",
+    )
+    parser.add_argument(
+        "--port", type=int, default=8420, help="of the chat page on this machine (default: 8420)"
+    )
+    parser.add_argument(
+        "--headless",
+        metavar="FILE",
+        type=Path,
+        help="play a story without a page and print the conversation",
+    )
+    parser.add_argument(
+        "--out",
+        metavar="DIR",
+        type=Path,
+        help="with --headless: leave conversation, pictures and record there",
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Play a story, or open a chat page until interrupted."""
+    chosen = settings.load()
+    # Told not to speak in between: the page or the conversation is what is to be seen.
+    logs.set_up("error" if chosen.log == "info" else chosen.log)
+    if args.headless is None:
+        if args.out is not None:
+            raise Mendable("--out goes with --headless")
+        from bot.trial.chat_page import serve_page  # noqa: PLC0415 - not for a headless run
+
+        asyncio.run(serve_page(chosen.model_copy(update={"clock_speed": args.speed}), args.port))
+        return 0
+    if args.speed != 1:
+        raise Mendable("--speed goes with the chat page: a story sets its own time")
+    asyncio.run(_play(_read(args.headless), chosen, args.out))
+    return 0
+
+
+def _read(path: Path) -> tuple[Line, ...]:
+    try:
+        lines = path.read_text(encoding="utf-8").splitlines()
+    except (OSError, UnicodeDecodeError) as fault:
+        raise Mendable(f"cannot read {path}: {fault}") from fault
+    story = read_story(lines)
+    if not story:
+        raise Mendable(f"{path} holds no line to play")
+    return story
+
+
+async def _play(story: tuple[Line, ...], chosen: Settings, out: Path | None) -> None:
+    clock = StoryClock(story[0].at)
+    hurried = chosen.model_copy(update={"send_per_second": 1000.0, "clock_speed": 1.0})
+    async with Trial(hurried, clock=clock, dated_by=clock.now) as trial:
+        player = Player(trial, clock)
+        for line in tqdm(story, disable=None, unit=" lines", desc="playing", leave=False):
+            await _take(player, line)
+        await trial.at_rest()
+        talks = [
+            transcript(trial.server.chats[chat], player.people[who].zone)
+            for who, chat in player.chats.items()
+        ]
+        sys.stdout.write("\n\n".join(talks))
+        if out is not None:
+            keep(out, talks, trial, player)
+
+
+async def _take(player: Player, line: Line) -> None:
+    match line:
+        case Enrol():
+            await player.enrol(line.participant, line.at)
+        case Message():
+            try:
+                await player.write(
+                    line.sender,
+                    line.text,
+                    line.at,
+                    name=line.id,
+                    edits=line.edits,
+                    answers=line.answers,
+                    photo=line.photo,
+                )
+            except LookupError:
+                raise BadStory(line.line, "`answers` names no message of this chat") from None
+        case Pass():
+            await player.pass_to(line.at)
+
+
+def _speed(text: str) -> float:
+    try:
+        speed = float(text)
+    except ValueError:
+        speed = 0
+    if not 1 <= speed <= 10_000:
+        raise argparse.ArgumentTypeError(f"{text!r} is not a number from 1 to 10000")
+    return speed
