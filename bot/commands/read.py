@@ -1,0 +1,109 @@
+"""`python -m bot read`: JSON lines in, JSON lines out, as the reader's contract describes them."""
+
+import argparse
+import json
+import sys
+from collections.abc import Mapping
+from datetime import datetime
+from typing import Any, TextIO
+
+from bot.entries import Asked, By, Understood
+from bot.entry_lines import entry_line
+from bot.parser import read
+from bot.units import Unit
+
+HELP = "read messages (JSON lines) and print what they mean"
+
+_REQUIRED = ("id", "text", "at", "unit")
+_KNOWN = {*_REQUIRED, "language", "by", "asked"}
+
+
+class BadLine(ValueError):
+    """A line that is no message of the contract; says which line and why."""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """The command takes its messages from standard input and has no options."""
+    parser.description = HELP
+
+
+def main(arguments: argparse.Namespace) -> int:
+    """Read standard input, print to standard output; the exit code."""
+    return run(sys.stdin, sys.stdout, sys.stderr)
+
+
+def run(lines_in: TextIO, lines_out: TextIO, complaints: TextIO) -> int:
+    """Answer each line in order; stop at the first bad one with a clear line and exit code 1."""
+    for number, line in enumerate(lines_in, 1):
+        if not line.strip():
+            continue
+        try:
+            answer = answered(line)
+        except BadLine as bad:
+            lines_out.flush()
+            print(f"line {number}: {bad}", file=complaints)
+            return 1
+        lines_out.write(json.dumps(answer, ensure_ascii=False) + "\n")
+    lines_out.flush()
+    return 0
+
+
+def answered(line: str) -> dict[str, Any]:
+    """Read one line. Raises BadLine where it is not one of the contract's."""
+    given = _object(line)
+    understood = read(
+        given["text"],
+        at=_instant(given["at"]),
+        unit=_one_of(Unit, given, "unit"),
+        language=given.get("language") or "en",
+        by=_one_of(By, given, "by", default=By.SELF),
+        asked=_one_of(Asked, given, "asked", default=None),
+    )
+    return {"id": given["id"], **printed(understood)}
+
+
+def printed(understood: Understood) -> dict[str, Any]:
+    """What was understood in its printed form."""
+    return {
+        "entries": [entry_line(entry) for entry in understood.entries],
+        "ask": understood.ask.value if understood.ask is not None else None,
+    }
+
+
+def _object(line: str) -> Mapping[str, Any]:
+    try:
+        given = json.loads(line)
+    except ValueError as error:
+        raise BadLine(f"not JSON ({error})") from error
+    if not isinstance(given, dict):
+        raise BadLine("not a JSON object")
+    for name in _REQUIRED:
+        if name not in given:
+            raise BadLine(f"`{name}` is missing")
+    for name in sorted(given.keys() - _KNOWN):
+        raise BadLine(f"unknown field `{name}`")
+    for name in (*_REQUIRED, "language"):
+        if not isinstance(given.get(name, ""), str):
+            raise BadLine(f"`{name}` must be a string")
+    return given
+
+
+def _instant(written: str) -> datetime:
+    try:
+        moment = datetime.fromisoformat(written)
+    except ValueError as error:
+        raise BadLine(f"`at` is no ISO 8601 time: {written}") from error
+    if moment.utcoffset() is None:
+        raise BadLine(f"`at` has no offset: {written}")
+    return moment
+
+
+def _one_of(kind: Any, given: Mapping[str, Any], name: str, *, default: Any = ...) -> Any:
+    written = given.get(name)
+    if written is None and default is not ...:
+        return default
+    try:
+        return kind(written)
+    except ValueError as error:
+        known = ", ".join(f"`{member.value}`" for member in kind)
+        raise BadLine(f"`{name}` must be one of {known}, not {written!r}") from error

@@ -1,0 +1,197 @@
+"""The activities of a message: what is over, and what is still to come."""
+
+from dataclasses import dataclass, field
+from datetime import datetime
+from functools import cache
+
+from bot.entries import Activity
+from bot.parser import activity, times
+from bot.parser.activity import Doing, Measure
+from bot.parser.findings import Findings
+from bot.parser.languages import gathered
+from bot.parser.moments import Cue
+from bot.parser.page import Page
+from bot.parser.phrases import Phrases, spelled
+from bot.parser.times import When
+from bot.parser.vocabulary.activities import NOT_ACTIVITY_PHRASES, NOT_ACTIVITY_PHRASES_SPANISH
+
+
+@dataclass(slots=True, kw_only=True)
+class Done:
+    """An activity that is over: its words, and how long it was."""
+
+    start: int
+    end: int
+    text: str
+    minutes: float | None
+
+    def entry(self, when: When | None, at: datetime) -> Activity:
+        """The activity with its end."""
+        ended = times.resolved(when, at) if when is not None else None
+        return Activity(text=self.text, minutes=self.minutes, ended_at=ended or at)
+
+
+@dataclass(slots=True, kw_only=True)
+class Told:
+    """What is over, and the words of what is not."""
+
+    done: list[Done] = field(default_factory=list)
+    under_way: str | None = None
+
+
+@cache
+def _edges(language: str) -> frozenset[str]:
+    return frozenset(token for word in gathered(language, "active_lead") for token in spelled(word))
+
+
+@cache
+def _none() -> Phrases[bool]:
+    return Phrases([(NOT_ACTIVITY_PHRASES, True), (NOT_ACTIVITY_PHRASES_SPANISH, True)])
+
+
+def without_idioms(page: Page, doings: list[Doing]) -> list[Doing]:
+    """Leave out what only sounds like an activity (`ran out`)."""
+    idioms, taken = _none(), set[int]()
+    for index in range(len(page.tokens)):
+        if (hit := idioms.longest(page, index, len(page.tokens))) is not None:
+            taken.update(range(index, hit[0]))
+    return [doing for doing in doings if not taken & set(range(doing.start, doing.end))]
+
+
+def told(page: Page, language: str, found: Findings) -> Told:
+    """Put activities together and claim their words."""
+    result = Told()
+    measures = list(found.measures)
+    for doing in found.doings:
+        if page.any_taken(doing.start, doing.end):
+            continue
+        near = _near(page, found, doing, measures)
+        cue = _linked(found, doing)
+        if cue is not None and (not near or cue.moment is None):
+            page.claim(doing.start, doing.end)
+            continue
+        for measure in near:
+            measures.remove(measure)
+        if not doing.over or activity.about_to(page, language, doing.start):
+            result.under_way = result.under_way or page.text(doing.start, doing.end)
+            page.claim(doing.start, doing.end)
+        else:
+            result.done.append(_done(page, language, found, doing, near))
+    _measures_alone(page, language, found, measures, result)
+    result.done.sort(key=lambda done: done.start)
+    return result
+
+
+def _measures_alone(
+    page: Page, language: str, found: Findings, measures: list[Measure], result: Told
+) -> None:
+    """Steps are an activity by themselves; so is a length of time that is said to be done."""
+    for measure in measures:
+        if measure.minutes is not None or page.any_taken(measure.start, measure.end):
+            continue
+        page.claim(measure.start, measure.end)
+        if activity.steps(page, measure, language):
+            text = page.text(measure.start, measure.end)
+            minutes = next((m.minutes for m in measures if m.minutes is not None), None)
+            result.done.append(Done(start=measure.start, end=measure.end, text=text, minutes=minutes))
+
+
+def _linked(found: Findings, doing: Doing) -> Cue | None:
+    """The moment's words whose object the activity is (`after my walk`)."""
+    for cue in found.cues:
+        if cue.moved and 0 <= doing.start - cue.end <= 4:
+            return cue
+    return None
+
+
+def _near(page: Page, found: Findings, doing: Doing, measures: list[Measure]) -> list[Measure]:
+    """Lengths and distances that belong to an activity: in its clause, or right beside it."""
+    clause = found.clauses[doing.start]
+    near = []
+    for measure in measures:
+        rival = min(
+            found.doings, key=lambda other: _gap(other.start, other.end, measure.start, measure.end)
+        )
+        if rival is not doing:
+            continue
+        same = found.clauses[measure.start] == clause
+        gap = _gap(doing.start, doing.end, measure.start, measure.end)
+        if same or gap <= 2:
+            near.append(measure)
+    return near
+
+
+def _gap(start: int, end: int, other_start: int, other_end: int) -> int:
+    return max(other_start - end, start - other_end, 0)
+
+
+_ON = frozenset("to in around at with up along on through by into down for the from a al en por con hasta".split())
+
+
+def _done(page: Page, language: str, found: Findings, doing: Doing, near: list[Measure]) -> Done:
+    """The words around the activity, up to a mark or to what has another meaning."""
+    distances = {i for m in near if m.minutes is None for i in range(m.start, m.end)}
+    start, end = doing.start, doing.end
+    while page.free(start - 1) and _may_join(page, found, start - 1, doing):
+        start -= 1
+    spans = []
+    end = _forward(page, found, end, doing)
+    spans.append(_trimmed(page, language, start, end, doing, distances))
+    behind = next((m for m in near if m.minutes is not None and m.start == end), None)
+    if behind is not None and page.free(behind.end) and page.tokens[behind.end].word in _ON:
+        last = _forward(page, found, behind.end, doing)
+        more = _trimmed(page, language, behind.end, last, doing, distances, keep_first=True)
+        if more[1] - more[0] > 1:
+            spans.append(more)
+    for span in spans:
+        page.claim(*span)
+    minutes = [measure.minutes for measure in near if measure.minutes is not None]
+    first = min([spans[0][0], *(measure.start for measure in near)])
+    last = max([spans[-1][1], *(measure.end for measure in near)])
+    text = " ".join(page.text(*span) for span in spans)
+    return Done(start=first, end=last, text=text, minutes=sum(minutes) if minutes else None)
+
+
+def _forward(page: Page, found: Findings, end: int, doing: Doing) -> int:
+    while page.free(end) and _may_join(page, found, end, doing):
+        end += 1
+    return end
+
+
+_MARKS = frozenset(", . ; ! ? > ( ) : - +".split())
+
+
+def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
+    word = page.tokens[index].word
+    if word in _MARKS or word in {"and", "then", "y", "luego", "but", "pero", "so"}:
+        return False
+    inside = any(dish.start <= index < dish.end for dish in found.dishes)
+    other = any(
+        other is not doing and other.start <= index < other.end for other in found.doings
+    )
+    value = any(value.start <= index < value.end for value in found.values)
+    return not (inside or other or value)
+
+
+def _trimmed(
+    page: Page,
+    language: str,
+    start: int,
+    end: int,
+    doing: Doing,
+    distances: set[int],
+    *,
+    keep_first: bool = False,
+) -> tuple[int, int]:
+    edges = _edges(language)
+    while not keep_first and start < min(end, doing.start) and start not in distances:
+        if page.tokens[start].word not in edges:
+            break
+        start += 1
+    if not keep_first and start < doing.start and start not in distances:
+        start = min([doing.start, *(i for i in distances if start <= i < doing.start)])
+    while end > max(start, doing.end if not keep_first else start) and end - 1 not in distances:
+        if page.tokens[end - 1].word not in edges:
+            break
+        end -= 1
+    return start, end

@@ -1,0 +1,117 @@
+"""What did the body do, for how long, and is it over?"""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cache
+
+from bot.parser.durations import NUMBER, duration, minutes_of
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page, pattern
+from bot.parser.phrases import Phrases
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Doing:
+    """Words of an activity; `over` false if it is about to begin or under way."""
+
+    start: int
+    end: int
+    over: bool = True
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Measure:
+    """A length of time (`minutes`) or a count or distance (None) beside an activity."""
+
+    start: int
+    end: int
+    minutes: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    long: re.Pattern[str]
+    far: re.Pattern[str]
+    done: re.Pattern[str]
+    about_to: re.Pattern[str]
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    far = either(gathered(language, "distances"), gathered(language, "steps"))
+    about = r"(?:(?:about|around|for|almost|nearly|over|like|por|durante|unos|unas|casi) ){0,2}"
+    return _Patterns(
+        long=pattern(f"{about}(?:a )?{duration(language)}(?: long| of| de)?"),
+        far=pattern(f"{NUMBER} (?:more |brisk )?{far}|(?:a|1) (?:mile|km|half marathon)|half a mile"),
+        done=pattern(either(gathered(language, "done"))),
+        about_to=pattern(either(gathered(language, "about_to"))),
+    )
+
+
+@cache
+def _phrases(language: str) -> Phrases[bool]:
+    return Phrases(
+        [(gathered(language, "activities"), True), (gathered(language, "underway"), False)]
+    )
+
+
+def find(page: Page, language: str) -> list[Doing]:
+    """Give the activities named, in order. Nothing is claimed yet: they may be inside a moment."""
+    phrases = _phrases(language)
+    found: list[Doing] = []
+    index = 0
+    while index < len(page.tokens):
+        hit = phrases.longest(page, index, len(page.tokens))
+        if hit is None:
+            index += 1
+        else:
+            end, over = hit
+            found.append(Doing(start=index, end=end, over=over))
+            index = end
+    return found
+
+
+def measures(page: Page, language: str) -> list[Measure]:
+    """Give lengths of time and distances among the unclaimed words, in order, unclaimed."""
+    patterns = _patterns(language)
+    found = [
+        Measure(start=span.start, end=span.end, minutes=minutes_of(span.match))
+        for span in page.find(patterns.long)
+    ]
+    taken = {index for measure in found for index in range(measure.start, measure.end)}
+    found += [
+        Measure(start=span.start, end=span.end, minutes=None)
+        for span in page.find(patterns.far)
+        if not taken & set(range(span.start, span.end))
+    ]
+    return sorted(found, key=lambda measure: measure.start)
+
+
+def said_done(page: Page, language: str) -> bool:
+    """Whether the words say that something is finished."""
+    return page.first(_patterns(language).done) is not None
+
+
+def about_to(page: Page, language: str, before: int) -> bool:
+    """Whether the words say that what begins at `before` is still to come."""
+    return any(
+        span.end <= before and span.end >= before - 2
+        for span in page.find(_patterns(language).about_to)
+    )
+
+
+def tokens_of(doings: Iterable[Doing]) -> set[int]:
+    """The indices of their tokens."""
+    return {index for doing in doings for index in range(doing.start, doing.end)}
+
+
+@cache
+def _step_words(language: str) -> frozenset[str]:
+    return frozenset(gathered(language, "steps"))
+
+
+def steps(page: Page, measure: Measure, language: str) -> bool:
+    """Whether a count is one of steps or the like: an activity by itself."""
+    return page.tokens[measure.end - 1].word in _step_words(language)

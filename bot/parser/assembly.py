@@ -1,0 +1,164 @@
+"""What do the findings come to? Entries in the order of the text, or one question back."""
+
+from dataclasses import dataclass, field
+
+from bot.entries import (
+    Ask,
+    Asked,
+    Doubt,
+    Meal,
+    Request,
+    Said,
+    Skip,
+    Suggests,
+    Symptom,
+    Understood,
+    What,
+)
+from bot.parser import activities_told, meals, meals_told, readings_told, requests, times, timing
+from bot.parser.context import Context
+from bot.parser.findings import Findings
+from bot.parser.food import kinds_of
+from bot.parser.page import Page
+from bot.parser.strangers import Kind
+from bot.parser.subjects import Whose
+
+#: Of several doubts the one that is asked about.
+WORST_FIRST = (Ask.UNIT, Ask.VALUE, Ask.MEANING, Ask.WHEN_DONE)
+
+
+@dataclass(slots=True)
+class _Sheet:
+    """Entries with their places, and what has to be asked."""
+
+    entries: list[tuple[int, Said]] = field(default_factory=list)
+    asks: list[Ask] = field(default_factory=list)
+    denied: bool = False
+    others: bool = False
+
+
+def assembled(page: Page, context: Context, found: Findings) -> Understood:
+    """Put the findings together."""
+    sheet = _Sheet()
+    _symptoms(page, context, found, sheet)
+    activities = activities_told.told(page, context.language, found)
+    plates = meals_told.plates(page, context.language, found)
+    values, others = readings_told.own_values(page, found, context.unit)
+    places = [(value.start, value.end) for value in values]
+    places += [(plate.start, plate.end) for plate in plates]
+    places += [(done.start, done.end) for done in activities.done]
+    places += [(stranger.start, stranger.end) for stranger in found.strangers]
+    given = timing.shared_out(found.whens, places, found.clauses)
+    readings = readings_told.told(page, context, found, values, given, plates, activities)
+    sheet.others = sheet.others or others
+    sheet.entries += readings.entries
+    for plate in plates:
+        meal = plate.entry(page, given.get(plate.start), context.at, context.language)
+        sheet.entries.append((plate.start, meal))
+    for done in activities.done:
+        sheet.entries.append((done.start, done.entry(given.get(done.start), context.at)))
+    sheet.entries += [(start, strips) for start, _, strips in found.strips]
+    sheet.entries += [(wish.start, wish.request) for wish in found.wishes]
+    if readings.ask is not None:
+        sheet.asks.append(readings.ask)
+    if activities.under_way is not None:
+        sheet.asks.append(Ask.WHEN_DONE)
+    if not sheet.entries and not sheet.asks:
+        return _remainder(page, context, found, sheet)
+    entries = tuple(entry for _, entry in sorted(sheet.entries, key=lambda placed: placed[0]))
+    ask = next((ask for ask in WORST_FIRST if ask in sheet.asks), None)
+    doubt = Doubt(
+        readings=readings.doubtful, numbers=readings.numbers, activity=activities.under_way
+    )
+    return Understood(entries=entries, ask=ask, doubt=doubt)
+
+
+def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> None:
+    """Enter each level once, in the order of first mention."""
+    seen: set[Suggests] = set()
+    index = 0
+    feelings = found.feelings
+    while index < len(feelings):
+        feeling, last = feelings[index], index
+        while last + 1 < len(feelings) and _joined(page, found, last):
+            last += 1
+        index = last + 1
+        if not feeling.now or _over(page, found, feeling.start, context.language):
+            sheet.denied = True
+        elif (
+            found.subjects.whose(feeling.start) is Whose.OTHER
+            and feeling.suggests is not Suggests.EMERGENCY
+        ):
+            sheet.others = True
+            sheet.asks.append(Ask.MEANING)
+        elif feeling.suggests not in seen:
+            seen.add(feeling.suggests)
+            text = page.text(feeling.start, feelings[last].end)
+            sheet.entries.append((feeling.start, Symptom(text=text, suggests=feeling.suggests)))
+
+
+_JOINING = frozenset("and y e , & also very a so".split())
+
+
+def _joined(page: Page, found: Findings, index: int) -> bool:
+    this, following = found.feelings[index], found.feelings[index + 1]
+    between = page.words(this.end, following.start)
+    same = this.suggests is following.suggests and this.now and following.now
+    return same and len(between) <= 2 and set(between) <= _JOINING
+
+
+def _over(page: Page, found: Findings, index: int, language: str) -> bool:
+    """Whether it was over before today."""
+    if found.still:
+        return False
+    clause = found.clauses[index]
+    days = [when.start for when in found.whens if when.before_today]
+    days += [start for start, _ in times.long_ago(page, language)]
+    return any(found.clauses[start] == clause for start in days)
+
+
+def _remainder(page: Page, context: Context, found: Findings, sheet: _Sheet) -> Understood:
+    """A message without an entry."""
+    kinds = {stranger.kind for stranger in found.strangers}
+    if sheet.others:
+        return Understood(ask=Ask.MEANING)
+    if Kind.ERROR in kinds:
+        if context.wants_reading:
+            error = next(each for each in found.strangers if each.kind is Kind.ERROR)
+            return Understood(entries=(Skip(reason=page.text(error.start, error.end)),))
+        return Understood(ask=Ask.MEANING)
+    if Kind.MEASURED in kinds:
+        return Understood(entries=(Request(what=What.NOT_GLUCOSE),))
+    if sheet.denied:
+        return Understood(entries=(Request(what=What.CHATTER),))
+    if context.asked is Asked.MEAL and (meal := _answer(page, context, found)) is not None:
+        return Understood(entries=(meal,))
+    greeted = not kinds and requests.greeting(page, context.language)
+    if greeted and not requests.strange(page, context.language):
+        return Understood(entries=(Request(what=What.CHATTER),))
+    return Understood(ask=Ask.MEANING)
+
+
+def _answer(page: Page, context: Context, found: Findings) -> Meal | None:
+    """What is on the plate, in words that nobody has listed (rule 11)."""
+    if found.strangers or any(token.word == "?" for token in page.tokens):
+        return None
+    whole = (0, len(page.tokens))
+    if (same := meals.same_as(page, context.language)) is not None:
+        text = page.text(*same)
+        return Meal(text=text, started_at=context.at, foods=kinds_of(text, context.language))
+    piece = meals.judged(
+        page, *whole, context.language, found.dishes, found.amounts, led=True
+    )
+    if piece is None or not piece.food or not _words(page, piece.start, piece.end):
+        return None
+    text = page.text(piece.start, piece.end).strip(" .,;:!?")
+    return Meal(text=text, started_at=context.at, foods=kinds_of(text, context.language))
+
+
+def _words(page: Page, start: int, end: int) -> bool:
+    """Whether it could be words: a vowel and no code."""
+    tokens = page.words(start, end)
+    return any(any(c in "aeiouy" for c in word) for word in tokens if word.isalpha()) and not any(
+        word in "{}[]<>=_|\\^~" for word in tokens
+    )

@@ -1,0 +1,175 @@
+"""Does the message mend or take back what was said before?"""
+
+import re
+from dataclasses import dataclass
+from datetime import datetime
+from functools import cache
+
+from bot.entries import Ask, Correction, Moment, Removal
+from bot.parser import moments, times
+from bot.parser.food import kinds_of
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page
+from bot.parser.values import Value
+from bot.units import Unit
+
+_N = r"\d+(?:\.\d+)?"
+_UNIT = r"(?: (?P<mg>mg / dl|mg dl|mg %|mgs?)| (?P<mmol>mmols? / l|mmols?|mm))?"
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    removal: re.Pattern[str]
+    swapped: re.Pattern[str]
+    not_then: re.Pattern[str]
+    should_be: re.Pattern[str]
+    cued: re.Pattern[str]
+    cued_after: re.Pattern[str]
+    starred: re.Pattern[str]
+    that_was: re.Pattern[str]
+    ate_at: re.Pattern[str]
+    not_food: re.Pattern[str]
+    food_not: re.Pattern[str]
+    cue: re.Pattern[str]
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    cue = either(gathered(language, "correction"))
+    cue_after = either(gathered(language, "correction_after"))
+    instead = either(gathered(language, "instead_of"))
+    should = either(gathered(language, "should_be"))
+    that_was = either(gathered(language, "that_was"))
+    small = r"(?:(?:,|\.|:|!|-|its|it|is|was|i|meant|mean|to|be|say|the|my|sugar|reading|number|that|should|make|sorry|oops|no|not|es|era|son|fue|quise|decir|put|write|wrote|actually|really|glucose|last|one|value|have|been|ment|azucar|glucosa) )*"
+    tail = r"(?: (?:,|\.|!|sorry|oops|please|mg|instead|thanks|now|not sure why|typo))*"
+    glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
+    return _Patterns(
+        removal=re.compile(rf"(?:(?:please|sorry|oops|no|ok|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry)?"),
+        swapped=re.compile(rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"),
+        not_then=re.compile(rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"),
+        should_be=re.compile(rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"),
+        cued=re.compile(rf"{cue} {small}(?P<new>{_N}){_UNIT}{tail}"),
+        cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
+        starred=re.compile(rf"\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
+        that_was=re.compile(rf"(?:(?:sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"),
+        ate_at=re.compile(r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:ate|eaten|started(?: eating)?|had (?:it|lunch|dinner|breakfast|my meal)|began|meal was|lunch was|dinner was|breakfast was|my meal was|comi|empece|almorce|cene|desayune)(?: it| eating| my meal| dinner| lunch| breakfast| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"),
+        not_food=re.compile(r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"),
+        food_not=re.compile(rf"(?:(?:sorry|oops|no|wait|actually|i meant|i mean|it was|that was|was|i had|i ate|era|fue|perdon|quise decir|meant|correction|:|,) )*(?P<new>[^,.;]+?)(?: ,)? {instead} (?P<old>[^,.;]+)"),
+        cue=re.compile(rf"{cue}\b"),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mend:
+    """What a correcting message comes to: an entry, or what has to be asked."""
+
+    entry: Correction | Removal | None = None
+    ask: Ask | None = None
+    value: Value | None = None
+
+
+def _words(page: Page) -> str:
+    words = [token.word for token in page.tokens]
+    while words and words[-1] in {".", "!", ",", "?"}:
+        words.pop()
+    return " ".join(words)
+
+
+def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) -> Mend | None:
+    """A message that is nothing but a correction or a removal."""
+    patterns = _patterns(language)
+    words = _words(page)
+    plain_words = words.replace(" ,", "").replace(" .", "").replace(" !", "")
+    if patterns.removal.fullmatch(plain_words):
+        return Mend(entry=Removal())
+    for sought in (patterns.swapped, patterns.not_then, patterns.should_be, patterns.cued, patterns.cued_after, patterns.starred):
+        if match := sought.fullmatch(words):
+            return _mended(match, own)
+    if match := patterns.ate_at.fullmatch(words):
+        if when := _only_time(page, match.start("rest"), language):
+            if instant := times.resolved(when, at):
+                return Mend(entry=Correction(at=instant))
+    if match := patterns.that_was.fullmatch(words):
+        return _moment(page, match, language, at)
+    for sought in (patterns.not_food, patterns.food_not):
+        if match := sought.fullmatch(words):
+            return _food(page, match, language, foods)
+    return None
+
+
+def _mended(match: re.Match[str], own: Unit) -> Mend:
+    groups = match.groupdict()
+    written = groups["new"] or groups.get("new2") or "0"
+    unit = Unit.MG_DL if groups.get("mg") else Unit.MMOL_L if groups.get("mmol") else None
+    value = Value(start=0, end=0, number=float(written), decimal="." in written, unit=unit)
+    judged = value.judged(own)
+    if isinstance(judged, Ask):
+        return Mend(ask=judged, value=value)
+    old = groups.get("old")
+    return Mend(
+        entry=Correction(
+            value=value.number, unit=judged, replaces=float(old) if old else None
+        )
+    )
+
+
+def _index(page: Page, place: int) -> int:
+    """The token that begins at a place of the joined words."""
+    at = 0
+    for index, token in enumerate(page.tokens):
+        if at >= place:
+            return index
+        at += len(token.word) + 1
+    return len(page.tokens)
+
+
+def _part(page: Page, start: int, end: int) -> Page:
+    return Page(page.shown, page.tokens[start:end])
+
+
+def _only_time(page: Page, place: int, language: str) -> times.When | None:
+    """A time, with nothing behind it."""
+    rest = _part(page, _index(page, place), len(page.tokens))
+    found = times.find(rest, language)
+    left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
+    return found[0] if len(found) == 1 and not left else None
+
+
+def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Mend | None:
+    rest = _part(page, _index(page, match.start("rest")), len(page.tokens))
+    when = times.find(rest, language)
+    left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
+    if when and not left:
+        instant = times.resolved(when[0], at)
+        return Mend(entry=Correction(at=instant)) if instant else None
+    rest = _part(page, _index(page, match.start("rest")), len(page.tokens))
+    if any(token.word[0].isdigit() for token in rest.tokens) and not re.search(
+        r"(?:hours?|hrs?|h|min|minutes|horas?)\b", " ".join(token.word for token in rest.tokens)
+    ):
+        return None
+    cues = moments.find(rest, language, set())
+    cues = cues or moments.find_long(rest, language)
+    left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
+    if cues and cues[0].moment is not None and cues[0].start <= 1 and len(left) <= 2:
+        first = cues[0]
+        not_first = rest.tokens[first.start - 1].word in {"not", "no"} if first.start else False
+        chosen = cues[1].moment if not_first and len(cues) > 1 else first.moment
+        if not_first and len(cues) == 1:
+            chosen = Moment.AFTER_MEAL if first.moment is Moment.BEFORE_MEAL else Moment.BEFORE_MEAL
+        return Mend(entry=Correction(moment=chosen))
+    return None
+
+
+def _food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> Mend | None:
+    old_at = _index(page, match.start("old"))
+    new_at, new_end = _index(page, match.start("new")), _index(page, match.end("new") + 1)
+    old = range(old_at, _index(page, match.end("old") + 1))
+    if not (set(old) & foods or set(range(new_at, new_end)) & foods):
+        return None
+    while new_at < new_end and page.tokens[new_at].word in {"it", "was", "had", "i", "ate", "the", "its", "un", "era", "fue", "i", "meant", "is"}:
+        new_at += 1
+    text = page.text(new_at, new_end).strip(" .,;!")
+    if not text or any(token.word[0].isdigit() and float(token.word.replace(":", "")) > 20 for token in page.tokens[new_at:new_end] if token.word.replace(".", "").isdigit()):
+        return None
+    return Mend(entry=Correction(text=text, foods=kinds_of(text, language)))

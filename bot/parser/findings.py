@@ -1,0 +1,139 @@
+"""All that the finders found on one page, in the order of certainty.
+
+What nobody should miss (symptoms) and what is surely no glucose come first, then moments and
+times, then values, and the leads to food last: each finder sees only what is left.
+"""
+
+from dataclasses import dataclass, field
+
+from bot.entries import Strips
+from bot.parser import (
+    activity,
+    food,
+    meals,
+    moments,
+    requests,
+    skips,
+    strangers,
+    symptoms,
+    times,
+    values,
+)
+from bot.parser.context import Context
+from bot.parser.page import Page
+from bot.parser.strangers import Stranger
+from bot.parser.subjects import Subjects
+from bot.parser.values import Value
+from bot.units import Unit
+
+#: Whole numbers below these are counts of food rather than glucose, by the participant's unit.
+SMALL = {Unit.MG_DL: 20.0, Unit.MMOL_L: 4.0}
+
+
+@dataclass(slots=True, kw_only=True)
+class Findings:
+    """What was found, with the places where it stands."""
+
+    subjects: Subjects
+    clauses: list[int]
+    feelings: list[symptoms.Feeling]
+    wishes: list[requests.Wish]
+    dishes: list[food.Dish]
+    strips: list[tuple[int, int, Strips]] = field(default_factory=list)
+    strangers: list[Stranger] = field(default_factory=list)
+    doings: list[activity.Doing] = field(default_factory=list)
+    cues: list[moments.Cue] = field(default_factory=list)
+    whens: list[times.When] = field(default_factory=list)
+    measures: list[activity.Measure] = field(default_factory=list)
+    amounts: set[int] = field(default_factory=set)
+    values: list[Value] = field(default_factory=list)
+    planned: list[tuple[int, int]] = field(default_factory=list)
+    leads: list[meals.Lead] = field(default_factory=list)
+    then: set[int] = field(default_factory=set)
+    named: bool = False  # a reading is spoken of (`my sugar`)
+    done: bool = False
+    still: bool = False
+
+
+_BREAKS = frozenset(", . ; ! ? > ( ) then luego".split())
+
+
+def _clauses(page: Page) -> list[int]:
+    """The number of the clause of each token."""
+    found, clause = [], 0
+    for token in page.tokens:
+        if token.word in _BREAKS:
+            clause += 1
+        found.append(clause)
+    return found
+
+
+def found(page: Page, context: Context) -> Findings:
+    """Ask every question of the page, in order."""
+    language = context.language
+    subjects = Subjects(page, language, context.by)
+    clauses = _clauses(page)
+    wish = requests.pregnancy(page, language)
+    feelings = symptoms.find(page, language)
+    wishes = requests.medicine(page, language) + ([wish] if wish else [])
+    dishes = food.find(page, language)
+    food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
+    wishes += requests.food_advice(page, language, food_at)
+    dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
+    all_found = Findings(
+        subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes
+    )
+    all_found.then = {index for index, token in enumerate(page.tokens) if token.word in {"then", ">", "luego", "to"}}
+    all_found.still = symptoms.still(page)
+    all_found.strips = skips.strips(page, language)
+    all_found.strangers = strangers.find(page, language, dishes)
+    all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
+    _in_time(page, language, all_found)
+    _in_numbers(page, context, all_found)
+    return all_found
+
+
+def _in_time(page: Page, language: str, all_found: Findings) -> None:
+    """Activities, moments and times, which share their words."""
+    all_found.planned = meals.planned(page, language)
+    all_found.done = activity.said_done(page, language)
+    doings = activity.find(page, language)
+    dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
+    doings = [doing for doing in doings if not dish_at & set(range(doing.start, doing.end))]
+    all_found.doings = doings
+    all_found.cues = moments.find(page, language, activity.tokens_of(doings))
+    all_found.whens = times.find(page, language)
+    all_found.doings = [doing for doing in doings if not page.any_taken(doing.start, doing.end)]
+    all_found.measures = [
+        measure
+        for measure in activity.measures(page, language)
+        if measure.start not in dish_at
+    ]
+    if not all_found.doings and not any(m.minutes is None for m in all_found.measures):
+        all_found.cues += moments.find_long(page, language)
+        all_found.cues.sort(key=lambda cue: cue.start)
+        all_found.measures = [m for m in all_found.measures if not page.any_taken(m.start, m.end)]
+
+
+def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
+    """Values, once every other number is known; then what leads food in."""
+    language = context.language
+    for measure in all_found.measures:
+        if measure.minutes is not None:
+            page.claim(measure.start, measure.end)
+    distances = {
+        index
+        for measure in all_found.measures
+        if measure.minutes is None
+        for index in range(measure.start, measure.end)
+    }
+    small = SMALL[context.unit]
+    all_found.amounts = food.amounts(page, language, all_found.dishes, small)
+    all_found.values += values.bare(page, language, all_found.amounts | distances)
+    all_found.values.sort(key=lambda value: value.start)
+    all_found.whens += times.find_now(page, language) if len(all_found.values) > 1 else []
+    dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
+    all_found.named = values.claim_names(page, language, dish_at, bool(all_found.values))
+    medicines = strangers.find_medicine(page, language)
+    all_found.strangers += medicines
+    all_found.leads = meals.leads(page, language)

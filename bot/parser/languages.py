@@ -1,0 +1,31 @@
+"""Which languages are there? Adding one is a lexicon and a line here.
+
+Every message is read with the words of all languages, the participant's own first: people mix
+them. Their own decides where two languages disagree about a word.
+"""
+
+from functools import cache
+from typing import Final
+
+from bot.parser.english import ENGLISH
+from bot.parser.lexicon import Lexicon, Words
+from bot.parser.spanish import SPANISH
+
+LEXICA: Final = {lexicon.code: lexicon for lexicon in (ENGLISH, SPANISH)}
+
+
+@cache
+def lexica(language: str) -> tuple[Lexicon, ...]:
+    """All lexica, that of a BCP 47 tag first; a language that is not there is read as English."""
+    code = language.replace("_", "-").partition("-")[0].lower()
+    own = LEXICA.get(code, ENGLISH)
+    return (own, *(lexicon for lexicon in LEXICA.values() if lexicon is not own))
+
+
+def gathered(language: str, field: str) -> Words:
+    """The words of one field in all languages."""
+    words: list[str] = []
+    for lexicon in lexica(language):
+        home = lexicon.times if hasattr(lexicon.times, field) else lexicon
+        words.extend(getattr(home, field))
+    return tuple(words)

@@ -1,0 +1,263 @@
+"""Which words make up a meal, what is it called, and when did it begin?"""
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from bot.entries import MealName
+from bot.parser.food import Dish, amount_words
+from bot.parser.languages import gathered, lexica
+from bot.parser.lexicon import either
+from bot.parser.moments import meal_names
+from bot.parser.page import Page, pattern
+from bot.parser.phrases import Phrases, spelled
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Lead:
+    """Words that food follows, or that say that a meal is begun or over.
+
+    `strong` ones are followed by food and nothing else; `past` ones lie behind.
+    """
+
+    start: int
+    end: int
+    name: MealName | None = None
+    is_name: bool = False
+    strong: bool = False
+    past: bool = False
+
+
+@dataclass(slots=True, kw_only=True)
+class Plate:
+    """A meal as it is put together: the spans of its food, its name, and how it was led in."""
+
+    spans: list[tuple[int, int]]
+    name: MealName | None = None
+    lead: Lead | None = None
+    place: int = 0
+    over: bool = False  # named only as what is over
+
+    @property
+    def end(self) -> int:
+        return self.spans[-1][1] if self.spans else self.place + 1
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    named: re.Pattern[str]
+    for_name: re.Pattern[str]
+    lead: re.Pattern[str]
+    planned: re.Pattern[str]
+    same: re.Pattern[str]
+    starting: re.Pattern[str]
+
+
+@cache
+def _verbs(language: str) -> dict[str, MealName | None]:
+    verbs: dict[str, MealName | None] = {}
+    for lexicon in lexica(language):
+        for verb, name in lexicon.meal_verbs.items():
+            verbs.setdefault(verb, name)
+    return verbs
+
+
+@cache
+def shy_names(language: str) -> dict[str, MealName]:
+    """Names of meals that are something else alone (`tea`)."""
+    return {
+        word: name
+        for lexicon in lexica(language)
+        for name, words in lexicon.shy_meal_names.items()
+        for word in words
+    }
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    names = either(tuple(meal_names(language)))
+    shy = either(tuple(shy_names(language)))
+    verbs = tuple(_verbs(language))
+    return _Patterns(
+        named=pattern(
+            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick) )*(?P<name>{names}|(?:(?<=for )|(?<=my )){shy}|{shy}(?= :))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready))*(?: :| -| =)?"
+        ),
+        for_name=pattern(rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"),
+        lead=pattern(
+            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|a nice|ahora|un poco de))*(?: :| -)?"
+        ),
+        planned=pattern(either(gathered(language, "planned"))),
+        same=pattern(either(gathered(language, "same_as"))),
+        starting=pattern(either(gathered(language, "starting"))),
+    )
+
+
+_PAST = frozenset(
+    "ate had eaten drank finished comi comio tome bebi termine desayune almorce cene snacked lunched dined breakfasted scoffed devoured gobbled downed merende".split()
+)
+
+
+def planned(page: Page, language: str) -> list[tuple[int, int]]:
+    """Where words stand that say that food is only planned."""
+    return [(span.start, span.end) for span in page.find(_patterns(language).planned)]
+
+
+def same_as(page: Page, language: str) -> tuple[int, int] | None:
+    """`same as yesterday`."""
+    span = page.first(_patterns(language).same)
+    return (span.start, span.end) if span else None
+
+
+def leads(page: Page, language: str) -> list[Lead]:
+    """Claim names of meals and what leads food in, in order."""
+    patterns, names, shy, verbs = (
+        _patterns(language), meal_names(language), shy_names(language), _verbs(language),
+    )  # fmt: skip
+    found: list[Lead] = []
+    for span in list(page.find(patterns.for_name)):
+        name = names.get(span["name"] or "") or shy.get(span["name"] or "")
+        page.claim(span.start, span.end)
+        found.append(Lead(start=span.start, end=span.end, name=name, is_name=True))
+    for span in list(page.find(patterns.named)):
+        name = names.get(span["name"] or "") or shy.get(span["name"] or "")
+        page.claim(span.start, span.end)
+        found.append(Lead(start=span.start, end=span.end, name=name, is_name=True, strong=True))
+    for span in list(page.find(patterns.lead)):
+        word = span["lead"] or ""
+        page.claim(span.start, span.end)
+        found.append(
+            Lead(
+                start=span.start,
+                end=span.end,
+                name=verbs.get(word),
+                strong=True,
+                past=bool(set(page.words(span.start, span.end)) & _PAST),
+            )
+        )
+    return sorted(found, key=lambda lead: lead.start)
+
+
+_BREAK = frozenset(". ; ! ? , : > \n".split()) | {"(", ")", "-", "/", "*", "=", "+", "~", "|", "_", "&"}
+_LISTED = frozenset(", + & /".split())
+
+
+@cache
+def _edges(language: str) -> frozenset[str]:
+    return frozenset(
+        token for word in gathered(language, "joining") for token in spelled(word)
+    )
+
+
+@cache
+def _everyday(language: str) -> frozenset[str]:
+    words = {token for word in gathered(language, "filler") for token in spelled(word)}
+    return frozenset(words) | _edges(language)
+
+
+@cache
+def _not_eaten(language: str) -> Phrases[bool]:
+    return Phrases([(gathered(language, "not_eaten"), True)])
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Piece:
+    """A run of unclaimed words: how much of it is food."""
+
+    start: int
+    end: int
+    food: bool
+    known: bool  # food is named in it
+    doubtful: bool = False  # food is named in it, and perhaps not eaten
+
+
+def runs(page: Page) -> list[tuple[int, int]]:
+    """The runs of unclaimed tokens between marks."""
+    found: list[tuple[int, int]] = []
+    start: int | None = None
+    for index in range(len(page.tokens) + 1):
+        open_ = index < len(page.tokens) and page.free(index) and page.tokens[index].word not in _BREAK
+        if open_ and start is None:
+            start = index
+        elif not open_ and start is not None:
+            found.append((start, index))
+            start = None
+    return found
+
+
+def trimmed(page: Page, start: int, end: int, language: str, dishes: set[int], amounts: set[int], *, led: bool) -> tuple[int, int]:
+    """Take words that are no food from both ends of a run; articles stay before food."""
+    edges = _edges(language)
+    while start < end and start not in dishes and start not in amounts:
+        word = page.tokens[start].word
+        following = start + 1 < end
+        article = word in {"a", "an", "some", "un", "una", "unos", "unas", "the", "half", "medio", "media", "la", "el"} and following
+        if word in edges and not article and page.tokens[start].word.isalpha():
+            start += 1
+        elif word in {"a", "an", "the", "some"} and following and page.tokens[start + 1].word in edges and start + 1 not in dishes:
+            start += 1
+        elif not word[0].isalnum() and word not in "½¼¾⅓⅔":
+            start += 1
+        else:
+            break
+    while end > start and end - 1 not in dishes and end - 1 not in amounts:
+        word = page.tokens[end - 1].word
+        if word in edges or not word[0].isalnum():
+            end -= 1
+        else:
+            break
+    return start, end
+
+
+def judged(page: Page, start: int, end: int, language: str, dishes: list[Dish], amounts: set[int], *, led: bool) -> Piece | None:
+    """Tell whether a run of words is food. `led` says that a lead-in stands before it."""
+    food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
+    first, last = trimmed(page, start, end, language, food_at, amounts, led=led)
+    if first >= last:
+        return None
+    known = any(index in food_at for index in range(first, last))
+    everyday = _everyday(language)
+    strange = [
+        index for index in range(first, last)
+        if index not in food_at and index not in amounts and page.tokens[index].word not in everyday
+        and page.tokens[index].word not in amount_words(language)
+    ]
+    if led:
+        food = known or bool(strange)
+        return Piece(start=first, end=last, food=food, known=known)
+    spoken_of = _spoken_of(page, start, end, language, food_at)
+    named = sum(1 for index in range(first, last) if index in food_at)
+    food = known and not spoken_of and len(strange) <= 2 + named
+    return Piece(start=first, end=last, food=food, known=known, doubtful=known and not food)
+
+
+def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
+    not_eaten = _not_eaten(language)
+    return any(
+        index not in food_at and not_eaten.longest(page, index, end) is not None
+        for index in range(start, end)
+    )
+
+
+def listed(page: Page, before: int, after: int) -> bool:
+    """Whether only commas and the like lie between two pieces."""
+    return all(word in _LISTED or word in {"and", "y", "with", "con"} for word in page.words(before, after))
+
+
+def strange_words(page: Page, language: str) -> bool:
+    """Whether unclaimed words are left that are not everyday ones."""
+    everyday = _everyday(language)
+    return any(
+        word not in everyday and any(char.isalnum() for char in word)
+        for _, word in page.find_words(0, len(page.tokens))
+    )
+
+
+_BEGINNING = frozenset(
+    "eating comiendo start started starting began begin beginning empece empiezo empezando eat ate "
+    "almorzando cenando desayunando desayune cene almorce comi bite snacking plate drinking snacked".split()
+)
+
+
+def begins(page: Page, lead: Lead) -> bool:
+    """Whether a lead-in without food says by itself that a meal is begun."""
+    return bool(set(page.words(lead.start, lead.end)) & _BEGINNING)

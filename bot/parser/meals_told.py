@@ -1,0 +1,195 @@
+"""The meals of a message: which words, which name, and whether it begins now."""
+
+from dataclasses import dataclass, field
+from datetime import datetime
+
+from bot.entries import Meal, MealName, Moment
+from bot.parser import meals, times
+from bot.parser.findings import Findings
+from bot.parser.food import kinds_of
+from bot.parser.meals import Lead
+from bot.parser.page import Page
+from bot.parser.times import When
+
+
+@dataclass(slots=True, kw_only=True)
+class Plate:
+    """A meal being put together; `over` where it is named only as what is over."""
+
+    start: int
+    spans: list[tuple[int, int]] = field(default_factory=list)
+    name: MealName | None = None
+    past: bool = False
+    over: bool = False
+    led: bool = False
+
+    @property
+    def end(self) -> int:
+        return self.spans[-1][1] if self.spans else self.start + 1
+
+    def entry(self, page: Page, when: When | None, at: datetime, language: str) -> Meal:
+        """The meal with its start."""
+        text = _text(page, self.spans)
+        if when is not None and not (when.ago == 0):
+            ahead = not self.past
+            started = times.resolved(
+                when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST
+            )
+        else:
+            started = None if self.over else at
+        return Meal(
+            text=text,
+            name=self.name,
+            started_at=started,
+            foods=kinds_of(text, language) if text else (),
+        )
+
+
+def _text(page: Page, spans: list[tuple[int, int]]) -> str:
+    """Neighbouring spans with what stands between them, others with a space."""
+    if not spans:
+        return ""
+    parts = [spans[0]]
+    for start, end in spans[1:]:
+        if meals.listed(page, parts[-1][1], start):
+            parts[-1] = (parts[-1][0], end)
+        else:
+            parts.append((start, end))
+    return " ".join(page.text(*part) for part in parts).strip(" .,;:!?-")
+
+
+def plates(page: Page, language: str, found: Findings) -> list[Plate]:
+    """Put the meals together, in the order of the text."""
+    result: list[Plate] = []
+    used: set[int] = set()
+    for start, end in meals.runs(page):
+        lead = _lead_before(page, found, start, used)
+        piece = meals.judged(
+            page, start, end, language, found.dishes, found.amounts, led=lead is not None
+        )
+        if piece is None or not piece.food or _planned(found, start, end, piece.start):
+            continue
+        plate = _joined(page, found, result, piece.start, lead)
+        if plate is None:
+            plate = Plate(start=piece.start)
+            result.append(plate)
+        plate.spans.append((piece.start, piece.end))
+        if lead is not None:
+            used.add(lead.start)
+            _led(plate, lead, found, used)
+    _name(page, found, result, used)
+    _empty(page, language, found, result, used)
+    for plate in result:
+        _tense(page, found, plate)
+    for plate in result:
+        for span in plate.spans:
+            page.claim(*span)
+    return sorted(result, key=lambda plate: plate.start)
+
+
+def _lead_before(page: Page, found: Findings, start: int, used: set[int]) -> Lead | None:
+    """The lead-in right before a run; marks, values and times may lie between."""
+    best = None
+    for lead in found.leads:
+        if lead.end <= start and lead.strong and lead.start not in used:
+            between = range(lead.end, start)
+            words = [page.tokens[index].word for index in between if page.free(index)]
+            if all(word in {":", ",", "-", "=", ".", "("} for word in words) and (
+                not words or words != ["."]
+            ):
+                best = lead
+    if best is None:
+        return None
+    gap = [index for index in range(best.end, start) if not page.free(index)]
+    inside = {index for lead in found.leads for index in range(lead.start, lead.end)}
+    timed = {index for when in found.whens for index in range(when.start, when.end)}
+    if any(index not in inside | timed for index in gap):
+        return None if not best.is_name else best
+    return best
+
+
+def _led(plate: Plate, lead: Lead, found: Findings, used: set[int]) -> None:
+    plate.led = True
+    plate.past = plate.past or lead.past
+    plate.name = plate.name or lead.name
+    for other in found.leads:  # `having lunch: rice`
+        if other.end == lead.start or (other.end <= lead.start and lead.start - other.end <= 1):
+            plate.name = plate.name or other.name
+            plate.past = plate.past or other.past
+            used.add(other.start)
+
+
+def _planned(found: Findings, start: int, end: int, first: int) -> bool:
+    clause = found.clauses[start]
+    return any(
+        found.clauses[place] == clause and (place <= first or place < end + 3)
+        for place, _ in found.planned
+    )
+
+
+def _joined(
+    page: Page, found: Findings, result: list[Plate], start: int, lead: Lead | None
+) -> Plate | None:
+    """The plate that a further piece belongs to: no new name and no new lead-in between."""
+    if not result:
+        return None
+    last = result[-1]
+    if lead is not None and (lead.name not in {None, last.name} or lead.start > last.start):
+        new_name = lead.is_name and last.name is not None
+        return None if new_name or lead.name or not meals.listed(page, last.end, lead.start) else last
+    return last
+
+
+def _name(page: Page, found: Findings, result: list[Plate], used: set[int]) -> None:
+    """Names behind the food (`rice for lunch`), and those in a moment's words before it."""
+    for lead in found.leads:
+        if not lead.is_name or lead.start in used or not result:
+            continue
+        before = [plate for plate in result if plate.start < lead.start]
+        plate = before[-1] if before else result[0]
+        if plate.name is None:
+            plate.name = lead.name
+            used.add(lead.start)
+    for cue in found.cues:
+        if cue.meal is not None and cue.moment is Moment.BEFORE_MEAL:
+            after = [plate for plate in result if plate.start > cue.start]
+            if after and after[0].name is None:
+                after[0].name = cue.meal
+
+
+def _empty(
+    page: Page, language: str, found: Findings, result: list[Plate], used: set[int]
+) -> None:
+    """A name alone, or `eating` alone: a meal without words."""
+    if result or found.planned:
+        return
+    if any(index for index, word in page.find_words(0, len(page.tokens)) if word == "?"):
+        return
+    names = [lead for lead in found.leads if lead.is_name]
+    if meals.strange_words(page, language):
+        names = []
+    if names:
+        lead = names[0]
+        past = any(other.past for other in found.leads)
+        result.append(Plate(start=lead.start, name=lead.name, past=past))
+        finished = {"finished", "done", "termine", "terminado", "over"}
+        result[-1].over = any(token.word in finished for token in page.tokens)
+        return
+    leads = [lead for lead in found.leads if not lead.is_name]
+    if leads and meals.begins(page, leads[0]) and not meals.strange_words(page, language):
+        result.append(Plate(start=leads[0].start, name=leads[0].name, past=leads[0].past))
+
+
+def _tense(page: Page, found: Findings, plate: Plate) -> None:
+    """Whether the meal is named only as what is over."""
+    after = [cue for cue in found.cues if cue.moment is Moment.AFTER_MEAL]
+    if not after or not plate.spans:
+        return
+    direct = any(cue.open and 0 <= plate.spans[0][0] - cue.end <= 1 for cue in after)
+    before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)
+    if direct or plate.past:
+        plate.over = True
+    elif not before and not (plate.led and not plate.past):
+        plate.over = any(cue.open for cue in after)
+    elif before and any(cue.open for cue in after):
+        plate.over = True

@@ -1,0 +1,149 @@
+"""What was the reading taken for, in the words of the text? Before, after, fasting, and so on."""
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from bot.entries import MealName, Moment
+from bot.parser.durations import duration, minutes_of
+from bot.parser.languages import gathered, lexica
+from bot.parser.lexicon import either
+from bot.parser.page import Page, pattern
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cue:
+    """Words that say what a reading was taken for.
+
+    `moment` is None for `before my walk`, which is none of the contract's. `meal` is the name of
+    the meal inside the words; `open` says that `before` or `after` stands without its object, so
+    that food right behind it is the object. `minutes` belong to `2 hours after`.
+    """
+
+    start: int
+    end: int
+    moment: Moment | None
+    meal: MealName | None = None
+    open: bool = False
+    minutes: float | None = None
+    moved: bool = False  # its object is an activity
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    whole: tuple[tuple[re.Pattern[str], Moment], ...]
+    before: re.Pattern[str]
+    after: re.Pattern[str]
+    long_after: re.Pattern[str]
+    bare_long: re.Pattern[str]
+
+
+OWN = r"(?:(?:the|my|our|a|an|her|his|some|big|late|early|light|el|la|mi|los|las|un|una|de|del) ){0,3}"
+
+
+@cache
+def meal_names(language: str) -> dict[str, MealName]:
+    """Each name of a meal; where languages differ, the participant's own wins."""
+    names: dict[str, MealName] = {}
+    for lexicon in lexica(language):
+        for name, words in lexicon.meal_names.items():
+            for word in words:
+                names.setdefault(word, name)
+    return names
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    shy = tuple(
+        word for lex in lexica(language) for words in lex.shy_meal_names.values() for word in words
+    )
+    names = either(tuple(meal_names(language)), shy)
+    eating = either(gathered(language, "eating"))
+    moving = either(gathered(language, "moving"))
+    before, after = either(gathered(language, "before")), either(gathered(language, "after"))
+    later = either(gathered(language, "later"))
+    glue = r"(?:(?:of|de|que|eating|having|i had|i ate|finishing|ate|for|to) ){0,2}"
+    tail = f"(?: {glue}{OWN}(?:(?P<name>{names})(?: time)?|(?P<food>{eating})|(?P<move>{moving})))?"
+    long = duration(language)
+    whole = tuple(
+        (pattern(either(tuple(word for lex in lexica(language) for word in lex.moments[moment]))), moment)
+        for moment in (Moment.RECHECK, Moment.BEDTIME, Moment.FASTING)
+    )
+    return _Patterns(
+        whole=whole,
+        before=pattern(f"(?:just |right )?{before}{tail}"),
+        after=pattern(f"(?:just |right )?{after}{tail}"),
+        long_after=pattern(f"(?:at |a las |about |around )?{long} (?:{after}|{later}|mark){tail}"),
+        bare_long=pattern(f"(?:at |a las )?{long}(?: (?:reading|test|check|mark|number|one))?"),
+    )
+
+
+def find(page: Page, language: str, active: set[int]) -> list[Cue]:
+    """Claim the words of each moment. `active` holds the tokens of activities, for `after my walk`
+    and so that `walked 20 min after lunch` keeps its minutes."""
+    patterns = _patterns(language)
+    found: list[Cue] = []
+    for sought, moment in patterns.whole:
+        for span in list(page.find(sought)):
+            page.claim(span.start, span.end)
+            found.append(Cue(start=span.start, end=span.end, moment=moment))
+    names = meal_names(language)
+    for span in list(page.find(patterns.long_after)):
+        if active & {span.start - 1, span.start - 2}:
+            continue
+        page.claim(span.start, span.end)
+        found.append(_cue(page, span.start, span.end, span.match, Moment.AFTER_MEAL, names, active))
+        found[-1] = _with(found[-1], minutes_of(span.match))
+    for sought, moment in ((patterns.before, Moment.BEFORE_MEAL), (patterns.after, Moment.AFTER_MEAL)):
+        for span in list(page.find(sought)):
+            page.claim(span.start, span.end)
+            found.append(_cue(page, span.start, span.end, span.match, moment, names, active))
+    return sorted(found, key=lambda cue: cue.start)
+
+
+def find_long(page: Page, language: str) -> list[Cue]:
+    """Claim a bare `2h`, which beside a reading means two hours after the meal."""
+    found = []
+    for span in list(page.find(_patterns(language).bare_long)):
+        if 60 <= (minutes := minutes_of(span.match)) <= 180:
+            page.claim(span.start, span.end)
+            found.append(
+                Cue(start=span.start, end=span.end, moment=Moment.AFTER_MEAL, minutes=minutes)
+            )
+    return found
+
+
+def _with(cue: Cue, minutes: float) -> Cue:
+    return Cue(
+        start=cue.start, end=cue.end, moment=cue.moment, meal=cue.meal, open=cue.open,
+        minutes=minutes, moved=cue.moved,
+    )  # fmt: skip
+
+
+def _cue(
+    page: Page,
+    start: int,
+    end: int,
+    match: re.Match[str],
+    moment: Moment,
+    names: dict[str, MealName],
+    active: set[int],
+) -> Cue:
+    if match["move"] or (not match["name"] and not match["food"] and _active_next(page, end, active)):
+        after = Moment.AFTER_ACTIVITY if moment is Moment.AFTER_MEAL else None
+        return Cue(start=start, end=end, moment=after, moved=True)
+    meal = names.get(match["name"], MealName.DINNER) if match["name"] else None
+    return Cue(
+        start=start, end=end, moment=moment, meal=meal, open=not match["name"]
+    )
+
+
+def _active_next(page: Page, end: int, active: set[int]) -> bool:
+    """Whether an activity follows, a length of time or `a`, `my` between at most."""
+    for index in range(end, min(end + 5, len(page.tokens))):
+        if index in active:
+            return True
+        word = page.tokens[index].word
+        if not (word[0].isdigit() or len(word) <= 3 or word in {"brisk", "long", "short", "minute", "minutes", "hour", "half", "quick", "caminar"}):
+            return False
+    return False

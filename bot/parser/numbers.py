@@ -1,0 +1,202 @@
+"""Which numbers stand in the text, in digits, in words, or with a letter in place of a digit?"""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from bot.parser.page import Token
+from bot.units import Unit, plausible
+
+
+@dataclass(frozen=True, slots=True)
+class Numerals:
+    """How a language says numbers; `tens` join a unit with `joined` (`cuarenta y dos`)."""
+
+    units: Mapping[str, int]
+    teens: Mapping[str, int]
+    tens: Mapping[str, int]
+    hundreds: Mapping[str, int]
+    hundred: frozenset[str]
+    thousand: frozenset[str]
+    zero: frozenset[str]
+    point: frozenset[str]
+    joined: frozenset[str]
+    after_hundred: frozenset[str]
+
+    @property
+    def words(self) -> frozenset[str]:
+        """Every word that can begin a number."""
+        named = {*self.units, *self.teens, *self.tens, *self.hundreds}
+        return frozenset(named) | self.hundred
+
+
+_ALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "|": "1", "s": "5", "b": "8"})
+_TOKEN = re.compile(
+    r"""
+      (?P<fixed>(?:hb\s?a1c|hba1|a1c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
+    | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
+    | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?![\d:]))
+    | (?P<thousands>(?<![\d.,])\d{1,3},\d{3}(?=\s?(?:steps?|pasos|cals?|kcals?|calories|calorias|m\b|meters|metres))|\d{1,2},\d00(?![\d.,]))
+    | (?P<alike>(?<![a-z0-9|.,'])(?=[a-z|]*\d)(?:[0-9oli|]{2,4}|[1-5][sb]\d)(?:[.,][0-9ol]{1,2})?(?![a-z0-9|']))
+    | (?P<decimal>\d+(?:\.\d+|,\d{1,2}(?!\d)))
+    | (?P<digits>\d+)
+    | (?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)
+    | (?P<arrow>-+>|=+>|>+)
+    | (?P<mark>(?:(?<=\s)-(?=\s))|[^\w\s'"])
+    """,
+    re.VERBOSE,
+)
+_NEEDED_ALIKE = re.compile(r"\d{1,2}l|\d+")
+_FIXED = {"b4": "before", "2day": "today", "2nite": "tonight", "hba1c": "a1c", "hba1": "a1c"}
+_SPOKEN = {"&": "and", "@": "at"}
+
+
+def tokens(shown: str, plain: str) -> list[Token]:
+    """Split the text; numbers in digits come out with a decimal point, thousands without a mark."""
+    found: list[Token] = []
+    for match in _TOKEN.finditer(plain):
+        kind = match.lastgroup
+        raw = match.group().strip()
+        if kind in {"ampm", "half"}:
+            word = f"{match['half']}m"
+        elif kind == "fixed":
+            squeezed = raw.replace(" ", "")
+            word = _FIXED.get(squeezed, squeezed)
+        elif kind == "alike":
+            found.extend(_mended(match, plain))
+            continue
+        elif kind == "clock":
+            word = raw.replace("h", ":")
+        elif kind == "decimal":
+            word = raw.replace(",", ".")
+        elif kind == "thousands":
+            word = raw.replace(",", "")
+        elif kind == "word":
+            word = raw.replace("'", "")
+        elif kind == "arrow":
+            word = ">"
+        elif raw == "-" and _inside_word(match.start(), plain):
+            continue
+        else:
+            word = _SPOKEN.get(raw, raw)
+        start = match.end() - len(match.group().lstrip())
+        found.append(Token(start, match.end(), word))
+    return found
+
+
+def _inside_word(place: int, plain: str) -> bool:
+    before, after = plain[place - 1 : place], plain[place + 1 : place + 2]
+    return before.isalpha() and after.isalpha()
+
+
+def _mended(match: re.Match[str], plain: str) -> list[Token]:
+    """A number with letters for digits, if that alone makes it one; else its two halves."""
+    raw = match.group()
+    if _NEEDED_ALIKE.fullmatch(raw) is None:
+        mended = raw.translate(_ALIKE).replace(",", ".")
+        value = float(mended)
+        digits = sum(char.isdigit() for char in raw)
+        if digits >= 1 and any(plausible(value, unit) for unit in Unit):
+            return [Token(match.start(), match.end(), mended)]
+    return [
+        Token(match.start() + part.start(), match.start() + part.end(), part.group())
+        for part in re.finditer(r"\d+(?:[.,]\d+)?|[a-z]+", raw)
+    ]
+
+
+def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
+    """Replace numbers in words by one token of digits each (`one hundred and forty two`)."""
+    result: list[Token] = []
+    index = 0
+    while index < len(tokens):
+        for language in numerals:
+            if tokens[index].word in language.words:
+                end, written = _number(tokens, index, language)
+                break
+        else:
+            end, written = index, ""
+        if written:
+            result.append(Token(tokens[index].start, tokens[end - 1].end, written))
+            index = end
+        else:
+            result.append(tokens[index])
+            index += 1
+    return result
+
+
+def _number(tokens: list[Token], start: int, say: Numerals) -> tuple[int, str]:
+    """Read one number from `start`; give where it ends and its digits ("" if it is none)."""
+    words = [token.word for token in tokens[start : start + 9]]
+    end, value, size = _below_hundred(words, 0, say)
+    if end == 0 and words[0] in say.hundreds:
+        end, value, size = 1, say.hundreds[words[0]], 3
+        end, value = _rest(words, end, value, say)
+        return _scaled(words, end, value, start, say)
+    if end < len(words) and words[end] in say.hundred:  # `two hundred`, and `hundred` alone
+        if end == 0 and len(words) > 1 and words[1] not in say.words | say.after_hundred:
+            return (start + 1, "100") if words[0] in say.hundred else (start, "")
+        value = (value or 1) * 100
+        end, value = _rest(words, end + 1, value, say)
+        return _scaled(words, end, value, start, say)
+    if end == 0:
+        return start, ""
+    if size == 1:  # `one forty two`, `one oh five`, `one four two`
+        longer, tail = _tail(words, end, say)
+        if longer > end:
+            return start + longer, f"{value}{tail}"
+    return _scaled(words, end, value, start, say)
+
+
+def _below_hundred(words: list[str], at: int, say: Numerals) -> tuple[int, int, int]:
+    """Read 1 to 99 at a place: where it ends, its value, and how many digits it has."""
+    if at >= len(words):
+        return at, 0, 0
+    word = words[at]
+    if word in say.units:
+        return at + 1, say.units[word], 1
+    if word in say.teens:
+        return at + 1, say.teens[word], 2
+    if word in say.tens:
+        value, end = say.tens[word], at + 1
+        after = end + 1 if end < len(words) and words[end] in say.joined else end
+        if (not say.joined or after > end) and after < len(words) and words[after] in say.units:
+            return after + 1, value + say.units[words[after]], 2
+        return end, value, 2
+    return at, 0, 0
+
+
+def _tail(words: list[str], at: int, say: Numerals) -> tuple[int, str]:
+    """The last two digits after a single one: `forty two`, `oh five`, `four two`."""
+    if at < len(words) and words[at] in say.zero:
+        end, value, size = _below_hundred(words, at + 1, say)
+        return (end, f"0{value}") if size == 1 else (at, "")
+    end, value, size = _below_hundred(words, at, say)
+    if size == 2:
+        return end, f"{value:02d}"
+    if size == 1:
+        last, unit, unit_size = _below_hundred(words, end, say)
+        if unit_size == 1:
+            return last, f"{value}{unit}"
+    return at, ""
+
+
+def _rest(words: list[str], at: int, value: int, say: Numerals) -> tuple[int, int]:
+    """What follows a hundred."""
+    after = at + 1 if at < len(words) and words[at] in say.after_hundred else at
+    end, rest, size = _below_hundred(words, after, say)
+    return (end, value + rest) if size else (at, value)
+
+
+def _scaled(words: list[str], end: int, value: int, start: int, say: Numerals) -> tuple[int, str]:
+    """A thousand or a decimal after the number."""
+    if end < len(words) and words[end] in say.thousand:
+        return start + end + 1, str(value * 1000)
+    if end < len(words) and words[end] in say.point and value < 100:
+        if end + 1 < len(words) and words[end + 1] in say.zero:
+            return start + end + 2, f"{value}.0"
+        last, tenth, size = _below_hundred(words, end + 1, say)
+        if size:
+            return start + last, f"{value}.{tenth}"
+        if end + 1 < len(words) and words[end + 1].isdigit():
+            return start + end + 2, f"{value}.{words[end + 1]}"
+    return start + end, str(value)

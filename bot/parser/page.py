@@ -1,0 +1,111 @@
+"""The message as tokens on one line, and which of them already have a meaning.
+
+`line` is the tokens in their plain form with one space between, so that a pattern never has to
+think of spacing, case or accents. A claimed token is blotted out of the line: no later finder
+can see it. Every span is a pair of token indices, [start, end).
+"""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+BLOT = "\x00"
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """One token: its place in the text as shown, and its plain form on the line."""
+
+    start: int
+    end: int
+    word: str
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """Some neighbouring tokens and what a pattern matched there."""
+
+    start: int
+    end: int
+    match: re.Match[str]
+
+    def __getitem__(self, group: str) -> str | None:
+        found: str | None = self.match[group]
+        return found
+
+
+def pattern(source: str) -> re.Pattern[str]:
+    """Compile a pattern that begins and ends at the borders of tokens."""
+    return re.compile(rf"(?<= )(?:{source})(?= )")
+
+
+class Page:
+    """One message under the finders' hands."""
+
+    __slots__ = ("_ends", "_line", "_starts", "_taken", "shown", "tokens")
+
+    def __init__(self, shown: str, tokens: list[Token]) -> None:
+        self.shown = shown
+        self.tokens = tokens
+        self._taken = bytearray(len(tokens))
+        self._line: str | None = None
+        self._starts: dict[int, int] = {}
+        self._ends: dict[int, int] = {}
+        place = 1
+        for index, token in enumerate(tokens):
+            self._starts[place] = index
+            place += len(token.word)
+            self._ends[place] = index + 1
+            place += 1
+
+    @property
+    def line(self) -> str:
+        """The tokens not yet claimed, framed by spaces."""
+        if self._line is None:
+            taken = self._taken
+            words = (
+                BLOT * len(token.word) if taken[index] else token.word
+                for index, token in enumerate(self.tokens)
+            )
+            self._line = f" {' '.join(words)} "
+        return self._line
+
+    def find(self, sought: re.Pattern[str]) -> Iterator[Span]:
+        """Give every match among the unclaimed tokens, left to right."""
+        for match in sought.finditer(self.line):
+            start, end = self._starts.get(match.start()), self._ends.get(match.end())
+            if start is not None and end is not None:
+                yield Span(start, end, match)
+
+    def first(self, sought: re.Pattern[str]) -> Span | None:
+        """Give the first match among the unclaimed tokens."""
+        return next(self.find(sought), None)
+
+    def claim(self, start: int, end: int) -> None:
+        """Blot tokens out."""
+        self._taken[start:end] = b"\x01" * (end - start)
+        self._line = None
+
+    def free(self, index: int) -> bool:
+        """Tell whether nothing has claimed this token."""
+        return 0 <= index < len(self.tokens) and not self._taken[index]
+
+    def any_taken(self, start: int, end: int) -> bool:
+        """Tell whether a span overlaps a claimed token."""
+        return 1 in self._taken[start:end]
+
+    def text(self, start: int, end: int) -> str:
+        """The words of a span as they were typed."""
+        if start >= end:
+            return ""
+        return self.shown[self.tokens[start].start : self.tokens[end - 1].end]
+
+    def words(self, start: int, end: int) -> list[str]:
+        """The plain forms of a span."""
+        return [token.word for token in self.tokens[start:end]]
+
+    def find_words(self, start: int, end: int) -> Iterator[tuple[int, str]]:
+        """Unclaimed tokens of a span, each with its index."""
+        for index in range(start, end):
+            if not self._taken[index]:
+                yield index, self.tokens[index].word

@@ -1,0 +1,77 @@
+"""What does this message mean? The findings put together, or one question back.
+
+The order of the finders is the order of certainty: what nobody should miss (symptoms) and what
+is surely no glucose come first, then times and moments, then values, and food last of all.
+"""
+
+from datetime import datetime
+
+from bot.entries import Ask, Asked, By, Doubt, Request, Understood, What
+from bot.parser import corrections, food, numbers, requests, skips
+from bot.parser.assembly import assembled
+from bot.parser.context import Context
+from bot.parser.findings import found
+from bot.parser.languages import lexica
+from bot.parser.misspelt import mended
+from bot.parser.page import Page
+from bot.parser.tidy import plain, shown
+from bot.units import Unit
+
+
+def read(
+    text: str,
+    *,
+    at: datetime,
+    unit: Unit,
+    language: str = "en",
+    by: By = By.SELF,
+    asked: Asked | None = None,
+) -> Understood:
+    """Read one message. `at` is when it came, with the participant's own offset; never raises."""
+    context = Context(at=at, unit=unit, language=language, by=by, asked=asked)
+    page = _page(text, language)
+    if not page.tokens:
+        return Understood(ask=Ask.MEANING)
+    return _whole(page, context) or _parts(page, context)
+
+
+def _page(text: str, language: str) -> Page:
+    kept = shown(text)
+    tokens = numbers.tokens(kept, plain(kept))
+    tokens = numbers.spoken(tokens, [lexicon.numerals for lexicon in lexica(language)])
+    return Page(kept, mended(tokens, language))
+
+
+def _whole(page: Page, context: Context) -> Understood | None:
+    """A message that is one thing altogether."""
+    language = context.language
+    words = [token.word for token in page.tokens if token.word.isalnum()]
+    if words in (["hi"], ["hello"], ["hola"], ["hey"]) and not page.shown.strip(" .!").isupper():
+        if context.wants_reading:
+            return Understood(ask=Ask.VALUE)
+        return Understood(entries=(Request(what=What.CHATTER),))
+    if words in (["low"], ["high"], ["lo"], ["alto"], ["bajo"], ["alta"], ["baja"]) and context.wants_reading:
+        if words != ["lo"] or not page.shown.strip(" .!").isupper():
+            return Understood(ask=Ask.VALUE)
+    if (request := requests.whole(page, language)) is not None:
+        return Understood(entries=(request,))
+    if (skip := skips.find(page, language, asked=context.wants_reading)) is not None:
+        return Understood(entries=(skip,))
+    dishes = food.find(_copy(page), language)
+    food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
+    mend = corrections.find(page, language, context.at, context.unit, food_at)
+    if mend is None:
+        return None
+    if mend.entry is not None:
+        return Understood(entries=(mend.entry,))
+    doubt = Doubt() if mend.value is None else Doubt(numbers=(mend.value.number,))
+    return Understood(ask=mend.ask, doubt=doubt)
+
+
+def _copy(page: Page) -> Page:
+    return Page(page.shown, page.tokens)
+
+
+def _parts(page: Page, context: Context) -> Understood:
+    findings = found(page, context)
+    return assembled(page, context, findings)

@@ -1,0 +1,252 @@
+"""The readings of a message: one, two that can be told apart, or a question."""
+
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+
+from bot.entries import Ask, Moment, Reading
+from bot.parser import times
+from bot.parser.activities_told import Told
+from bot.parser.context import MOMENT_OF, Context
+from bot.parser.findings import SMALL, Findings
+from bot.parser.meals_told import Plate
+from bot.parser.moments import Cue
+from bot.parser.page import Page
+from bot.parser.subjects import Whose
+from bot.parser.times import When
+from bot.parser.values import Value
+from bot.units import Unit, to_mg_dl
+
+#: Which moment wins where several words of the message name one.
+STRONGEST = (
+    Moment.RECHECK,
+    Moment.FASTING,
+    Moment.BEDTIME,
+    Moment.AFTER_ACTIVITY,
+    Moment.AFTER_MEAL,
+    Moment.BEFORE_MEAL,
+)
+
+
+@dataclass(slots=True, kw_only=True)
+class Readings:
+    """Readings with their places, or what has to be asked and about which numbers."""
+
+    entries: list[tuple[int, Reading]] = field(default_factory=list)
+    ask: Ask | None = None
+    doubtful: tuple[Reading, ...] = ()
+    numbers: tuple[float, ...] = ()
+
+
+def own_values(page: Page, found: Findings, unit: Unit) -> tuple[list[Value], bool]:
+    """The values that are the participant's, and whether any was somebody else's.
+
+    Small counts beside a real value are left out (`2 of us`), unless they stand next to it.
+    """
+    own = []
+    others = False
+    for value in found.values:
+        if found.subjects.whose(value.start, value.end) is Whose.OTHER:
+            others = True
+        else:
+            own.append(value)
+    real = [value for value in own if not isinstance(value.judged(unit), Ask)]
+    if len(real) >= 1:
+        own = [
+            value
+            for value in own
+            if value in real
+            or value.unit is not None
+            or value.decimal
+            or value.number >= SMALL[unit]
+            or any(abs(value.start - other.start) == 1 for other in real)
+        ]
+    return own, others
+
+
+def told(
+    page: Page,
+    context: Context,
+    found: Findings,
+    values: list[Value],
+    given: dict[int, When],
+    plates: list[Plate],
+    activities: Told,
+) -> Readings:
+    """Judge the values, give each its moment and its time."""
+    if not values:
+        return _clock_or_value(found, given, values)
+    moments = _moments(page, context, found, values, given, plates, activities)
+    if moments is None:
+        numbers = tuple(value.number for value in values)
+        return Readings(ask=Ask.VALUE, numbers=numbers)
+    result = Readings()
+    asks = []
+    for index, (value, moment) in enumerate(zip(values, moments, strict=True)):
+        last = index == len(values) - 1
+        taken = _taken(given.get(value.start), context.at, moment, last=last)
+        judged = value.judged(context.unit)
+        if isinstance(judged, Ask):
+            asks.append(judged)
+            result.numbers += (value.number,)
+            if judged is Ask.UNIT:
+                result.doubtful += (_reading(value, context.unit, moment, taken),)
+        else:
+            result.entries.append((value.start, _reading(value, judged, moment, taken)))
+    result.ask = Ask.UNIT if Ask.UNIT in asks else asks[0] if asks else None
+    return result
+
+
+def _clock_or_value(found: Findings, given: dict[int, When], values: list[Value]) -> Readings:
+    """`1:18 rice`, as dictation writes 118: asked about, with no other number beside it."""
+    clocks = [when for when in found.whens if when.bare_digits and when.hour]
+    for when in clocks:
+        digits = (when.hour or 0) * 100 + when.minute
+        if len(found.whens) == 1 and 100 <= digits <= 600 and not found.amounts:
+            given.clear()
+            return Readings(ask=Ask.VALUE, numbers=(float(digits),))
+    return Readings()
+
+
+def _reading(value: Value, unit: Unit, moment: Moment, taken: datetime | None) -> Reading:
+    if value.off_scale is not None:
+        return Reading(
+            value=None, unit=unit, mg_dl=None, moment=moment, taken_at=taken,
+            off_scale=value.off_scale,
+        )  # fmt: skip
+    number = int(value.number) if value.number.is_integer() else value.number
+    return Reading(
+        value=value.number, unit=unit, mg_dl=to_mg_dl(number, unit), moment=moment, taken_at=taken
+    )
+
+
+def _taken(when: When | None, at: datetime, moment: Moment, *, last: bool) -> datetime | None:
+    if when is None or (when.vague and when.day is times.Day.TODAY):
+        return at if last else None
+    return times.resolved(when, at, morning=moment is Moment.FASTING)
+
+
+def _moments(
+    page: Page,
+    context: Context,
+    found: Findings,
+    values: list[Value],
+    given: dict[int, When],
+    plates: list[Plate],
+    activities: Told,
+) -> list[Moment] | None:
+    """The moment of each value; None where nothing tells two of them apart."""
+    cues = [cue for cue in found.cues if not _of_activity(found, cue, values, activities)]
+    if any(cue.moved and cue.moment is None for cue in cues):  # `before my walk 150, 120 after`
+        cues = [_after_walk(cue) for cue in cues]
+    if len(values) == 1:
+        said = _strongest([cue.moment for cue in cues])
+        return [said or _default(context, found, values[0], given, plates, activities)]
+    shares = _shares(found, values, cues)
+    moments: list[Moment | None] = [_strongest([cue.moment for cue in share]) for share in shares]
+    if not _apart(page, found, values, cues, given):
+        return None
+    if all(moment is None for moment in moments) or moments.count(None) == len(moments):
+        moments = [Moment.BEFORE_MEAL, Moment.AFTER_MEAL] if len(values) == 2 else moments
+    elif moments[0] is None and moments[-1] is Moment.AFTER_MEAL:
+        moments[0] = Moment.BEFORE_MEAL
+    elif moments[0] is Moment.BEFORE_MEAL and moments[-1] is None:
+        moments[-1] = Moment.AFTER_ACTIVITY if activities.done and not plates else Moment.AFTER_MEAL
+    return [moment or Moment.UNSTATED for moment in moments]
+
+
+def _after_walk(cue: Cue) -> Cue:
+    if cue.moment is Moment.AFTER_MEAL and cue.open:
+        return replace(cue, moment=Moment.AFTER_ACTIVITY)
+    return cue
+
+
+def _of_activity(found: Findings, cue: Cue, values: list[Value], activities: Told) -> bool:
+    """`walked 20 min after lunch, 130`: the words tell about the walk."""
+    clause = found.clauses[cue.start]
+    if any(found.clauses[value.start] == clause for value in values):
+        return False
+    return any(
+        found.clauses[done.start] == clause and done.start < cue.start for done in activities.done
+    )
+
+
+def _strongest(said: list[Moment | None]) -> Moment | None:
+    return next((moment for moment in STRONGEST if moment in said), None)
+
+
+def _shares(found: Findings, values: list[Value], cues: list[Cue]) -> list[list[Cue]]:
+    """Which words of a moment belong to which value.
+
+    In its own clause first; where a clause holds several values, words in front of the first
+    value show that words come before their value, else they come behind it.
+    """
+    shares: list[list[Cue]] = [[] for _ in values]
+    for cue in cues:
+        clause = found.clauses[cue.start]
+        here = [i for i, value in enumerate(values) if found.clauses[value.start] == clause]
+        pool = here or list(range(len(values)))
+        in_front = any(
+            other.start < values[pool[0]].start
+            and found.clauses[other.start] == found.clauses[values[pool[0]].start]
+            for other in cues
+        ) if here else True
+        after = [i for i in pool if values[i].start >= cue.end]
+        before = [i for i in pool if values[i].start < cue.start]
+        if in_front and after:
+            shares[after[0]].append(cue)
+        elif before:
+            shares[before[-1]].append(cue)
+        elif after:
+            shares[after[0]].append(cue)
+    return shares
+
+
+def _apart(
+    page: Page, found: Findings, values: list[Value], cues: list[Cue], given: dict[int, When]
+) -> bool:
+    """Whether something tells the values apart."""
+    if all(value.start in given for value in values):
+        return True
+    if len(values) > 2:
+        shares = _shares(found, values, cues)
+        return all(shares)
+    first, second = values
+    between = set(range(first.end, second.start))
+    if between & found.then:
+        return True
+    if not cues and not any(value.start in given for value in values):
+        return False
+    if len(cues) == 1 and found.clauses[first.start] == found.clauses[second.start]:
+        return bool(set(range(cues[0].start, cues[0].end)) & between) is False and first.end < second.start - 0 and second.start > first.end
+    return bool(cues) or any(value.start in given for value in values)
+
+
+def _default(
+    context: Context,
+    found: Findings,
+    value: Value,
+    given: dict[int, When],
+    plates: list[Plate],
+    activities: Told,
+) -> Moment:
+    """What an unmarked reading was taken for: what is asked, else what it comes with."""
+    if context.asked in MOMENT_OF:
+        return MOMENT_OF[context.asked]
+    near: list[tuple[int, Moment]] = []
+    for plate in plates:
+        now = plate.start not in given or given[plate.start].ago == 0 or _ahead(given[plate.start], context, plate)
+        if now and not plate.over and not plate.past:
+            near.append((_gap(plate.start, plate.end, value), Moment.BEFORE_MEAL))
+    near += [
+        (_gap(done.start, done.end, value), Moment.AFTER_ACTIVITY) for done in activities.done
+    ]
+    return min(near, key=lambda each: each[0])[1] if near else Moment.UNSTATED
+
+
+def _ahead(when: When, context: Context, plate: Plate) -> bool:
+    started = times.resolved(when, context.at, ahead=not plate.past)
+    return started is not None and started >= context.at
+
+
+def _gap(start: int, end: int, value: Value) -> int:
+    return max(start - value.end, value.start - end, 0)

@@ -1,0 +1,84 @@
+"""Is there no reading this time, and why? And how many strips are left?"""
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from bot.entries import Skip, Strips
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page, pattern
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    skip: re.Pattern[str]
+    reason: re.Pattern[str]
+    soft: re.Pattern[str]
+    because: re.Pattern[str]
+    strips: re.Pattern[str]
+    box: re.Pattern[str]
+
+
+_EDGE = r"(?:(?:sorry|ok|oh|well|no|so|but|i|just|ah|please|today|again|oops|,|perdon|hoy|ay|have to|and|y|hi|hello|um|it|then|i think i) )*"
+_TAIL = r"(?: (?:today|again|this time|now|sorry|for now|tonight|please|thanks|hoy|ahora|it|, sorry|, thanks|right now|lol|before|before lunch|to test|one|test))*"
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    skip, reason = either(gathered(language, "skip")), either(gathered(language, "skip_reason"))
+    strips = either(gathered(language, "strips"))
+    return _Patterns(
+        skip=re.compile(f"{_EDGE}(?P<skip>{skip}){_TAIL}"),
+        reason=re.compile(f"{_EDGE}(?P<reason>{reason}){_TAIL}"),
+        soft=re.compile(f"{either(gathered(language, 'soft_no'))}"),
+        because=re.compile(f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues|i am|im))+ (?P<why>.+)"),
+        strips=pattern(rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"),
+        box=pattern(rf"(?:(?:new|a|another|full|fresh|one|1|nueva|una|opened|got|bought|my|box|caja|pack|vial|bottle|tub|{strips}|have|left|quedan|me|:|=|are|down|to|test|of|only|with|tengo|about|remaining|i|is|strips|de) )*(?:box|pack|vial|caja|tub|{strips})(?: (?:of|left|de|remaining|:|are|=|is|down to|down|to|with|i|have|quedan|,|only|me|test|strips|now|tiras|about|at))* (?P<left>\d+)(?: (?:left|remaining|now|strips|only|tiras))*"),
+    )
+
+
+def find(page: Page, language: str, *, asked: bool) -> Skip | None:
+    """A message that is nothing but a skip. `asked` is whether a reading is asked for."""
+    patterns = _patterns(language)
+    words = _words(page)
+    if asked and patterns.soft.fullmatch(words.replace(" ,", "")):
+        return Skip()
+    if match := patterns.reason.fullmatch(words):
+        return Skip(reason=_typed(page, match.start("reason"), match.end("reason")))
+    if match := patterns.skip.fullmatch(words):
+        said = match["skip"]
+        forgot = re.search(r"forg|olvid|asleep|dormi|overslept|slept", said)
+        return Skip(reason=_typed(page, match.start("skip"), match.end("skip")) if forgot else None)
+    if (match := patterns.because.fullmatch(words)) and not re.search(r"\d", words):
+        return Skip(reason=_typed(page, match.start("why"), match.end("why")))
+    return None
+
+
+def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
+    """Claim a number of strips."""
+    patterns = _patterns(language)
+    found = []
+    for sought in (patterns.strips, patterns.box):
+        for span in list(page.find(sought)):
+            if span.start and page.tokens[span.start - 1].word in {"used", "cost", "paid", "for", "use"}:
+                continue
+            page.claim(span.start, span.end)
+            found.append((span.start, span.end, Strips(left=int(span["left"] or 0))))
+    return found[-1:]
+
+
+def _words(page: Page) -> str:
+    words = [token.word for token in page.tokens]
+    while words and words[-1] in {".", "!", ","}:
+        words.pop()
+    return " ".join(words)
+
+
+def _typed(page: Page, start: int, end: int) -> str:
+    at, first, last = 0, len(page.tokens), 0
+    for index, token in enumerate(page.tokens):
+        if at >= start and at + len(token.word) <= end:
+            first, last = min(first, index), index + 1
+        at += len(token.word) + 1
+    return page.text(first, last)

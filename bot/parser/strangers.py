@@ -1,0 +1,140 @@
+"""Which numbers are surely no glucose? Doses, weights, pressure, prices, dates, telephones.
+
+`find` claims them, so that no later finder can take one for a value.
+"""
+
+import re
+from dataclasses import dataclass
+from enum import Enum, auto
+from functools import cache
+
+from bot.parser.food import Dish
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page, Span, pattern
+
+
+class Kind(Enum):
+    """What such a number makes of the message if it holds nothing else."""
+
+    MEASURED = auto()  # another measurement or a dose: `not_glucose`
+    ODD = auto()  # a price, an address: asked about
+    ERROR = auto()  # a meter's error code
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stranger:
+    """A number that is no glucose, or a word that measures something else."""
+
+    start: int
+    end: int
+    kind: Kind
+
+
+N = r"\d+(?:\.\d+)?"
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    error: re.Pattern[str]
+    odd: tuple[re.Pattern[str], ...]
+    measured: tuple[re.Pattern[str], ...]
+    weight: re.Pattern[str]
+    ratio: re.Pattern[str]
+    age: re.Pattern[str]
+    counted: re.Pattern[str]
+    drug: re.Pattern[str]
+    taken: re.Pattern[str]
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    def words(*fields: str) -> str:
+        return either(*(gathered(language, field) for field in fields))
+
+    months, money, places = words("months"), words("money"), words("places")
+    drugs, doses, measures = words("drugs"), words("doses"), words("not_glucose")
+    between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat)){0,4}"
+    return _Patterns(
+        error=pattern(r"(?:error|err|code|error code) (?:- )?\d{1,3}|(?:e|er|err) (?:- )?\d{1,3}"),
+        odd=(
+            pattern(r"(?:\+ )?(?:\( )?\d{3,5}(?: \))?(?: [-.]? ?\d{3,4}){1,3}|\+ \d[\d ]{6,}\d|\d{7,}"),
+            pattern(rf"[$€£¥₹₦] {N}|{N} [$€£¥₹₦]|{N} {money}|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"),
+            pattern(r"\d{4} - \d{1,2} - \d{1,2}|\d{1,2} / \d{1,2} / \d{2,4}|\d{1,2} - \d{1,2} - \d{4}|\d{1,2}\.\d{1,2} ?\. ?\d{2,4}|20[2-3]\d"),
+            pattern(rf"(?:the )?\d{{1,2}}(?: (?:st|nd|rd|th))?(?: of| de)? {months}(?: (?:de )?\d{{4}})?|{months}(?: the)? \d{{1,2}}(?: (?:st|nd|rd|th))?(?: ,? ?\d{{4}})?"),
+            pattern(rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z])? \d+(?: [a-z])?"),
+            pattern(r"(?:live at|lives at|living at|vivo en el)(?: number| no)? \d+(?: \w+){0,2}"),
+            pattern(r"\d{1,5}(?: [a-z]+){1,2} (?:street|st|avenue|ave|road|rd|drive|lane|blvd|boulevard|court|close|terrace)"),
+            pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue)"),
+            pattern(rf"(?:score|scored|points|won|lottery|jackpot)(?: [a-z]+){{0,4}} {N}"),
+            pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
+            pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
+        ),
+        measured=(
+            pattern(rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"),
+            pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
+            pattern(rf"{N} (?:% )?{measures}"),
+            pattern(r"\d{2,3} (?:over|sobre) \d{2,3}"),
+            pattern(rf"{N} (?:mmol / mol|bpm|mmhg|° ?[cf]?|degrees(?: [cf])?|celsius|fahrenheit)"),
+            pattern(rf"{N} (?:cm|m|ft|feet|foot)(?: \d{{1,2}})? (?:tall|high|height|in height)|\d (?:ft|feet|foot) \d{{1,2}}(?: (?:in|inches))?"),
+            pattern(rf"{drugs}(?: (?:is|was|of|at|:|dose|-|,)){{0,2}} {N}(?: {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"),
+            pattern(rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}"),
+            pattern(rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"),
+        ),
+        weight=pattern(rf"(?:(?:weigh|weight|at|to|now|peso) )?{N} {words('weight')}"),
+        ratio=pattern(rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"),
+        age=pattern(
+            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) \d{{1,3}}(?: anos)?|(?:edad) \d{{1,3}}"
+        ),
+        counted=pattern(rf"{N} {words('counted')}"),
+        drug=pattern(f"(?:{words('taken')} )?(?:(?:my|the|his|her|mi|la|el|mis|las|los|morning|evening|daily|night|blood pressure|bp|diabetes|sugar|water) ){{0,3}}{drugs}"),
+        taken=pattern(words("taken")),
+    )
+
+
+def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
+    """Claim every number that is surely none of glucose, and give what it is."""
+    patterns = _patterns(language)
+    found: list[Stranger] = []
+
+    def claim(span: Span, kind: Kind) -> None:
+        page.claim(span.start, span.end)
+        found.append(Stranger(start=span.start, end=span.end, kind=kind))
+
+    digits = any(char.isdigit() for char in page.line)
+    if digits:
+        _errors(page, patterns, claim)
+        for sought in patterns.odd:
+            for span in list(page.find(sought)):
+                claim(span, Kind.ODD)
+        for sought in patterns.measured:
+            for span in list(page.find(sought)):
+                claim(span, Kind.MEASURED)
+        food_at = {dish.start for dish in dishes}
+        for span in list(page.find(patterns.weight)):
+            if not ({span.end, span.end + 1} & food_at):
+                claim(span, Kind.MEASURED)
+        for span in list(page.find(patterns.ratio)):
+            over, under = float(span["over"] or 0), float(span["under"] or 0)
+            if span["bp"] or span["bp2"] or (over > under and over >= 60 and under >= 30):
+                claim(span, Kind.MEASURED)
+        for span in list(page.find(patterns.age)):
+            claim(span, Kind.ODD)
+        for span in list(page.find(patterns.counted)):
+            claim(span, Kind.ODD)
+    return found
+
+
+def _errors(page: Page, patterns: _Patterns, claim: "object") -> None:
+    for span in list(page.find(patterns.error)):
+        claim(span, Kind.ERROR)  # type: ignore[operator]
+
+
+def find_medicine(page: Page, language: str) -> list[Stranger]:
+    """Claim medicine that was taken, or a measurement that is only named."""
+    patterns = _patterns(language)
+    found = []
+    for span in list(page.find(patterns.drug)):
+        page.claim(span.start, span.end)
+        found.append(Stranger(start=span.start, end=span.end, kind=Kind.MEASURED))
+    return found

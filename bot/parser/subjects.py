@@ -1,0 +1,70 @@
+"""Whose is it: the participant's, or somebody else's?"""
+
+from enum import Enum, auto
+from functools import cache
+
+from bot.entries import By
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page, pattern
+
+_BREAKS = frozenset(". ; ! ? ,".split())
+_COMPANY = frozenset("with for to by from at of than con para like and tell told gave give".split())
+
+
+class Whose(Enum):
+    """Whose a number or a symptom is said to be."""
+
+    UNSAID = auto()
+    OWN = auto()
+    OTHER = auto()
+
+
+@cache
+def _pattern(language: str):  # type: ignore[no-untyped-def]
+    return pattern(
+        f"(?P<other>{either(gathered(language, 'others'))})|(?P<own>{either(gathered(language, 'mine'))})"
+    )
+
+
+class Subjects:
+    """Who is spoken of at each place of a message."""
+
+    __slots__ = ("_by", "_page", "_said")
+
+    def __init__(self, page: Page, language: str, by: By) -> None:
+        self._page, self._by = page, by
+        self._said: list[tuple[int, int, bool]] = []
+        for span in page.find(_pattern(language)):
+            before = page.tokens[span.start - 1].word if span.start else ""
+            other = span["other"] is not None
+            if not other or before not in _COMPANY:
+                self._said.append((span.start, span.end, other))
+
+    def whose(self, index: int, end: int | None = None) -> Whose:
+        """Whose what stands at `index` is, by the nearest word before it in its clause, or by
+        `that's my dad's` right behind it."""
+        nearest: bool | None = None
+        for start, _, other in self._said:
+            if start < index and not self._parted(start, index):
+                nearest = other
+        if nearest is None and end is not None:
+            nearest = self._behind(end)
+        if nearest is None:
+            return Whose.UNSAID
+        if self._by is By.HELPER:  # the helper's `she` is the participant
+            return Whose.OWN if nearest else Whose.OTHER
+        return Whose.OTHER if nearest else Whose.OWN
+
+    def _parted(self, start: int, index: int) -> bool:
+        return any(token.word in _BREAKS for token in self._page.tokens[start:index])
+
+    def _behind(self, end: int) -> bool | None:
+        words = [token.word for token in self._page.tokens]
+        for start, _, other in self._said:
+            between = words[end:start]
+            if start >= end and set(between) <= {",", "thats", "that", "is", "was", "its", "it", "-", "(", "for", "of"} and {
+                "thats", "that", "is", "was", "its", "(", "for"
+            } & set(between):
+                return other
+        return None

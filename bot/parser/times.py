@@ -1,0 +1,407 @@
+"""When was it, as far as the words tell? A length of time ago, or a time on the clock.
+
+`find` gives what is written; `resolved` makes an instant of it, which never lies ahead of the
+message unless the caller allows it for the start of a meal.
+"""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+from enum import Enum, auto
+from functools import cache
+
+from bot.localtime import shifted
+from bot.parser.durations import duration, minutes_of
+from bot.parser.languages import gathered, lexica
+from bot.parser.lexicon import either
+from bot.parser.page import Page, Span, pattern
+
+#: A clock time names the latest instant within a day; a meal may start a little ahead.
+WITHIN = timedelta(hours=24)
+AHEAD = timedelta(minutes=60)
+
+
+class Half(Enum):
+    """Which half of the day an hour is in."""
+
+    MORNING = auto()
+    AFTERNOON = auto()
+    STATED = auto()  # a 24-hour time
+    EITHER = auto()
+
+
+class Day(Enum):
+    """A day that is named, seen from the message."""
+
+    TODAY = auto()
+    LAST_NIGHT = auto()
+    YESTERDAY = auto()
+    DAY_BEFORE = auto()
+    WEEKDAY = auto()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class When:
+    """A time as written. `ago` in minutes, or an hour with or without a day; a day alone is vague."""
+
+    start: int
+    end: int
+    ago: float | None = None
+    hour: int | None = None
+    minute: int = 0
+    half: Half = Half.EITHER
+    day: Day | None = None
+    weekday: int = 0
+    bare_digits: bool = False  # `1:18`: could be a dictated glucose value
+
+    @property
+    def vague(self) -> bool:
+        """A day without an hour."""
+        return self.ago is None and self.hour is None
+
+    @property
+    def before_today(self) -> bool:
+        """It names a day that is over."""
+        return self.day not in {None, Day.TODAY}
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    ago: tuple[re.Pattern[str], ...]
+    now: re.Pattern[str]
+    worded: re.Pattern[str]
+    minutes_to: re.Pattern[str]
+    with_half: re.Pattern[str]
+    oclock: re.Pattern[str]
+    colon: re.Pattern[str]
+    four: re.Pattern[str]
+    at: re.Pattern[str]
+    near: re.Pattern[str]
+    named: re.Pattern[str]
+    day: re.Pattern[str]
+    bare_after_day: re.Pattern[str]
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    def words(field: str) -> str:
+        return either(gathered(language, field))
+
+    long = duration(language)
+    at = f"(?:{words('at')} )?"
+    part = f"(?: (?P<am>am|{words('morning')})| (?P<pm>pm|{words('afternoon')}))"
+    hour = r"(?P<hour>[01]?\d|2[0-4])"
+    extra = either(tuple(hour for lex in lexica(language) for hour in lex.times.hour_words) or ("\x01",))
+    hour_word = rf"(?P<hour>[01]?\d|2[0-4]|{extra})"
+    ending = r"(?= (?:[.,;!?)>]|$|and |y |then |\x00))"
+    after_hour = (
+        f"(?: (?:(?P<and_half>{words('and_half')})|(?P<and_quarter>{words('and_quarter')})"
+        f"|(?P<less_quarter>{words('less_quarter')})))"
+    )
+    days = "|".join(
+        f"(?P<{name}>{words(field)})"
+        for name, field in (
+            ("before_yesterday", "before_yesterday"),
+            ("last_night", "last_night"),
+            ("yesterday", "yesterday"),
+            ("this_morning", "this_morning"),
+            ("this_afternoon", "this_afternoon"),
+            ("today", "today"),
+        )
+    )
+    weekdays = either(tuple(day for lex in lexica(language) for day in lex.times.weekdays))
+    ago_before, ago_after = words("ago_before"), words("ago_after")
+    return _Patterns(
+        ago=(
+            pattern(f"{long} {ago_after}"),
+            pattern(f"{ago_before} {long}"),
+        ),
+        now=pattern(words("just_now")),
+        worded=pattern(
+            f"{at}(?:(?P<half_past>{words('half_past')})|(?P<quarter_past>{words('quarter_past')})"
+            f"|(?P<quarter_to>{words('quarter_to')})) {hour}(?: oclock)?{part}?"
+        ),
+        minutes_to=pattern(
+            f"(?:(?P<sure>{words('at')}) )?(?P<minutes>5|10|15|20|25) (?:(?P<past>{words('past')})"
+            f"|(?P<to>{words('to')})) {hour}{part}?"
+        ),
+        with_half=pattern(
+            rf"{at}(?:{hour}(?:[:.](?P<minute>[0-5]\d))?|(?P<packed>1?\d[0-5]\d)){part}"
+        ),
+        oclock=pattern(f"{at}{hour_word} (?:{words('oclock')}){part}?"),
+        colon=pattern(rf"(?:(?P<sure>{words('at')}|{words('near')}) )?{hour}:(?P<minute>[0-5]\d)(?::\d\d)?"),
+        four=pattern(
+            r"(?P<hour>0\d)(?P<minute>[0-5]\d)(?: (?:h|hrs|hours|hr))?"
+            rf"|{words('at')} (?P<at_hour>[01]\d|2[0-3])(?P<at_minute>[0-5]\d)(?: (?:h|hrs|hours|hr))?"
+        ),
+        at=pattern(
+            rf"{words('at')} (?:{hour_word}(?:\.(?P<minute>[0-5]\d))?|(?P<packed>1?\d[0-5]\d))"
+            rf"(?:{after_hour})?{part}?(?! (?:%|units?|mg|mmol))"
+        ),
+        near=pattern(
+            rf"{words('near')} {hour_word}(?:\.(?P<minute>[0-5]\d))?(?:{after_hour})?{part}?{ending}"
+        ),
+        named=pattern(f"{at}(?:(?P<noon>{words('noon')})|(?P<midnight>{words('midnight')}))"),
+        day=pattern(f"(?:{days}|(?:{words('on_day')} )?(?P<weekday>{weekdays}))"),
+        bare_after_day=pattern(rf"(?P<hour>[01]?\d|2[0-3]){ending}"),
+    )
+
+
+def find(page: Page, language: str) -> list[When]:
+    """Claim every time on the page and give them in order."""
+    patterns = _patterns(language)
+    found: list[When] = []
+    for sought in patterns.ago:
+        for span in list(page.find(sought)):
+            found.append(When(start=span.start, end=span.end, ago=minutes_of(span.match)))
+            page.claim(span.start, span.end)
+    line = page.line
+    if any(char.isdigit() for char in line) or " once " in line:
+        for clock in _clocks(page, patterns, language):
+            found.append(clock)
+            page.claim(clock.start, clock.end)
+    for span in list(page.find(patterns.named)):
+        hour = 12 if span["noon"] else 0
+        found.append(When(start=span.start, end=span.end, hour=hour, half=Half.STATED))
+        page.claim(span.start, span.end)
+    found.sort(key=lambda when: when.start)
+    return _with_days(page, found, patterns, language)
+
+
+def find_now(page: Page, language: str) -> list[When]:
+    """Claim `now` and `just now`: a time each may have."""
+    found = [
+        When(start=span.start, end=span.end, ago=0)
+        for span in page.find(_patterns(language).now)
+    ]
+    for when in found:
+        page.claim(when.start, when.end)
+    return found
+
+
+def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
+    for span in list(page.find(patterns.worded)):
+        hour = int(span["hour"] or 0)
+        minute = 30 if span["half_past"] else 15 if span["quarter_past"] else -15
+        yield _clock(span, hour, minute)
+    for span in list(page.find(patterns.minutes_to)):
+        minute = int(span["minutes"] or 0)
+        if span["sure"] or span["am"] or span["pm"] or _ends_clause(page, span.end):
+            yield _clock(span, int(span["hour"] or 0), minute if span["past"] else -minute)
+    for span in list(page.find(patterns.with_half)):
+        yield from _checked(span, language, page)
+    for span in list(page.find(patterns.oclock)):
+        yield _clock(span, _hour(span, language), 0)
+    for span in list(page.find(patterns.colon)):
+        raw = span["hour"] or "0"
+        half = _half_of(raw)
+        yield replace(
+            _clock(span, int(raw), int(span["minute"] or 0)),
+            half=half,
+            bare_digits=not span["sure"],
+        )
+    for span in list(page.find(patterns.four)):
+        hour, minute = span["hour"] or span["at_hour"], span["minute"] or span["at_minute"]
+        yield replace(_clock(span, int(hour or 0), int(minute or 0)), half=Half.STATED)
+    for sought in (patterns.at, patterns.near):
+        for span in list(page.find(sought)):
+            yield from _checked(span, language, page)
+
+
+def _checked(span: Span, language: str, page: Page) -> Iterator[When]:
+    """An hour with what stands around it, if it can be one."""
+    groups = span.match.groupdict()
+    packed = groups.get("packed")
+    if packed:
+        if page.words(span.end, span.end + 1) == ["mg"]:
+            return
+        hour, minute = int(packed[:-2]), int(packed[-2:])
+        if not (groups["am"] or groups["pm"]) and not _spoken(page, span):
+            return  # `at 130` is a value
+    else:
+        hour, minute = _hour(span, language), int(groups.get("minute") or 0)
+    if (groups["am"] or groups["pm"]) and not 1 <= hour <= 12:
+        if not (groups["pm"] and 12 < hour < 24):
+            return
+        yield replace(_clock(span, hour, minute), half=Half.STATED)
+        return
+    if groups.get("and_half"):
+        minute = 30
+    elif groups.get("and_quarter"):
+        minute = 15
+    elif groups.get("less_quarter"):
+        minute = -15
+    yield _clock(span, hour, minute)
+
+
+def _spoken(page: Page, span: Span) -> bool:
+    """Whether a packed time was said in words (`at seven thirty`)."""
+    token = page.tokens[span.end - 1]
+    return page.shown[token.start].isalpha() and not 100 <= int(token.word) <= 199
+
+
+def _hour(span: Span, language: str) -> int:
+    word = span["hour"] or "0"
+    if word.isdigit():
+        return int(word)
+    return next(
+        lex.times.hour_words[word] for lex in lexica(language) if word in lex.times.hour_words
+    )
+
+
+def _half_of(hour: str) -> Half:
+    """`07` and `19` are hours of 24; `7` is either."""
+    stated = hour.startswith("0") or not 1 <= int(hour) <= 12
+    return Half.STATED if stated else Half.EITHER
+
+
+def _clock(span: Span, hour: int, minute: int) -> When:
+    groups = span.match.groupdict()
+    if minute < 0:
+        hour, minute = (hour - 1) or 12, minute + 60
+    half = Half.EITHER if 1 <= hour <= 12 else Half.STATED
+    if groups.get("am"):
+        half = Half.MORNING
+    elif groups.get("pm"):
+        half = Half.AFTERNOON
+    return When(start=span.start, end=span.end, hour=hour % 24, minute=minute, half=half)
+
+
+def _ends_clause(page: Page, index: int) -> bool:
+    return index >= len(page.tokens) or not page.tokens[index].word[0].isalnum()
+
+
+def _with_days(page: Page, clocks: list[When], patterns: _Patterns, language: str) -> list[When]:
+    """Join each named day with the clock time beside it."""
+    found = list(clocks)
+    for span in list(page.find(patterns.day)):
+        day = _day(span, language)
+        page.claim(span.start, span.end)
+        beside = next((at for at, when in enumerate(found) if _beside(page, when, span)), None)
+        if beside is None and (bare := _bare_hour(page, span, patterns)) is not None:
+            found.append(bare)
+            beside = len(found) - 1
+        if beside is not None:
+            found[beside] = _on(found[beside], day)
+        else:
+            found.append(day)
+    return sorted(found, key=lambda when: when.start)
+
+
+def _bare_hour(page: Page, span: Span, patterns: _Patterns) -> When | None:
+    """`yesterday 7`, at the end of a clause."""
+    for hour in page.find(patterns.bare_after_day):
+        if hour.start == span.end:
+            page.claim(hour.start, hour.end)
+            return _clock(hour, int(hour["hour"] or 0), 0)
+    return None
+
+
+def _beside(page: Page, when: When, span: Span) -> bool:
+    if when.hour is None or when.day is not None:
+        return False
+    between = page.words(when.end, span.start) or page.words(span.end, when.start)
+    touching = when.end <= span.start <= when.end + 1 or span.end <= when.start <= span.end + 1
+    return touching and set(between) <= {",", "at", "on", "a", "las", "de", "la", "el"}
+
+
+def _day(span: Span, language: str) -> When:
+    base = When(start=span.start, end=span.end)
+    if span["weekday"]:
+        weekday = next(
+            lex.times.weekdays[span["weekday"]]
+            for lex in lexica(language)
+            if span["weekday"] in lex.times.weekdays
+        )
+        return replace(base, day=Day.WEEKDAY, weekday=weekday)
+    if span["before_yesterday"]:
+        return replace(base, day=Day.DAY_BEFORE)
+    if span["last_night"]:
+        return replace(base, day=Day.LAST_NIGHT, half=Half.AFTERNOON)
+    if span["yesterday"]:
+        return replace(base, day=Day.YESTERDAY)
+    half = (
+        Half.MORNING
+        if span["this_morning"]
+        else Half.AFTERNOON
+        if span["this_afternoon"]
+        else Half.EITHER
+    )
+    return replace(base, day=Day.TODAY, half=half)
+
+
+def _on(clock: When, day: When) -> When:
+    half = clock.half
+    if half is Half.EITHER and day.day is not Day.LAST_NIGHT:
+        half = day.half
+    start, end = min(clock.start, day.start), max(clock.end, day.end)
+    return replace(
+        clock, start=start, end=end, day=day.day, weekday=day.weekday, half=half, bare_digits=False
+    )
+
+
+def resolved(
+    when: When, at: datetime, *, ahead: bool = False, morning: bool = False
+) -> datetime | None:
+    """The instant meant, the latest that fits; None for a day alone and where none fits.
+
+    `ahead` lets it lie up to an hour after `at`; `morning` prefers the morning (breakfast).
+    """
+    if when.ago is not None:
+        return shifted(at, timedelta(minutes=-when.ago)) if when.ago < 60 * 24 * 60 else None
+    if when.hour is None:
+        return None
+    latest = at + AHEAD if ahead else at
+    earliest = at - WITHIN if when.day is None else at - timedelta(days=8)
+    fitting = [moment for moment in _instants(when, at, ahead) if earliest < moment <= latest]
+    if morning and when.half is Half.EITHER:
+        fitting = [moment for moment in fitting if moment.hour < 12] or fitting
+    return max(fitting, default=None)
+
+
+def _instants(when: When, at: datetime, ahead: bool) -> Iterator[datetime]:
+    for hour in _hours(when):
+        for back in _days_back(when, at, hour, ahead):
+            if -1 <= back <= 8:
+                day = at.replace(hour=hour, minute=when.minute, second=0, microsecond=0)
+                yield day - timedelta(days=back)
+
+
+def _hours(when: When) -> tuple[int, ...]:
+    hour = when.hour or 0
+    if when.half is Half.STATED:
+        return (hour % 24,)
+    hour %= 12
+    if when.half is Half.MORNING:
+        return (hour,)
+    if when.half is Half.AFTERNOON:
+        return (hour + 12,)
+    return (hour, hour + 12)
+
+
+def _days_back(when: When, at: datetime, hour: int, ahead: bool) -> tuple[int, ...]:
+    match when.day:
+        case None:
+            return (-1, 0, 1) if ahead else (0, 1)
+        case Day.TODAY:
+            return (0,)
+        case Day.YESTERDAY:
+            return (1,)
+        case Day.DAY_BEFORE:
+            return (2,)
+        case Day.LAST_NIGHT:
+            return (1,) if hour >= 17 else (0,) if hour < 5 else ()
+        case Day.WEEKDAY:
+            return ((at.weekday() - when.weekday) % 7, (at.weekday() - when.weekday) % 7 + 7)
+
+
+@cache
+def _long_ago(language: str) -> re.Pattern[str]:
+    words = [word.replace("#", r"\d+") for word in gathered(language, "long_ago")]
+    return re.compile(rf"(?<= )(?:{'|'.join(sorted(words, key=len, reverse=True))})(?= )")
+
+
+def long_ago(page: Page, language: str) -> list[tuple[int, int]]:
+    """Where words say that something was over before today (`last year`)."""
+    return [(span.start, span.end) for span in page.find(_long_ago(language))]

@@ -1,0 +1,183 @@
+"""Which number is glucose, in which unit, and could a meter have shown it?"""
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from bot.entries import Ask, OffScale
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page, Span, pattern
+from bot.units import Unit, plausible
+
+#: Whole numbers that either unit could show, one of them an emergency (contract, rule 3).
+EITHER_UNIT = range(20, 34)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Value:
+    """A number meant as glucose, with the unit typed beside it, or HI and LO of the meter."""
+
+    start: int
+    end: int
+    number: float = 0.0
+    decimal: bool = False
+    unit: Unit | None = None
+    off_scale: OffScale | None = None
+
+    def judged(self, own: Unit) -> Unit | Ask:
+        """The unit in which it counts, or what has to be asked (contract, rules 2 and 3)."""
+        if self.off_scale is not None:
+            return own
+        if self.unit is not None:
+            return self.unit if plausible(self.number, self.unit) else Ask.VALUE
+        other = Unit.MMOL_L if own is Unit.MG_DL else Unit.MG_DL
+        unsure = own is Unit.MG_DL and self.number in EITHER_UNIT
+        if plausible(self.number, own) and not unsure:
+            return own
+        return Ask.UNIT if unsure or plausible(self.number, other) else Ask.VALUE
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    with_unit: re.Pattern[str]
+    bare: re.Pattern[str]
+    glucose: re.Pattern[str]
+    said: re.Pattern[str]
+    shown: re.Pattern[str]
+    scale: re.Pattern[str]
+
+
+_HIGH = ("hi", "high", "alto", "alta")
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    meter, says = either(gathered(language, "meter")), either(gathered(language, "meter_says"))
+    scale = "(?P<scale>hi|high|lo|low|alto|bajo)"
+    between = r"(?: (?:just|only|me|a|the|:|=|-|is|was|now|still|again|keeps|on|solo|en|screen|me)){0,3}"
+    return _Patterns(
+        with_unit=pattern(
+            r"(?P<number>\d+(?:\.\d+)?) (?:(?P<mg>mg / dl|mg dl|mg / d l|mgdl|mg %|mgs?|milligrams)"
+            r"|(?P<mmol>mmols? / l|mmols? l|mmols?|mm|millimoles?|mmoll|milimoles|mml|m mol))"
+        ),
+        bare=pattern(r"\d+(?:\.\d+)?"),
+        glucose=pattern(either(gathered(language, "glucose"))),
+        said=pattern(f"{meter}{between} {says}{between} {scale}"),
+        shown=pattern(f"(?:{says}|meter|medidor|glucometer|machine|monitor|aparato){between} {scale}"),
+        scale=pattern("(?P<scale>hi|lo)"),
+    )
+
+
+def with_units(page: Page, language: str, drugs: set[int]) -> list[Value]:
+    """Claim numbers with a unit typed behind them; `mg` beside a drug is left to the doses."""
+    found = []
+    for span in list(page.find(_patterns(language).with_unit)):
+        if drugs & set(range(span.start - 3, span.end + 3)):
+            continue
+        page.claim(span.start, span.end)
+        unit = Unit.MG_DL if span["mg"] else Unit.MMOL_L
+        found.append(_value(page, span.start, span.end, span["number"] or "0", unit))
+    return found
+
+
+def bare(page: Page, language: str, amounts: set[int]) -> list[Value]:
+    """Claim every other number that is no amount of food."""
+    found = []
+    for span in list(page.find(_patterns(language).bare)):
+        if span.start not in amounts:
+            page.claim(span.start, span.end)
+            found.append(_value(page, span.start, span.end, page.tokens[span.start].word, None))
+    return found
+
+
+def _value(page: Page, start: int, end: int, written: str, unit: Unit | None) -> Value:
+    return Value(start=start, end=end, number=float(written), decimal="." in written, unit=unit)
+
+
+_SWEETENED = frozenset("with and of no brown white spoon spoons tsp teaspoon con y de azucar some".split())
+
+
+def claim_names(page: Page, language: str, food_at: set[int], valued: bool) -> bool:
+    """Claim what a reading is called (`my sugar`, which may also be a food); tell whether there
+    was any. `valued` says that the message holds a value."""
+    found = False
+    for span in list(page.find(_patterns(language).glucose)):
+        before = page.tokens[span.start - 1].word if span.start else ""
+        as_food = set(range(span.start, span.end)) & food_at
+        if as_food and (before in _SWEETENED or before.isdigit() or not valued):
+            continue
+        found = True
+        page.claim(span.start, span.end)
+    return found
+
+
+def off_scale(page: Page, language: str) -> list[Value]:
+    """Claim HI and LO: in capitals in a sentence that is not, or said of the meter."""
+    patterns = _patterns(language)
+    found: list[Value] = []
+    for sought in (patterns.said, patterns.shown):
+        for span in list(page.find(sought)):
+            at_start = sought is patterns.said or _opens(page, span)
+            if at_start and _closes(page, span.end):
+                found.append(_scale(page, span))
+    for span in list(page.find(patterns.scale)):
+        token = page.tokens[span.start]
+        if page.shown[token.start : token.end].isupper() and _capital_means(page, span):
+            found.append(_scale(page, span))
+    return found
+
+
+def _scale(page: Page, span: Span) -> Value:
+    page.claim(span.start, span.end)
+    high = (span["scale"] or "") in _HIGH
+    return Value(
+        start=span.end - 1, end=span.end, off_scale=OffScale.HIGH if high else OffScale.LOW
+    )
+
+
+def _opens(page: Page, span: Span) -> bool:
+    first = page.tokens[span.start].word
+    alone = span.start == 0 or not page.tokens[span.start - 1].word.isalpha()
+    return first not in {"says", "say", "said", "gave", "gives"} or alone or page.tokens[span.start - 1].word in {
+        "just", "only", "it", "and", "now", "still", "meter"
+    }
+
+
+_MAY_FOLLOW = frozenset(
+    "again now and after before then on at this what i im still with fasting pre post today but so "
+    "help please every each all 2 1 two for antes despues y otra".split()
+)
+
+
+def _closes(page: Page, end: int) -> bool:
+    if end >= len(page.tokens):
+        return True
+    word = page.tokens[end].word
+    return not word[0].isalpha() or word in _MAY_FOLLOW or not page.free(end)
+
+
+_GREETED = frozenset("there how everyone bot doctor good all guys friend dear nurse again my is".split())
+
+
+def _capital_means(page: Page, span: Span) -> bool:
+    """Capitals mean something only where not everything is written in them."""
+    following = page.tokens[span.end].word if span.end < len(page.tokens) else ""
+    if following in _GREETED or following in {"mein", "fat", "carb", "tea", "carbs"}:
+        return False
+    letters = [char for char in page.shown if char.isalpha()]
+    if len(page.tokens) == 1 or any(char.islower() for char in letters):
+        return True
+    beside = {
+        page.tokens[index].word
+        for index in (span.start - 2, span.start - 1, span.end, span.end + 1)
+        if 0 <= index < len(page.tokens)
+    }
+    return bool(beside & _BESIDE) or all(not t.word.isalpha() for i, t in enumerate(page.tokens) if i != span.start)
+
+
+_BESIDE = frozenset(
+    "meter says reads shows show showing read reading before after pre post fasting bedtime recheck "
+    "glucometer machine monitor screen sugar 2h antes despues ayunas medidor marca dice display "
+    "displays glucose hours hour h hrs".split()
+)
