@@ -124,7 +124,7 @@ class Delivery:
         self._ring.clear()
         at = self._clock.monotonic()
         if (wait := self._pace.wait(at)) > 0:
-            await asyncio.sleep(wait)
+            await self._listen(wait)
             return
         letter = await self._writer.run(self._claim, self._pace.closed(at), self._making >= MAKING_AT_ONCE)
         if letter is None:
@@ -136,8 +136,9 @@ class Delivery:
         self._under_way.add(task)
         task.add_done_callback(self._under_way.discard)
 
-    async def _listen(self, next_opening: float | None) -> None:
-        wait = LONGEST_LOOK if next_opening is None else min(LONGEST_LOOK, next_opening)
+    async def _listen(self, opening: float | None) -> None:
+        """Wait until a gate opens or something happens."""
+        wait = LONGEST_LOOK if opening is None else min(LONGEST_LOOK, opening)
         try:
             async with asyncio.timeout(max(wait, 0.001)):
                 await self._ring.wait()
