@@ -88,7 +88,7 @@ def tests_of(record: Record, food_text: str) -> tuple[Pair, ...]:
 
 
 def known(record: Record) -> Known | None:
-    """All meals with a text, pooled; None without a single test to learn from."""
+    """All meals with a text, tested or not, pooled; None without a meal."""
     told: dict[str, list[Noted[Meal]]] = defaultdict(list)
     for noted in record.meals:
         if words(noted.entry.text) and not is_free_drink(noted.entry):
@@ -97,7 +97,7 @@ def known(record: Record) -> Known | None:
     for pair in _counting(pairs(record)):
         if meal_key(pair.meal.entry) in told:
             tested[meal_key(pair.meal.entry)].append(pair)
-    if not tested:
+    if not told:
         return None
     keys = tuple(told)
     groups = tuple(

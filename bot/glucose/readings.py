@@ -85,7 +85,10 @@ def settled(record: Record) -> tuple[Settled, ...]:
     """Every reading of the record, in its order, with what later ones made of it."""
     timed = _timed(record.readings)
     doubtful, places = _repeats(timed, record.participant.limits)
-    standing = [noted for noted in timed if noted.id not in doubtful]
+    # HI and LO are no numbers to halve or double; they have ladders of their own.
+    standing = [
+        noted for noted in timed if noted.id not in doubtful and noted.entry.mg_dl is not None
+    ]
     surprises, confirmed = _surprises(standing, _food_told(record))
     return tuple(
         Settled(
@@ -120,7 +123,7 @@ def _taken(noted: Noted[Reading]) -> float:
 
 
 def _number(noted: Noted[Reading]) -> float:
-    """The value for comparing only: HI is above and LO below every number."""
+    """The value, for order only: HI is above and LO below every number."""
     reading = noted.entry
     if reading.mg_dl is not None:
         return reading.mg_dl

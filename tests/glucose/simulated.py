@@ -1,8 +1,8 @@
 """Simulated participants whose true rises are known, to judge the pooling by.
 
-Run `PYTHONPATH=. .venv/bin/python tests/glucose/simulated.py` for the table in docs/sums.md. The truth is not
-drawn from the prior of the pooling: effects are uniform over ranges of their own, each person has
-spreads of their own, and readings are rounded as a meter shows them.
+Run `PYTHONPATH=. .venv/bin/python tests/glucose/simulated.py` for the table in docs/sums.md. The
+truth is not drawn from the prior of the pooling: effects are uniform over ranges of their own,
+each person has spreads of their own, and readings are rounded as a meter shows them.
 """
 
 # ruff: noqa: T201, S311  (a table on standard output; chance for a simulation, not for secrets)

@@ -98,9 +98,9 @@ def surprises(story: Story) -> list[float | None]:
         (100, 201, "13:00", True),
         (100, 201, "13:00:01", False),
         (100, 200, "13:00", False),
-        (120, "HI", "12:20", True),
-        (120, "LO", "12:20", True),
-        ("HI", "HI", "12:20", False),
+        (120, "HI", "12:20", False),
+        (120, "LO", "12:20", False),
+        ("LO", 95, "12:20", False),
     ],
 )
 def test_half_or_twice_within_an_hour_is_surprising(
