@@ -24,7 +24,7 @@ for candidate in python3.11 python3.12 python3.13 python3 python; do
     fi
 done
 if [ -z "$python" ]; then
-    echo "setup.sh: Python 3.11 or newer is needed; found: $(python3 --version 2>&1 || echo none)" >&2
+    echo "setup.sh: Python 3.11 or newer is needed; found: $(python3 --version 2>/dev/null || echo none)" >&2
     exit 1
 fi
 if ! "$python" -c 'import venv, ensurepip' 2>/dev/null; then
