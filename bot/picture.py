@@ -104,7 +104,10 @@ class Legend:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Picture:
-    """A week to be drawn. `goals` None: no goal is judged. `empty` is said where no row is."""
+    """A week to be drawn. `goals` None: no goal is judged.
+
+    `empty` is said where no row is, `more` (with `{count}`) where there are too many to draw.
+    """
 
     title: str
     unit: str
@@ -113,6 +116,7 @@ class Picture:
     rows: tuple[Row, ...] = ()
     cautions: tuple[str, ...] = ()
     empty: str = ""
+    more: str = "+ {count}"
 
 
 def to_mapping(picture: Picture) -> dict[str, Any]:
@@ -131,6 +135,7 @@ def from_mapping(mapping: Mapping[str, Any]) -> Picture:
         rows=tuple(_row(row) for row in mapping["rows"]),
         cautions=tuple(mapping["cautions"]),
         empty=mapping["empty"],
+        more=mapping["more"],
     )
 
 

@@ -42,9 +42,7 @@ def font_for(text: str, size: float, *, bold: bool) -> FontProperties:
         for character in text
         if (family := _family_of(character)) is not None and family != PLAIN
     )
-    return FontProperties(
-        family=[PLAIN, *needed], size=size, weight="bold" if bold else "normal"
-    )
+    return FontProperties(family=[PLAIN, *needed], size=size, weight="bold" if bold else "normal")
 
 
 def _drawable_character(character: str) -> str:

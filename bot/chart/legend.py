@@ -9,7 +9,7 @@ from bot.chart.sheet import Sheet, Style
 from bot.picture import Joint, Judged, Picture, Role
 
 WORDS = Style(29, QUIET_INK)
-SYMBOL_WIDTH = 44
+SYMBOL_WIDTH = 48
 LINE_HEIGHT = 44
 BETWEEN = 34
 
@@ -44,7 +44,7 @@ def draw_legend(sheet: Sheet, lines: list[list[Key]], left: float, top: float) -
         y = top + (number + 0.5) * LINE_HEIGHT
         x = left
         for key in line:
-            key.sign(sheet, x + SYMBOL_WIDTH / 2 - 6, y)
+            key.sign(sheet, x + SYMBOL_WIDTH / 2 - 3, y)
             sheet.words((x + SYMBOL_WIDTH, y + WORDS.size * 0.36), key.words, WORDS)
             x += SYMBOL_WIDTH + sheet.width_of(key.words, WORDS) + BETWEEN
 

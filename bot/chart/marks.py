@@ -124,9 +124,11 @@ def _goes_left(spot: Spot, spots: list[Spot]) -> bool:
 
 
 def _number(sheet: Sheet, spot: Spot, *, leftward: bool) -> Written:
-    at = (spot.x + (-GAP if leftward else GAP), spot.y + NUMBER * 0.36)
-    align = "right" if leftward else "left"
-    return sheet.write(at, spot.mark.word, _number_style(spot.mark), align)
+    baseline = spot.y + NUMBER * 0.36
+    style = _number_style(spot.mark)
+    if leftward:
+        return sheet.write((spot.x - GAP, baseline), spot.mark.word, style, "right")
+    return sheet.write((spot.x + GAP, baseline), spot.mark.word, style)
 
 
 def _number_style(mark: Mark) -> Style:

@@ -56,7 +56,7 @@ def indexed(rgba: NDArray[np.uint8]) -> NDArray[np.uint8]:
     for channel in (1, 2):
         cells <<= BITS
         cells |= rgba[:, :, channel] >> shift
-    return np.take(_nearest(), cells)
+    return _nearest()[cells]
 
 
 @cache
@@ -66,7 +66,7 @@ def _nearest() -> NDArray[np.uint8]:
     levels = (np.arange(1 << BITS) << (8 - BITS)) + (1 << (7 - BITS))
     cube = np.stack(np.meshgrid(levels, levels, levels, indexing="ij"), axis=-1).reshape(-1, 3)
     distance = ((cube[:, None, :] - stored[None, :, :]) ** 2).sum(axis=2)
-    nearest = distance.argmin(axis=1).astype(np.uint8)
+    nearest: NDArray[np.uint8] = distance.argmin(axis=1).astype(np.uint8)
     own = stored >> (8 - BITS)  # a stored colour stays exactly itself
     nearest[(own[:, 0] << (2 * BITS)) | (own[:, 1] << BITS) | own[:, 2]] = np.arange(len(stored))
     return nearest
@@ -75,7 +75,6 @@ def _nearest() -> NDArray[np.uint8]:
 def _blend(ink: tuple[int, int, int], part: float) -> tuple[int, int, int]:
     paper = channels(PAPER)
     red, green, blue = (
-        round(ground + (colour - ground) * part)
-        for ground, colour in zip(paper, ink, strict=True)
+        round(ground + (colour - ground) * part) for ground, colour in zip(paper, ink, strict=True)
     )
     return red, green, blue

@@ -16,7 +16,7 @@ from bot.chart.marks import Spot, draw_marks, numbers_of, spots_of
 from bot.chart.palette import ALERT, BAND, FAINT, QUIET_INK, RULE
 from bot.chart.scale import Scale, scale_for
 from bot.chart.sheet import Sheet, Style, Written
-from bot.picture import GoalLines, Picture, Row
+from bot.picture import GoalLines, Joint, Picture, Row
 
 WIDTH = 1080
 LEAST_HEIGHT = 810
@@ -27,6 +27,8 @@ PLOT_FROM, PLOT_TO = 570, 970  # the ends of the scale; numbers are written beyo
 ROOMY, NARROW, NOTE = 94, 56, 36  # heights of a row, and of a note below it
 ROOMY_ROWS = 16  # more rows than this are narrow: the dish stands beside the meal's name
 SOFT_ROWS = 8  # with more rows letters get hard edges, for the sake of the bytes
+FULL_SIZE_ROWS, SMALL_SIZE = 24, 0.75  # with more rows the paper shrinks to 810 pixels
+MOST_ROWS = 54  # more would not fit into 60 kB: the last line tells how many there are
 ASIDE = 7  # room between a goal's line and the words for which it steps aside
 
 TITLE = Style(46, bold=True)
@@ -65,9 +67,14 @@ def draw_week(picture: Picture) -> bytes:
     keys = legend_lines(sheet, picture, WIDTH - 2 * MARGIN)
     head = _Head(len(keys), len(picture.cautions), picture.goals is not None)
     scale = scale_for(picture, PLOT_FROM, PLOT_TO)
-    lines = _lines(sheet, picture.rows, scale, head.bottom)
+    rows = _shown(picture)
+    lines = _lines(sheet, rows, scale, head.bottom)
     end = lines[-1].top + lines[-1].height if lines else head.bottom
-    sheet.start(round(max(end + MARGIN, LEAST_HEIGHT)), soft=len(lines) <= SOFT_ROWS)
+    sheet.start(
+        max(end + MARGIN, LEAST_HEIGHT),
+        size=1 if len(rows) <= FULL_SIZE_ROWS else SMALL_SIZE,
+        soft=len(rows) <= SOFT_ROWS,
+    )
     if picture.goals is not None:
         _draw_goals(sheet, picture.goals, scale, head, lines)
     _draw_head(sheet, picture, keys, head)
@@ -103,6 +110,17 @@ class _Head:
         return self.alerts + (100 if self.goals else 24)
 
 
+def _shown(picture: Picture) -> Sequence[Row]:
+    """The rows that fit, and how many do not: those of lone readings go first."""
+    rows = picture.rows
+    if len(rows) <= MOST_ROWS:
+        return rows
+    meals = [row for row in rows if row.joint is not Joint.NONE]
+    kept = meals[: MOST_ROWS - 1]
+    more = picture.more.format(count=len(rows) - len(kept))
+    return [*kept, Row(day="", name="", detail=more)]
+
+
 def _lines(sheet: Sheet, rows: Sequence[Row], scale: Scale, top: float) -> list[Line]:
     roomy = len(rows) <= ROOMY_ROWS
     lines: list[Line] = []
@@ -111,7 +129,10 @@ def _lines(sheet: Sheet, rows: Sequence[Row], scale: Scale, top: float) -> list[
         height = (ROOMY if roomy else NARROW) + (NOTE if row.note else 0)
         spots = spots_of(row, scale, top + (46 if roomy and not row.note else 29))
         words = numbers_of(sheet, row, spots)
-        words += _labels(sheet, row, top, roomy=roomy)
+        outer = min((one.left for one in words), default=PLOT_FROM) - ASIDE
+        marked = min((spot.x for spot in spots), default=PLOT_FROM) - 2 * ASIDE
+        right = min(outer, marked, PLOT_FROM) if row.marks else PLOT_TO
+        words += _labels(sheet, row, top, right, roomy=roomy)
         if row.note:
             note = _cut(sheet, row.note, WIDTH - MARGIN - LABELS_TO, SMALL)
             at = (WIDTH - MARGIN, top + height - 22)
@@ -121,20 +142,16 @@ def _lines(sheet: Sheet, rows: Sequence[Row], scale: Scale, top: float) -> list[
     return lines
 
 
-def _labels(sheet: Sheet, row: Row, top: float, *, roomy: bool) -> list[Written]:
+def _labels(sheet: Sheet, row: Row, top: float, right: float, *, roomy: bool) -> list[Written]:
     """Name and detail: one below the other where there is room, else side by side."""
-    name = sheet.write((LABELS_FROM, top + 40), row.name, NAME)
-    if roomy:
-        at = (LABELS_FROM, top + 79)
-    else:
-        at = (LABELS_FROM + name.width + 14, top + 40)
-    detail = _cut(sheet, row.detail, LABELS_TO - at[0], DETAIL)
-    return [name, sheet.write(at, detail, DETAIL)]
+    title = _cut(sheet, row.name, right - LABELS_FROM, NAME)
+    name = sheet.write((LABELS_FROM, top + 40), title, NAME)
+    left = LABELS_FROM if roomy or not row.name else LABELS_FROM + name.width + 14
+    detail = _cut(sheet, row.detail, right - left, DETAIL)
+    return [name, sheet.write((left, top + (79 if roomy else 40)), detail, DETAIL)]
 
 
-def _draw_head(
-    sheet: Sheet, picture: Picture, keys: list[list[Key]], head: _Head
-) -> None:
+def _draw_head(sheet: Sheet, picture: Picture, keys: list[list[Key]], head: _Head) -> None:
     unit_from = WIDTH - MARGIN - sheet.width_of(picture.unit, DETAIL)
     title = _cut(sheet, picture.title, unit_from - 2 * MARGIN, TITLE)
     sheet.words((MARGIN, 74), title, TITLE)

