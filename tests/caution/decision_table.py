@@ -1,8 +1,8 @@
 """The decision table of the cautions, worked out from the code.
 
 `WRITE_DOCS=1 python -m pytest tests/caution/test_decision_table.py` writes the page; without
-`WRITE_DOCS` the same test holds the page to it. Every number comes from the thresholds, every outcome from a run of the rules,
-every text from the words.
+`WRITE_DOCS` the same test holds the page to it. Every number comes from the thresholds, every
+outcome from a run of the rules, every text from the words.
 """
 
 from collections.abc import Iterator
@@ -186,8 +186,8 @@ def page() -> str:
 def _lines() -> Iterator[str]:
     yield "# The decision table of the cautions"
     yield ""
-    yield "Made from the code by `WRITE_DOCS=1 python -m pytest tests/caution/test_decision_table.py`;"
-    yield "do not edit it by hand."
+    yield "Made from the code by"
+    yield "`WRITE_DOCS=1 python -m pytest tests/caution/test_decision_table.py`: not to be edited."
     yield "Limits are compared in the unit in which a reading was typed. What each limit rests on"
     yield "stands in [safety.md](safety.md) and beside the numbers in `bot/caution/thresholds.py`."
     yield ""

@@ -12,7 +12,7 @@ OWN = Voice(
     sugar_now="Take 15 g of fast sugar now: {sugar}.",
     sugar_now_again="Take 15 g of fast sugar now, once more: {sugar}.",
     sugar_if_still_low=(
-        "If you are still below {limit}, or feel low, take 15 g of fast sugar now: {sugar}."
+        "Still below {limit}, or feeling low? Take 15 g of fast sugar now: {sugar}."
     ),
     treat_as_low="Treat this as a low. Take 15 g of fast sugar now: {sugar}.",
     sugar_if_low="If it is below {limit}, take 15 g of fast sugar now: {sugar}.",
@@ -91,10 +91,11 @@ OWN = Voice(
 #: For a grandson, a wife, a carer who writes for the person.
 HELPER = replace(
     OWN,
-    sugar_now="Give 15 g of fast sugar now: {sugar}.",
-    sugar_now_again="Give 15 g of fast sugar now, once more: {sugar}.",
+    sugar_now="Give 15 g of fast sugar now, if they are awake: {sugar}.",
+    sugar_now_again="Give 15 g of fast sugar now, once more, if they are awake: {sugar}.",
     sugar_if_still_low=(
-        "If they are still below {limit}, or feel low, give 15 g of fast sugar now: {sugar}."
+        "Still below {limit}, or feeling low? If they are awake, "
+        "give 15 g of fast sugar now: {sugar}."
     ),
     treat_as_low=(
         "Treat this as a low. If they are awake and can swallow, "
