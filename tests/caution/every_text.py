@@ -62,9 +62,10 @@ def cautions() -> Iterator[Caution]:
                 asked_again=asked,
             )
     yield Caution(level=Level.HIGH, cause=1, reading=noted(262), planned=True)
-    for why, value in product(Why, (None, 48, 110, "HI", "LO", 14.5)):
-        shown = noted(value) if value is not None else None
-        yield Caution(level=Level.EMERGENCY, cause=1, why=why, reading=shown)
+    shown: tuple[float | str, ...] = (48, 110, "HI", "LO", 14.5)
+    numbers = (None, *map(noted, shown))
+    for why, number in product(Why, numbers):
+        yield Caution(level=Level.EMERGENCY, cause=1, why=why, reading=number)
     for value in (312, 17.3, "HI"):
         yield Caution(level=Level.TWO_DAYS_VERY_HIGH, cause=1, reading=noted(value))
         yield Caution(level=Level.REPEATED_HIGH, cause=1, reading=noted(value))

@@ -8,7 +8,7 @@ import re
 from dataclasses import replace
 
 import pytest
-import textstat
+import textstat  # type: ignore[import-untyped]
 
 from bot.caution import Caution, Level
 from bot.caution.caution import Why

@@ -8,9 +8,11 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
+from bot.caution import Caution
 from bot.caution.surprise import doubtful, surprise
-from bot.entries import Moment, Suggests
+from bot.entries import Moment, Suggests, Symptom
 from bot.participants import State
+from bot.record import Body
 from bot.units import Unit
 from tests.caution.talk import (
     PASSED_OUT,
@@ -38,7 +40,9 @@ DAY = 24 * 60
 def test_an_emergency_symptom_comes_first_at_any_value(with_reading: float | str | None) -> None:
     """Level 3 is at any value: ADA 2026, section 6."""
     talk = Talk()
-    told = [PASSED_OUT] if with_reading is None else [reading(with_reading, 0), PASSED_OUT]
+    told: list[Body] = [PASSED_OUT]
+    if with_reading is not None:
+        told.insert(0, reading(with_reading, 0))
     assert levels(talk.tell(0, *told))[0] == "emergency"
 
 
@@ -66,7 +70,7 @@ def test_vomiting_with_a_high_value_or_with_ketone_risk(
 ) -> None:
     """Ketoacidosis comes with near-normal values on some medicines: consensus report 2024,
     doi 10.2337/dci24-0032; unknown counts as yes (project rule)."""
-    told = [VOMITING] if value is None else [reading(value, 0), VOMITING]
+    told: list[Body] = [VOMITING] if value is None else [reading(value, 0), VOMITING]
     assert levels(Talk(person(ketone_risk=ketone_risk)).tell(0, *told)) == expected
 
 
@@ -80,7 +84,7 @@ def test_the_same_in_mmol_l(value: float, emergency: bool) -> None:
 @pytest.mark.parametrize("first", ["sign", "number"])
 def test_a_sign_and_a_number_in_two_messages_belong_together(first: str) -> None:
     talk = Talk(person(ketone_risk=False))
-    told = [(VOMITING,), (reading(262, 5),)]
+    told: list[tuple[Body, ...]] = [(VOMITING,), (reading(262, 5),)]
     if first == "number":
         told.reverse()
     talk.tell(0, *told[0])
@@ -355,7 +359,7 @@ def test_two_days_are_dates_of_the_persons_own_zone() -> None:
     assert "two_days_very_high" not in levels(_on_one_date_in_utc(evening))
 
 
-def _on_one_date_in_utc(evening: float) -> tuple[object, ...]:
+def _on_one_date_in_utc(evening: float) -> tuple[Caution, ...]:
     talk = Talk()
     talk.test(evening, 310)
     return talk.test(evening + 20, 310)
@@ -382,10 +386,10 @@ def test_a_day_told_late_completes_two_days() -> None:
 )
 @pytest.mark.parametrize("symptom", [SHAKY, THIRSTY])
 def test_symptoms_that_no_number_explains(
-    symptom: object, value: float | None, expected: list[str]
+    symptom: Symptom, value: float | None, expected: list[str]
 ) -> None:
-    told = [symptom] if value is None else [reading(value, 0), symptom]
-    assert levels(Talk().tell(0, *told)) == expected  # type: ignore[arg-type]
+    told: list[Body] = [symptom] if value is None else [reading(value, 0), symptom]
+    assert levels(Talk().tell(0, *told)) == expected
 
 
 @pytest.mark.parametrize(("value", "explained"), [(3.8, True), (3.9, False), (13.9, True)])

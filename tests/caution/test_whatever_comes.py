@@ -39,7 +39,9 @@ VALUES_MMOL_L = st.one_of(
 )
 LATENESS = st.sampled_from([0, 0, 0, 1, 14, 15, 16, 30, 59, 60, 61, 180, 1440, 4000])
 PAUSES = st.sampled_from([1, 5, 14, 15, 16, 29, 30, 31, 60, 240, 1440, 10080])
-OTHERS = st.sampled_from([SHAKY, THIRSTY, VOMITING, PASSED_OUT, WRONG_DOSE])
+OTHERS: st.SearchStrategy[Body] = st.sampled_from(
+    [SHAKY, THIRSTY, VOMITING, PASSED_OUT, WRONG_DOSE]
+)
 PEOPLE = st.fixed_dictionaries(
     {
         "unit": st.sampled_from(Unit),
