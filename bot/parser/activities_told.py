@@ -72,7 +72,7 @@ def told(page: Page, language: str, found: Findings) -> Told:
             continue
         for measure in near:
             measures.remove(measure)
-        if not doing.over or activity.about_to(page, language, doing.start):
+        if not doing.over:
             result.under_way = result.under_way or page.text(doing.start, doing.end)
             page.claim(doing.start, doing.end)
         else:
@@ -173,6 +173,9 @@ def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
     return not (inside or other or value)
 
 
+_OVER = frozenset("done finished completed over complete terminado terminada hecho listo lista".split())
+
+
 def _trimmed(
     page: Page,
     language: str,
@@ -190,8 +193,9 @@ def _trimmed(
         start += 1
     if not keep_first and start < doing.start and start not in distances:
         start = min([doing.start, *(i for i in distances if start <= i < doing.start)])
-    while end > max(start, doing.end if not keep_first else start) and end - 1 not in distances:
-        if page.tokens[end - 1].word not in edges:
+    while end > max(start, doing.start) + 1 and end - 1 not in distances:
+        word = page.tokens[end - 1].word
+        if word not in edges or (end <= doing.end and word not in _OVER and not keep_first):
             break
         end -= 1
     return start, end

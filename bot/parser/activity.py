@@ -68,6 +68,7 @@ def find(page: Page, language: str) -> list[Doing]:
             index += 1
         else:
             end, over = hit
+            over = over and not about_to(page, language, index)
             found.append(Doing(start=index, end=end, over=over))
             index = end
     return found

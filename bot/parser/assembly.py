@@ -15,10 +15,11 @@ from bot.entries import (
     Understood,
     What,
 )
-from bot.parser import activities_told, meals, meals_told, readings_told, requests, times, timing
+from bot.parser import activities_told, meals, meals_told, readings_told, requests, timing
 from bot.parser.context import Context
 from bot.parser.findings import Findings
 from bot.parser.food import kinds_of
+from bot.parser.meals_told import Plate
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
@@ -52,6 +53,7 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     readings = readings_told.told(page, context, found, values, given, plates, activities)
     sheet.others = sheet.others or others
     sheet.entries += readings.entries
+    _same_again(page, context, found, sheet, plates)
     for plate in plates:
         meal = plate.entry(page, given.get(plate.start), context.at, context.language)
         sheet.entries.append((plate.start, meal))
@@ -73,6 +75,20 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     return Understood(entries=entries, ask=ask, doubt=doubt)
 
 
+def _same_again(
+    page: Page, context: Context, found: Findings, sheet: _Sheet, plates: list[Plate]
+) -> None:
+    """`same as yesterday`: food behind a lead-in or where it is asked for, else a question."""
+    if found.same_as is None or any(plate.spans for plate in plates):
+        return
+    start, end = found.same_as
+    lead = next((lead for lead in found.leads if lead.end <= start), None)
+    if lead is None and context.asked is not Asked.MEAL:
+        sheet.asks.append(Ask.MEANING)
+        return
+    plates[:] = [Plate(start=start, spans=[(start, end)], name=lead.name if lead else None)]
+
+
 def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> None:
     """Enter each level once, in the order of first mention."""
     seen: set[Suggests] = set()
@@ -91,13 +107,15 @@ def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> N
         ):
             sheet.others = True
             sheet.asks.append(Ask.MEANING)
+        elif _part_of_worse(page, found, index - 1) or _part_of_worse(page, found, last):
+            continue
         elif feeling.suggests not in seen:
             seen.add(feeling.suggests)
             text = page.text(feeling.start, feelings[last].end)
             sheet.entries.append((feeling.start, Symptom(text=text, suggests=feeling.suggests)))
 
 
-_JOINING = frozenset("and y e , & also very a so".split())
+_JOINING = frozenset("and y e , & also very a so still".split())
 
 
 def _joined(page: Page, found: Findings, index: int) -> bool:
@@ -107,13 +125,33 @@ def _joined(page: Page, found: Findings, index: int) -> bool:
     return same and len(between) <= 2 and set(between) <= _JOINING
 
 
+_SICK = ("vomit", "throw", "threw", "puk", "sick", "devolv")
+_WORSE = ("keep", "hold", "stay", "confus", "reten", "down")
+
+
+def _part_of_worse(page: Page, found: Findings, index: int) -> bool:
+    """`vomiting and cannot keep fluids down` is one emergency, not a high sign beside it."""
+    this = found.feelings[index]
+    if this.suggests is not Suggests.HIGH or not page.words(this.start, this.end)[0].startswith(_SICK):
+        return False
+    for other in found.feelings:
+        if other.suggests is Suggests.EMERGENCY and other.now:
+            between = page.words(this.end, other.start) or page.words(other.end, this.start)
+            words = page.words(other.start, other.end)
+            if len(between) <= 2 and set(between) <= {"and", "y", "e", "i"} and any(
+                word.startswith(_WORSE) for word in words
+            ):
+                return True
+    return False
+
+
 def _over(page: Page, found: Findings, index: int, language: str) -> bool:
     """Whether it was over before today."""
     if found.still:
         return False
     clause = found.clauses[index]
     days = [when.start for when in found.whens if when.before_today]
-    days += [start for start, _ in times.long_ago(page, language)]
+    days += [start for start, _ in found.long_ago]
     return any(found.clauses[start] == clause for start in days)
 
 
@@ -144,7 +182,7 @@ def _answer(page: Page, context: Context, found: Findings) -> Meal | None:
     if found.strangers or any(token.word == "?" for token in page.tokens):
         return None
     whole = (0, len(page.tokens))
-    if (same := meals.same_as(page, context.language)) is not None:
+    if (same := found.same_as) is not None:
         text = page.text(*same)
         return Meal(text=text, started_at=context.at, foods=kinds_of(text, context.language))
     piece = meals.judged(

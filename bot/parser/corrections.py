@@ -49,11 +49,11 @@ def _patterns(language: str) -> _Patterns:
         swapped=re.compile(rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"),
         not_then=re.compile(rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"),
         should_be=re.compile(rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"),
-        cued=re.compile(rf"{cue} {small}(?P<new>{_N}){_UNIT}{tail}"),
+        cued=re.compile(rf"(?:{cue}|no ,) {small}(?P<new>{_N}){_UNIT}{tail}"),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
         starred=re.compile(rf"\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
         that_was=re.compile(rf"(?:(?:sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"),
-        ate_at=re.compile(r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:ate|eaten|started(?: eating)?|had (?:it|lunch|dinner|breakfast|my meal)|began|meal was|lunch was|dinner was|breakfast was|my meal was|comi|empece|almorce|cene|desayune)(?: it| eating| my meal| dinner| lunch| breakfast| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"),
+        ate_at=re.compile(r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"),
         not_food=re.compile(r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"),
         food_not=re.compile(rf"(?:(?:sorry|oops|no|wait|actually|i meant|i mean|it was|that was|was|i had|i ate|era|fue|perdon|quise decir|meant|correction|:|,) )*(?P<new>[^,.;]+?)(?: ,)? {instead} (?P<old>[^,.;]+)"),
         cue=re.compile(rf"{cue}\b"),
@@ -90,8 +90,10 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
         if when := _only_time(page, match.start("rest"), language):
             if instant := times.resolved(when, at):
                 return Mend(entry=Correction(at=instant))
-    if match := patterns.that_was.fullmatch(words):
-        return _moment(page, match, language, at)
+    if (match := patterns.that_was.fullmatch(words)) and (
+        mend := _moment(page, match, language, at)
+    ):
+        return mend
     for sought in (patterns.not_food, patterns.food_not):
         if match := sought.fullmatch(words):
             return _food(page, match, language, foods)

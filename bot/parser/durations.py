@@ -21,6 +21,7 @@ def duration(language: str) -> str:
     joined = either(("and", "y", ","))
     return (
         f"(?:(?P<half_hour>{half_hour})"
+        f"|(?P<quarter>(?:a )?quarter of an hour|un cuarto de hora|3 quarters of an hour|(?:an?|1|un) {minutes})"
         f"|(?P<one>{one_hour})(?: (?P<one_half>{and_half})| (?:{joined} )?(?P<one_rest>{NUMBER}) "
         f"{minutes})?"
         f"|(?P<two>{couple}) (?:of )?(?P<two_in>{hours}|{minutes})"
@@ -47,6 +48,9 @@ def minutes_of(match: re.Match[str]) -> float:
     if found["hours"]:
         more = 30 if found["more_half"] else float(found["rest"] or 0)
         return float(found["hours"]) * 60 + more
+    if found["quarter"]:
+        long = 45 if found["quarter"].startswith("3") else 15
+        return long if found["quarter"].endswith(("hour", "hora")) else 1
     if found["clock_h"]:
         return float(found["clock_h"]) * 60 + float(found["clock_m"])
     return float(found["upto"] or found["minutes"])

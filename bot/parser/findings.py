@@ -50,11 +50,15 @@ class Findings:
     planned: list[tuple[int, int]] = field(default_factory=list)
     leads: list[meals.Lead] = field(default_factory=list)
     then: set[int] = field(default_factory=set)
+    long_ago: list[tuple[int, int]] = field(default_factory=list)
+    same_as: tuple[int, int] | None = None
+    code: bool = False  # marks that people do not write
     named: bool = False  # a reading is spoken of (`my sugar`)
     done: bool = False
     still: bool = False
 
 
+_CODE = frozenset("{ } [ ] < \\ | _ ` ^ #!".split())
 _BREAKS = frozenset(", . ; ! ? > ( ) then luego".split())
 
 
@@ -85,6 +89,11 @@ def found(page: Page, context: Context) -> Findings:
     )
     all_found.then = {index for index, token in enumerate(page.tokens) if token.word in {"then", ">", "luego", "to"}}
     all_found.still = symptoms.still(page)
+    all_found.long_ago = times.long_ago(page, language)
+    all_found.code = any(token.word in _CODE for token in page.tokens)
+    if (same := meals.same_as(page, language)) is not None:
+        all_found.same_as = same
+        page.claim(*same)
     all_found.strips = skips.strips(page, language)
     all_found.strangers = strangers.find(page, language, dishes)
     all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
@@ -98,6 +107,8 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     all_found.planned = meals.planned(page, language)
     all_found.done = activity.said_done(page, language)
     doings = activity.find(page, language)
+    dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
+    all_found.dishes = [dish for dish in all_found.dishes if not _within(dish, doings)]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     doings = [doing for doing in doings if not dish_at & set(range(doing.start, doing.end))]
     all_found.doings = doings
@@ -113,6 +124,15 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
         all_found.cues += moments.find_long(page, language)
         all_found.cues.sort(key=lambda cue: cue.start)
         all_found.measures = [m for m in all_found.measures if not page.any_taken(m.start, m.end)]
+
+
+def _within(dish: food.Dish, doings: list[activity.Doing]) -> bool:
+    """`water` in `carried water`."""
+    return any(
+        doing.start <= dish.start and dish.end <= doing.end
+        and doing.end - doing.start > dish.end - dish.start
+        for doing in doings
+    )
 
 
 def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:

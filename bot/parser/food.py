@@ -7,11 +7,12 @@ from functools import cache
 
 from bot.entries import Food, FoodKind
 from bot.parser.languages import gathered, lexica
+from bot.parser.misspelt import known_words
 from bot.parser.lexicon import either
 from bot.parser.numbers import spoken, tokens
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases, spelled
-from bot.parser.spelling import Spelling
+from bot.parser.spelling import SHORTEST, Spelling
 from bot.parser.tidy import plain, shown
 from bot.parser.vocabulary.foods import NOT_FOOD_PHRASES
 
@@ -52,8 +53,8 @@ def _spelling(language: str) -> Spelling:
         for word in words
         if len(spelled(word)) == 1
     ]
-    everyday = [word for phrase in gathered(language, "filler") for word in spelled(phrase)]
-    return Spelling(single, [*everyday, *single])
+    single = [word for word in single if len(word) > SHORTEST]
+    return Spelling(single, known_words(language))
 
 
 def words(language: str) -> set[str]:
@@ -77,7 +78,7 @@ def find(page: Page, language: str) -> list[Dish]:
             found.append(Dish(start=index, end=hit[0], kind=hit[1]))
             index = hit[0]
         else:
-            if page.free(index) and (meant := spelling.meant(page.tokens[index].word)):
+            if page.free(index) and len(page.tokens[index].word) > SHORTEST and (meant := spelling.meant(page.tokens[index].word)):
                 kind = phrases.whole((meant,)) or FoodKind.UNKNOWN
                 found.append(Dish(start=index, end=index + 1, kind=kind))
             index += 1

@@ -11,6 +11,7 @@ from bot.parser.lexicon import either
 from bot.parser.moments import meal_names
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases, spelled
+from bot.parser.vocabulary.foods import ALSO_NOT_FOOD
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -170,12 +171,14 @@ class Piece:
     doubtful: bool = False  # food is named in it, and perhaps not eaten
 
 
-def runs(page: Page) -> list[tuple[int, int]]:
-    """The runs of unclaimed tokens between marks."""
+def runs(page: Page, amounts: set[int]) -> list[tuple[int, int]]:
+    """The runs of unclaimed tokens between marks; a mark inside an amount parts nothing."""
     found: list[tuple[int, int]] = []
     start: int | None = None
     for index in range(len(page.tokens) + 1):
-        open_ = index < len(page.tokens) and page.free(index) and page.tokens[index].word not in _BREAK
+        open_ = index < len(page.tokens) and page.free(index) and (
+            page.tokens[index].word not in _BREAK or index in amounts
+        )
         if open_ and start is None:
             start = index
         elif not open_ and start is not None:
@@ -226,8 +229,19 @@ def judged(page: Page, start: int, end: int, language: str, dishes: list[Dish], 
         return Piece(start=first, end=last, food=food, known=known)
     spoken_of = _spoken_of(page, start, end, language, food_at)
     named = sum(1 for index in range(first, last) if index in food_at)
-    food = known and not spoken_of and len(strange) <= 2 + named
+    surely = any(dish.start <= index < dish.end and _sure(page, dish) for dish in dishes for index in range(first, last))
+    food = known and not spoken_of and len(strange) <= (1 + named if surely else 0)
     return Piece(start=first, end=last, food=food, known=known, doubtful=known and not food)
+
+
+@cache
+def _also_not_food() -> frozenset[str]:
+    return frozenset(" ".join(spelled(word)) for word in ALSO_NOT_FOOD)
+
+
+def _sure(page: Page, dish: Dish) -> bool:
+    """Whether a food is nothing else (`candy` is a name, too)."""
+    return " ".join(page.words(dish.start, dish.end)) not in _also_not_food()
 
 
 def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:

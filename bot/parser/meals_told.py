@@ -62,7 +62,7 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
     """Put the meals together, in the order of the text."""
     result: list[Plate] = []
     used: set[int] = set()
-    for start, end in meals.runs(page):
+    for start, end in meals.runs(page, found.amounts):
         lead = _lead_before(page, found, start, used)
         piece = meals.judged(
             page, start, end, language, found.dishes, found.amounts, led=lead is not None
@@ -161,7 +161,7 @@ def _empty(
     page: Page, language: str, found: Findings, result: list[Plate], used: set[int]
 ) -> None:
     """A name alone, or `eating` alone: a meal without words."""
-    if result or found.planned:
+    if result or found.planned or found.strangers:
         return
     if any(index for index, word in page.find_words(0, len(page.tokens)) if word == "?"):
         return

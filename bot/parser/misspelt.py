@@ -1,5 +1,6 @@
 """Which words were meant to be words that the reader looks for? `diziness`, `befroe`, `walkd`."""
 
+import re
 from collections.abc import Iterable
 from dataclasses import fields, replace
 from functools import cache
@@ -11,31 +12,53 @@ from bot.parser.phrases import spelled
 from bot.parser.spelling import SHORTEST, Spelling
 
 
+_HELD = re.compile(r"([a-z])\1{2,}")
+
+
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
     spelling = _spelling(language)
+    known = known_words(language)
     return [
         replace(token, word=meant)
-        if len(token.word) >= SHORTEST and (meant := spelling.meant(token.word))
+        if len(token.word) >= SHORTEST and (meant := _meant(token.word, spelling, known))
         else token
         for token in tokens
     ]
 
 
+def _meant(word: str, spelling: Spelling, known: frozenset[str]) -> str | None:
+    """The word meant by a slip of the finger, or by a letter held down (`goood`)."""
+    if word in known:
+        return None
+    if _HELD.search(word):
+        for times in (r"\1\1", r"\1"):
+            if (short := _HELD.sub(times, word)) in known:
+                return short
+    return spelling.meant(word)
+
+
 @cache
 def _spelling(language: str) -> Spelling:
     wanted: list[str] = []
-    known: set[str] = set()
     for lexicon in lexica(language):
         moments = [word for words in lexicon.moments.values() for word in words]
         names = [word for words in lexicon.meal_names.values() for word in words]
         feelings = [word for words in lexicon.symptoms.values() for word in words]
         for words in (lexicon.before, lexicon.after, moments, names, feelings, lexicon.activities,
-                      lexicon.drugs, lexicon.correction):  # fmt: skip
+                      lexicon.drugs, lexicon.correction, lexicon.removal, lexicon.glucose,
+                      lexicon.skip, lexicon.strips):  # fmt: skip
             wanted.extend(_words(words))
-        known |= set(_words(_every(lexicon)))
     wanted = [word for word in dict.fromkeys(wanted) if len(word) >= SHORTEST]
-    return Spelling(wanted, known)
+    return Spelling(wanted, known_words(language))
+
+
+@cache
+def known_words(language: str) -> frozenset[str]:
+    """Every word that any language knows: none of them is misspelt."""
+    return frozenset(
+        word for lexicon in lexica(language) for word in _words(_every(lexicon))
+    )
 
 
 def _words(phrases: Iterable[str]) -> list[str]:

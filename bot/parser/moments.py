@@ -138,12 +138,20 @@ def _cue(
     )
 
 
+def _measured(page: Page, index: int) -> bool:
+    """Whether a length or a distance follows: `after 20 min walk`, not `after 171, walked`."""
+    following = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
+    return following.isalpha() and following[0] in "mhks"
+
+
 def _active_next(page: Page, end: int, active: set[int]) -> bool:
     """Whether an activity follows, a length of time or `a`, `my` between at most."""
     for index in range(end, min(end + 5, len(page.tokens))):
         if index in active:
             return True
         word = page.tokens[index].word
+        if not word[0].isalnum() or (word[0].isdigit() and not _measured(page, index)):
+            return False
         if not (word[0].isdigit() or len(word) <= 3 or word in {"brisk", "long", "short", "minute", "minutes", "hour", "half", "quick", "caminar"}):
             return False
     return False

@@ -21,6 +21,9 @@ class Numerals:
     zero: frozenset[str]
     point: frozenset[str]
     joined: frozenset[str]
+    shy: frozenset[str]  # a number only in company: `one`
+    company_before: frozenset[str]
+    company_after: frozenset[str]
     after_hundred: frozenset[str]
 
     @property
@@ -30,12 +33,16 @@ class Numerals:
         return frozenset(named) | self.hundred
 
 
+#: The word on the line for an address on the net or of a mailbox.
+LINK = "\x02link"
+
 _ALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "|": "1", "s": "5", "b": "8"})
 _TOKEN = re.compile(
     r"""
-      (?P<fixed>(?:hb\s?a1c|hba1|a1c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
+      (?P<link>(?:https?://|www\.)\S+|[^\s@]+@[^\s@]+\.[a-z]{2,}\S*)
+    | (?P<fixed>(?:hb\s?a1c|hba1|a1c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
     | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
-    | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?![\d:]))
+    | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?!\d|:\d))
     | (?P<thousands>(?<![\d.,])\d{1,3},\d{3}(?=\s?(?:steps?|pasos|cals?|kcals?|calories|calorias|m\b|meters|metres))|\d{1,2},\d00(?![\d.,]))
     | (?P<alike>(?<![a-z0-9|.,'])(?=[a-z|]*\d)(?:[0-9oli|]{2,4}|[1-5][sb]\d)(?:[.,][0-9ol]{1,2})?(?![a-z0-9|']))
     | (?P<decimal>\d+(?:\.\d+|,\d{1,2}(?!\d)))
@@ -65,6 +72,8 @@ def tokens(shown: str, plain: str) -> list[Token]:
         elif kind == "alike":
             found.extend(_mended(match, plain))
             continue
+        elif kind == "link":
+            word = LINK
         elif kind == "clock":
             word = raw.replace("h", ":")
         elif kind == "decimal":
@@ -115,13 +124,24 @@ def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
                 break
         else:
             end, written = index, ""
-        if written:
+        if written and not _shy(tokens, index, end, numerals):
             result.append(Token(tokens[index].start, tokens[end - 1].end, written))
             index = end
         else:
             result.append(tokens[index])
             index += 1
     return result
+
+
+def _shy(tokens: list[Token], start: int, end: int, numerals: Sequence[Numerals]) -> bool:
+    """Whether a single word is no number here: `one` in `skip this one`."""
+    word = tokens[start].word
+    before = tokens[start - 1].word if start else ""
+    after = tokens[end].word if end < len(tokens) else ""
+    return end == start + 1 and any(
+        word in say.shy and before not in say.company_before and after not in say.company_after
+        for say in numerals
+    )
 
 
 def _number(tokens: list[Token], start: int, say: Numerals) -> tuple[int, str]:
@@ -140,6 +160,10 @@ def _number(tokens: list[Token], start: int, say: Numerals) -> tuple[int, str]:
         return _scaled(words, end, value, start, say)
     if end == 0:
         return start, ""
+    if value in {10, 11, 12}:  # `twelve thirty`
+        last, minutes, digits = _below_hundred(words, end, say)
+        if digits == 2 and minutes < 60 and last > end:
+            return start + last, f"{value}:{minutes:02d}"
     if size == 1:  # `one forty two`, `one oh five`, `one four two`
         longer, tail = _tail(words, end, say)
         if longer > end:

@@ -7,7 +7,7 @@ is surely no glucose come first, then times and moments, then values, and food l
 from datetime import datetime
 
 from bot.entries import Ask, Asked, By, Doubt, Request, Understood, What
-from bot.parser import corrections, food, numbers, requests, skips
+from bot.parser import corrections, food, numbers, requests, skips, symptoms
 from bot.parser.assembly import assembled
 from bot.parser.context import Context
 from bot.parser.findings import found
@@ -55,6 +55,8 @@ def _whole(page: Page, context: Context) -> Understood | None:
             return Understood(ask=Ask.VALUE)
     if (request := requests.whole(page, language)) is not None:
         return Understood(entries=(request,))
+    if symptoms.find(_copy(page), language):
+        return None
     if (skip := skips.find(page, language, asked=context.wants_reading)) is not None:
         return Understood(entries=(skip,))
     dishes = food.find(_copy(page), language)

@@ -26,6 +26,9 @@ NUMERALS = Numerals(
     zero=frozenset({"cero"}),
     point=frozenset({"coma", "punto"}),
     joined=frozenset({"y", "i"}),
+    shy=frozenset({"uno"}),
+    company_before=frozenset({"las", "la"}),
+    company_after=frozenset({"coma", "punto", "cuarenta", "veinte"}),
     after_hundred=frozenset({"y"}),
 )  # fmt: skip
 

@@ -7,6 +7,7 @@ from bot.entries import Suggests
 from bot.parser.languages import gathered, lexica
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases
+from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS, WEAK_SIGNS
 
 #: How far a denial reaches: `not dizzy or shaky any more`.
 REACH = 6
@@ -31,6 +32,11 @@ def _phrases(language: str) -> Phrases[Suggests]:
     )
 
 
+@cache
+def _not_symptoms() -> Phrases[bool]:
+    return Phrases([(NOT_SYMPTOMS, True)])
+
+
 def words(language: str) -> set[str]:
     """Every word of a symptom, for mending misspelt ones."""
     return _phrases(language).words
@@ -53,11 +59,15 @@ _STILL = frozenset("still since aun todavia sigo sigue desde".split())
 
 def find(page: Page, language: str) -> list[Feeling]:
     """Claim every symptom, denied ones too, and give them in order."""
-    phrases = _phrases(language)
+    phrases, others = _phrases(language), _not_symptoms()
     found: list[Feeling] = []
     index = 0
     while index < len(page.tokens):
         hit = phrases.longest(page, index, len(page.tokens))
+        other = others.longest(page, index, len(page.tokens))
+        if other is not None and (hit is None or other[0] >= hit[0]):
+            index = other[0]
+            continue
         if hit is None:
             index += 1
             continue
@@ -65,9 +75,26 @@ def find(page: Page, language: str) -> list[Feeling]:
         denied = _denied(page, index, end, language)
         found.append(Feeling(start=index, end=end, suggests=level, now=not denied))
         index = end
+    found += _weak_and_denied(page, language, found)
     for feeling in found:
         page.claim(feeling.start, feeling.end)
-    return found
+    return sorted(found, key=lambda feeling: feeling.start)
+
+
+@cache
+def _weak() -> Phrases[Suggests]:
+    return Phrases((words, level) for level, words in WEAK_SIGNS.items())
+
+
+def _weak_and_denied(page: Page, language: str, found: list[Feeling]) -> list[Feeling]:
+    """Signs that are none alone (`thirsty`) still make a denial (`no longer thirsty`)."""
+    weak, taken = _weak(), {i for feeling in found for i in range(feeling.start, feeling.end)}
+    denied = []
+    for index in range(len(page.tokens)):
+        hit = weak.longest(page, index, len(page.tokens))
+        if hit is not None and index not in taken and _denied(page, index, hit[0], language):
+            denied.append(Feeling(start=index, end=hit[0], suggests=hit[1], now=False))
+    return denied
 
 
 def _denied(page: Page, start: int, end: int, language: str) -> bool:

@@ -127,7 +127,7 @@ def _patterns(language: str) -> _Patterns:
             f"|(?P<to>{words('to')})) {hour}{part}?"
         ),
         with_half=pattern(
-            rf"{at}(?:{hour}(?:[:.](?P<minute>[0-5]\d))?|(?P<packed>1?\d[0-5]\d)){part}"
+            rf"{at}(?:{hour}(?:[:.](?P<minute>[0-5]\d))?{part}|(?P<packed>1?\d[0-5]\d) (?P<packed_half>am|pm))"
         ),
         oclock=pattern(f"{at}{hour_word} (?:{words('oclock')}){part}?"),
         colon=pattern(rf"(?:(?P<sure>{words('at')}|{words('near')}) )?{hour}:(?P<minute>[0-5]\d)(?::\d\d)?"),
@@ -217,6 +217,10 @@ def _checked(span: Span, language: str, page: Page) -> Iterator[When]:
         if page.words(span.end, span.end + 1) == ["mg"]:
             return
         hour, minute = int(packed[:-2]), int(packed[-2:])
+        if groups.get("packed_half"):
+            half = Half.MORNING if groups["packed_half"] == "am" else Half.AFTERNOON
+            yield replace(_clock(span, hour, minute), half=half)
+            return
         if not (groups["am"] or groups["pm"]) and not _spoken(page, span):
             return  # `at 130` is a value
     else:
