@@ -7,6 +7,7 @@ the unit in which it was typed, because the published pairs of limits (70 mg/dL 
 
 from decimal import ROUND_HALF_UP, Decimal
 from enum import StrEnum
+from functools import cache
 
 #: mg/dL in one mmol/L: the molar mass of glucose is 180.156 g/mol (LOINC group LG7967-5).
 MG_DL_PER_MMOL_L = Decimal("18.0156")
@@ -50,6 +51,7 @@ def in_unit(mg_dl: float, unit: Unit) -> Decimal:
     return half_up(exact if unit is Unit.MG_DL else exact / MG_DL_PER_MMOL_L, unit.places)
 
 
+@cache  # a handful of limits, asked for with every reading of a record
 def limit_in(mg_dl: float, unit: Unit) -> float:
     """Give a limit stated in mg/dL as the published limit in that unit: 70 is 3.9, 180 is 10.0."""
     return float(in_unit(mg_dl, unit))
