@@ -5,7 +5,6 @@ from datetime import datetime
 
 from bot.caution.caution import Caution, Told
 from bot.caution.episodes import Episode, episode_of, episodes
-from bot.caution.surprise import doubtful, unsettled
 from bot.caution.thresholds import (
     HIGHS_IN_SEVEN_DAYS,
     LOWS_IN_SEVEN_DAYS,
@@ -13,6 +12,7 @@ from bot.caution.thresholds import (
     Level,
 )
 from bot.entries import Reading
+from bot.glucose.readings import settled
 from bot.localtime import DAY, local_date, shifted
 from bot.messages import Kind
 from bot.record import Noted
@@ -26,23 +26,29 @@ def counted(told: Told) -> Iterator[Caution]:
     from the last reading and not confirmed yet for no third high. Lows always count.
     """
     readings = told.record.readings
-    overruled, open_ = doubtful(told.record), unsettled(told.record)
-    yield from _two_days(told, [noted for noted in readings if noted.id not in overruled])
-    highs = episodes([noted for noted in readings if noted.id not in open_], told.high)
-    lows = episodes(readings, told.low)
-    yield from _repeated(told, Level.REPEATED_HIGH, highs, HIGHS_IN_SEVEN_DAYS)
-    yield from _repeated(told, Level.REPEATED_LOW, lows, LOWS_IN_SEVEN_DAYS)
+    if any(told.high(noted.entry) for noted in told.readings):
+        judged = settled(told.record)
+        certain = [one.noted for one in judged if not one.doubtful]
+        yield from _two_days(told, certain)
+        calm = [one.noted for one in judged if not (one.doubtful or one.unconfirmed)]
+        highs = episodes(calm, told.high)
+        yield from _repeated(told, Level.REPEATED_HIGH, highs, HIGHS_IN_SEVEN_DAYS)
+    if any(told.low(noted.entry) for noted in told.readings):
+        lows = episodes(readings, told.low)
+        yield from _repeated(told, Level.REPEATED_LOW, lows, LOWS_IN_SEVEN_DAYS)
 
 
 def _two_days(told: Told, readings: Sequence[Noted[Reading]]) -> Iterator[Caution]:
+    if _said_today(told, Level.TWO_DAYS_VERY_HIGH):
+        return
     zone = told.record.participant.zone
     very_high = [noted for noted in readings if told.level(noted) is Level.VERY_HIGH]
     days = {local_date(when(noted), zone) for noted in very_high}
-    if _said_today(told, Level.TWO_DAYS_VERY_HIGH):
-        return
     for noted in very_high:
+        if noted not in told.readings:
+            continue
         day = local_date(when(noted), zone)
-        if noted in told.readings and (day - DAY in days or day + DAY in days):
+        if day - DAY in days or day + DAY in days:
             yield Caution(level=Level.TWO_DAYS_VERY_HIGH, cause=noted.id, reading=noted)
 
 

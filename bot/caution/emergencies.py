@@ -37,15 +37,13 @@ def _emergency(
 
 
 def _lows_that_stay(told: Told) -> Iterator[Caution]:
-    runs = unbroken(told.record.readings, told.low)
-    for noted in told.readings:
-        level = told.level(noted)
-        if level not in LOWS:
-            continue
+    lows = [noted for noted in told.readings if told.level(noted) in LOWS]
+    runs = unbroken(told.record.readings, told.low) if lows else ()
+    for noted in lows:
         run = episode_of(noted.id, runs)
         if len(run) >= READINGS_IN_ONE_LOW:
             yield _emergency(Why.THIRD_LOW, noted.id, reading=noted)
-        if level is Level.VERY_LOW and _sugar_was_advised(told, noted, run):
+        if told.level(noted) is Level.VERY_LOW and _sugar_was_advised(told, noted, run):
             yield _emergency(Why.VERY_LOW_AFTER_SUGAR, noted.id, reading=noted)
 
 
@@ -85,17 +83,24 @@ def _signs_of_ketones(told: Told) -> Iterator[Caution]:
     """Vomiting, belly pain or fast deep breathing: with a high value, or with any or none where
     ketones are possible (they come with near-normal values too on some medicines: symptoms go
     before numbers)."""
-    overruled = doubtful(told.record)
-    for symptom in told.record.symptoms:
-        if not may_mean_ketones(symptom.entry):
-            continue
+    for symptom in _signs(told):
         near = [noted for noted in told.record.readings if _belong(symptom, noted)]
+        overruled = doubtful(told.record) if near else frozenset()
         high = [noted for noted in near if told.high(noted.entry) and noted.id not in overruled]
         number = next(reversed(high or near), None)
         if symptom in told.symptoms and (high or told.record.participant.can_make_ketones):
             yield _emergency(Why.KETONES, symptom.id, reading=number, symptom=symptom)
         elif high and number is not None and number in told.readings:
             yield _emergency(Why.KETONES, number.id, reading=number, symptom=symptom)
+
+
+def _signs(told: Told) -> Iterator[Noted[Symptom]]:
+    """The signs of ketones that are new, or close to a new high."""
+    highs = [noted for noted in told.readings if told.high(noted.entry)]
+    for symptom in told.record.symptoms:
+        concerns = symptom in told.symptoms or any(_belong(symptom, noted) for noted in highs)
+        if concerns and may_mean_ketones(symptom.entry):
+            yield symptom
 
 
 def _belong(symptom: Noted[Symptom], noted: Noted[Reading]) -> bool:

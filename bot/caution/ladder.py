@@ -217,9 +217,10 @@ def _settled_since(record: Record, spoken: Noted[Spoke]) -> bool:
 
 def _after_highs(record: Record) -> Iterator[Recheck]:
     limits = record.participant.limits
+    places = {noted.id: place for place, noted in enumerate(record.readings)}
     for episode in episodes(record.readings, lambda reading: is_high(reading, limits)):
         first = next((noted for noted in episode if not planned_high(record, noted)), None)
-        if first is None or _answer(record, record.readings.index(first)) is not None:
+        if first is None or _answer(record, places[first.id]) is not None:
             continue
         due = retest_at(first)
         until = shifted(due, RECHECK_OPEN - REPEAT_WITHIN / 2)
@@ -275,5 +276,6 @@ def _answer(record: Record, place: int) -> Noted[Reading] | None:
     Told after it: a low that is told late has its recheck, whatever was measured since then,
     because its caution asks for a test now.
     """
-    asked = record.readings[place]
-    return next((noted for noted in record.readings[place + 1 :] if noted.id > asked.id), None)
+    readings = record.readings
+    later = range(place + 1, len(readings))
+    return next((readings[at] for at in later if readings[at].id > readings[place].id), None)

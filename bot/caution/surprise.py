@@ -13,9 +13,3 @@ def surprise(record: Record, id_: int) -> bool:
 def doubtful(record: Record) -> frozenset[int]:
     """The ids of highs that a lower reading within 30 minutes, the washed repeat, overrules."""
     return frozenset(one.noted.id for one in settled(record) if one.doubtful)
-
-
-def unsettled(record: Record) -> frozenset[int]:
-    """The ids of readings that count for no third high: doubtful, or far from the last one and
-    not confirmed yet."""
-    return frozenset(one.noted.id for one in settled(record) if one.doubtful or one.unconfirmed)
