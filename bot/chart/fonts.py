@@ -21,8 +21,8 @@ PLAIN = "DejaVu Sans"
 MISSING = "\N{WHITE VERTICAL RECTANGLE}"
 PACKAGES = ("manimgx_fonts", "noto_cjk_sans_jp_regular")
 
-#: Control, format and surrogate characters and variation selectors have no shape of their own.
-SHAPELESS = frozenset({"Cc", "Cf", "Cs", "Co", "Cn"})
+#: Control and format characters, halves of surrogates and variation selectors have no shape.
+SHAPELESS = frozenset({"Cc", "Cf", "Cs"})
 JOINERS = "\u200c\u200d"
 SELECTORS = range(0xFE00, 0xFE10)
 

@@ -26,6 +26,7 @@ NUMBER = 31
 GAP = 24  # from the middle of a mark to its number
 TOO_NEAR = 22  # two marks nearer than this hide each other
 LIFT = 11
+BEYOND = 34  # how far beyond the ends of the scale stands what the meter could not measure
 
 INKS = {Judged.WITHIN: WITHIN, Judged.OUTSIDE: OUTSIDE, Judged.NOT: INK}
 
@@ -51,18 +52,30 @@ def spots_of(row: Row, scale: Scale, y: float) -> list[Spot]:
 
 
 def numbers_of(sheet: Sheet, row: Row, spots: list[Spot]) -> list[Written]:
-    """The numbers of a row, each beside its mark, on the outer side of a pair.
-
-    Of readings that belong to nothing only those with a caution are numbered here: the row's
-    own words name the others, and faint marks side by side have no room for numbers.
-    """
+    """The numbers of a row, each beside its mark, on the outer side of a pair."""
     if row.joint is Joint.NONE:
-        spots = [spot for spot in spots if spot.mark.alert is not None]
+        return _numbers_of_lone(sheet, spots)
     leftmost = min(spots, key=lambda spot: spot.x, default=None)
     return [
         _number(sheet, spot, leftward=spot is leftmost and _goes_left(spot, spots))
         for spot in spots
     ]
+
+
+def _numbers_of_lone(sheet: Sheet, spots: list[Spot]) -> list[Written]:
+    """Numbers of readings that brought a caution, where there is room.
+
+    The row's own words name every value; marks side by side have no room for numbers.
+    """
+    numbers: list[Written] = []
+    for spot in spots:
+        if spot.mark.alert is None:
+            continue
+        number = _number(sheet, spot, leftward=spot.mark.off is Off.LOW)
+        others = [other.x for other in spots if other is not spot]
+        if not any(number.left - GAP < x < number.left + number.width + GAP for x in others):
+            numbers.append(number)
+    return numbers
 
 
 def draw_marks(sheet: Sheet, row: Row, spots: list[Spot]) -> None:
@@ -116,7 +129,7 @@ def _ink(mark: Mark, joint: Joint) -> str:
 def _x_of(mark: Mark, scale: Scale) -> float:
     if mark.off is None and mark.at is not None:
         return scale.x(mark.at)
-    return scale.left if mark.off is Off.LOW else scale.right
+    return scale.left - BEYOND if mark.off is Off.LOW else scale.right + BEYOND
 
 
 def _goes_left(spot: Spot, spots: list[Spot]) -> bool:

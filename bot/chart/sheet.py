@@ -14,18 +14,15 @@ from matplotlib.backends.backend_agg import FigureCanvasAgg, RendererAgg
 from matplotlib.figure import Figure
 from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
-from matplotlib.text import Text
 from matplotlib.transforms import Affine2D
 from PIL import Image
 
-from bot.chart.fonts import drawable, font_for
+from bot.chart.fonts import drawable
 from bot.chart.palette import BITS_STORED, INK, PAPER, indexed, palette
+from bot.chart.stamps import DPI, press, stamp_of, width_of
 
-#: At 72 dots an inch a point is a pixel, on a sheet of full size.
-DPI = 72
-
-#: zlib's levels: the thorough one saves a fourteenth and takes ten times as long.
-QUICK, THOROUGH = 7, 9
+#: zlib's levels: the thorough one saves a twelfth and takes ten times as long.
+QUICK, THOROUGH = 5, 9
 MOST_BYTES = 60_000
 
 Align = Literal["left", "center", "right"]
@@ -74,11 +71,8 @@ class Sheet:
         self._line = Line2D([], [], transform=self._downwards)
         self._mark = Line2D([], [], transform=self._downwards, linestyle="none")
         self._block = Rectangle((0, 0), 1, 1, transform=self._downwards, linewidth=0)
-        self._text = Text(transform=self._downwards, parse_math=False)
-        for artist in (self._line, self._mark, self._block, self._text):
+        for artist in (self._line, self._mark, self._block):
             artist.set_figure(self._figure)
-        # One ruler for all sizes, so that what was drawn before makes no difference.
-        self._ruler = RendererAgg(1, 1, DPI)  # type: ignore[no-untyped-call]
         self.start(width)
 
     def start(self, height: float, *, size: float = 1.0, soft: bool = True) -> None:
@@ -87,14 +81,15 @@ class Sheet:
         Soft edges of letters take twice the bytes of hard ones.
         """
         self.height = height
+        self._size, self._soft = size, soft
         self._figure.set_dpi(DPI * size)
         self._figure.set_size_inches(self.width / DPI, height / DPI, forward=False)
         # matplotlib leaves the methods of its Agg canvas and renderer without types.
         self._renderer: RendererAgg = self._canvas.get_renderer()  # type: ignore[no-untyped-call]
         self._renderer.clear()
+        self._pixels = np.asarray(self._renderer.buffer_rgba())
         self._downwards.clear().scale(size, -size).translate(0, self._renderer.height)
         self._figure.patch.draw(self._renderer)
-        self._text.set_antialiased(soft)
 
     def write(self, at: Point, text: str, style: Style, align: Align = "left") -> Written:
         """Lay out one line with its baseline at `at`, without inking it."""
@@ -107,11 +102,9 @@ class Sheet:
         if not written.text:
             return
         style = written.style
-        self._text.set_text(written.text)
-        self._text.set_position((written.left, written.baseline))
-        self._text.set_color(style.ink)
-        self._text.set_fontproperties(font_for(written.text, style.size, bold=style.bold))
-        self._text.draw(self._renderer)
+        stamp = stamp_of(written.text, style.size * self._size, bold=style.bold, soft=self._soft)
+        at = (written.left * self._size, written.baseline * self._size)
+        press(self._pixels, stamp, at, style.ink)
 
     def words(self, at: Point, text: str, style: Style, align: Align = "left") -> None:
         """Lay out and ink one line."""
@@ -155,18 +148,12 @@ class Sheet:
         self._mark.draw(self._renderer)
 
     def width_of(self, text: str, style: Style) -> float:
-        """How wide a line of words is, in pixels."""
-        text = drawable(text)
-        font = font_for(text, style.size, bold=style.bold)
-        width, _height, _descent = self._ruler.get_text_width_height_descent(  # type: ignore[no-untyped-call]
-            text, font, ismath=False
-        )
-        return float(width)
+        """How wide a line of words is, in pixels of full size."""
+        return width_of(drawable(text), style.size, bold=style.bold)
 
     def png(self) -> bytes:
         """The sheet as it stands: a PNG of few colours, with nothing in it but the picture."""
-        pixels = np.asarray(self._renderer.buffer_rgba())  # type: ignore[no-untyped-call]
-        image = Image.fromarray(indexed(pixels))
+        image = Image.fromarray(indexed(self._pixels))
         image.putpalette(palette().tobytes())
         quick = _png(image, QUICK)
         return quick if len(quick) <= MOST_BYTES else _png(image, THOROUGH)

@@ -21,8 +21,8 @@ from bot.picture import GoalLines, Joint, Picture, Row
 WIDTH = 1080
 LEAST_HEIGHT = 810
 MARGIN = 30
-LABELS_FROM, LABELS_TO = 124, 484  # names of meals and dishes
-PLOT_FROM, PLOT_TO = 570, 970  # the ends of the scale; numbers are written beyond them
+LABELS_FROM, LABELS_TO = 130, 484  # names of meals and dishes
+PLOT_FROM, PLOT_TO = 570, 946  # the ends of the scale; numbers are written beyond them
 
 ROOMY, NARROW, NOTE = 94, 56, 36  # heights of a row, and of a note below it
 ROOMY_ROWS = 16  # more rows than this are narrow: the dish stands beside the meal's name
@@ -68,7 +68,7 @@ def draw_week(picture: Picture) -> bytes:
     head = _Head(len(keys), len(picture.cautions), picture.goals is not None)
     scale = scale_for(picture, PLOT_FROM, PLOT_TO)
     rows = _shown(picture)
-    lines = _lines(sheet, rows, scale, head.bottom)
+    lines = lines_of(sheet, rows, scale, head.bottom)
     end = lines[-1].top + lines[-1].height if lines else head.bottom
     sheet.start(
         max(end + MARGIN, LEAST_HEIGHT),
@@ -121,7 +121,8 @@ def _shown(picture: Picture) -> Sequence[Row]:
     return [*kept, Row(day="", name="", detail=more)]
 
 
-def _lines(sheet: Sheet, rows: Sequence[Row], scale: Scale, top: float) -> list[Line]:
+def lines_of(sheet: Sheet, rows: Sequence[Row], scale: Scale, top: float) -> list[Line]:
+    """Lay the rows out below `top`; nothing is inked yet."""
     roomy = len(rows) <= ROOMY_ROWS
     lines: list[Line] = []
     day = ""
@@ -179,7 +180,7 @@ def _draw_goals(
     for start, end in _clear(after, upper + 12, bottom, words):
         sheet.line((after, start), (after, end), FAINT, 4, (3, 2))
     sheet.words((high + 2, lower), goals.before_word, SMALL, "right")
-    room = WIDTH - MARGIN / 2 - sheet.width_of(goals.after_word, SMALL)
+    room = WIDTH - MARGIN - sheet.width_of(goals.after_word, SMALL)
     sheet.words((min(after - 2, room), upper), goals.after_word, SMALL)
 
 

@@ -82,6 +82,7 @@ class DigestSentences:
     answer_words: dict[tuple[str, str], str]
     suggestions: dict[Try, Ways]
     cannot_know: Ways
+    every_number: str
 
 
 def digest_words(
@@ -110,6 +111,9 @@ def digest_words(
 
 
 MUST = 0
+
+#: More readings than this are not all named in the words.
+MANY_READINGS = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,6 +176,8 @@ def _parts(
         yield _Part(say.answers.format(answers=told), 6)
     yield _Part(_suggested(tell, suggestion), MUST)
     yield _Part(tell.way(say.cannot_know), MUST)
+    if len(tell.week.readings) > MANY_READINGS:
+        yield _Part(say.every_number, 6)
 
 
 def _cautions(tell: _Teller) -> Iterator[_Part]:

@@ -52,8 +52,12 @@ class PictureSentences:
     notes: dict[Status, str]
     still_open: str
     doubtful: str
+    doubtful_note: str
+    unconfirmed: str
+    food_working: str
     cautions: dict[str, str]
     caution: str
+    caution_times: str
     empty: str
     empty_so_far: str
     more: str
@@ -108,7 +112,8 @@ def _goals(goals: Goals, unit: Unit, say: PictureSentences) -> GoalLines:
 def _cautions(week: Week, say: PictureSentences) -> Iterator[str]:
     for level, words in say.cautions.items():
         if count := week.cautions.count(level):
-            yield say.caution.format(caution=words, count=count) if count > 1 else words
+            template = say.caution if count == 1 else say.caution_times
+            yield template.format(caution=words, count=count)
 
 
 #: A row with what it is ordered by: its day, and its instant within the day.
@@ -152,7 +157,7 @@ def _name(meal: Meal, start: datetime, say: PictureSentences) -> str:
 
 def _note(pair: Pair, week: Week, say: PictureSentences) -> str:
     if pair.status is Status.COMPLETE:
-        return ""
+        return say.unconfirmed if pair.unconfirmed else ""
     if pair.status is Status.NO_AFTER:
         gone = minutes_between(pair.started_at, week.end)
         if gone <= STILL_OPEN_MINUTES:
@@ -168,6 +173,7 @@ def _activity_row(effect: Effect, end: datetime, person: Participant, say: Pictu
         day=say.days[end.weekday()],
         name=say.legend.activity.capitalize(),
         detail=template.format(activity=activity.text, minutes=minutes),
+        note=say.food_working if effect.food_still_working else "",
         joint=Joint.ACTIVITY,
         marks=(
             _mark(effect.before.entry, Role.BEFORE, person, None),
@@ -188,6 +194,7 @@ def _other_rows(week: Week, say: PictureSentences) -> Iterator[Placed]:
             day=say.days[day.weekday()],
             name=say.other_tests,
             detail=", ".join(mark.word for mark in marks),
+            note=say.doubtful_note if any(mark.doubtful for mark in marks) else "",
             marks=marks,
         )
         yield day, float("inf"), row

@@ -14,9 +14,9 @@ DIGEST = DigestSentences(
         "First, this week's cautions: {cautions}.",
         "Cautions come first. This week: {cautions}.",
     ),
-    caution_item="{caution} {count}",
+    caution_item="{count} {caution}",
     caution_levels={
-        "emergency": "emergency signs",
+        "emergency": "with emergency signs",
         "very_low": "very low",
         "low": "low",
         "very_high": "very high",
@@ -24,13 +24,13 @@ DIGEST = DigestSentences(
         "two_days_very_high": "very high two days running",
         "repeated_high": "high again",
         "repeated_low": "low again",
-        "symptoms": "signs of a low or high",
+        "symptoms": "with signs of a low or high",
     },
     care_team={  # the most pressing first
-        "emergency": "Call your care team today.",
-        "very_low": "Call your care team today.",
-        "very_high": "Call your care team today.",
-        "two_days_very_high": "Call your care team today.",
+        "emergency": "If you have not yet, call your care team today.",
+        "very_low": "If you have not yet, call your care team today.",
+        "very_high": "If you have not yet, call your care team today.",
+        "two_days_very_high": "If you have not yet, call your care team today.",
         "repeated_low": "Call your care team this week.",
         "repeated_high": "Call your care team this week.",
         "symptoms": "Tell your care team this week.",
@@ -93,9 +93,9 @@ DIGEST = DigestSentences(
         "After activity ({activity}) it {change}, {scatter}.",
     ),
     effects_many=(
-        "Activity, {count} times: it fell {fell} times. At best it {lowest}; {beyond} "
+        "After activity it fell {fell} of {count} times. At best it {lowest}; {beyond} "
         "beyond meter scatter.",
-        "You moved {count} times, and it fell {fell} times. At best it {lowest}; {beyond} "
+        "Moving {count} times, it fell {fell} times. At best it {lowest}; {beyond} "
         "beyond meter scatter.",
     ),
     went_down="fell {change}",
@@ -152,8 +152,8 @@ DIGEST = DigestSentences(
     uncounted="Not counted: {reasons}.",
     uncounted_reasons={
         Status.NO_AFTER: "{count} without a second test",
-        Status.ATE_AGAIN: "{count} ate again",
-        Status.OFF_TIME: "{count} off time",
+        Status.ATE_AGAIN: "{count} with food before the test",
+        Status.OFF_TIME: "{count} tested off time",
         Status.AROUND_LOW: "{count} around a low",
         Status.OFF_SCALE: "{count} off the scale",
         Status.NO_BEFORE: "{count} without a first test",
@@ -221,4 +221,5 @@ DIGEST = DigestSentences(
         "What I cannot see: medicine, stress, sleep, how big the plate was.",
         "Sleep, stress, illness and medicine are hidden from me.",
     ),
+    every_number='Every number: text "record".',
 )
