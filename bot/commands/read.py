@@ -3,15 +3,17 @@
 import argparse
 import json
 import sys
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from datetime import datetime
 from typing import Any, TextIO
 
 from bot.entries import Asked, By, Understood
 from bot.entry_lines import entry_line
+from bot.mendable import Mendable
 from bot.parser import read
 from bot.units import Unit
 
+NAME = "read"
 HELP = "read messages (JSON lines) and print what they mean"
 
 _REQUIRED = ("id", "text", "at", "unit")
@@ -19,33 +21,40 @@ _KNOWN = {*_REQUIRED, "language", "by", "asked"}
 
 
 class BadLine(ValueError):
-    """A line that is no message of the contract; says which line and why."""
+    """A line that is no message of the contract; says why."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    """The command takes its messages from standard input and has no options."""
+    """Declare none: messages come from standard input."""
     parser.description = HELP
 
 
-def main(arguments: argparse.Namespace) -> int:
-    """Read standard input, print to standard output; the exit code."""
-    return run(sys.stdin, sys.stdout, sys.stderr)
-
-
-def run(lines_in: TextIO, lines_out: TextIO, complaints: TextIO) -> int:
-    """Answer each line in order; stop at the first bad one with a clear line and exit code 1."""
-    for number, line in enumerate(lines_in, 1):
-        if not line.strip():
-            continue
-        try:
-            answer = answered(line)
-        except BadLine as bad:
-            lines_out.flush()
-            print(f"line {number}: {bad}", file=complaints)
-            return 1
-        lines_out.write(json.dumps(answer, ensure_ascii=False) + "\n")
-    lines_out.flush()
+def run(args: argparse.Namespace) -> int:
+    """Read standard input, print to standard output."""
+    del args
+    answer_lines(sys.stdin, sys.stdout)
     return 0
+
+
+def answer_lines(lines_in: Iterable[str], lines_out: TextIO) -> None:
+    """Answer each line in order. Raises Mendable, naming the line, at the first bad one; the
+    answers to those before it are out then."""
+    try:
+        for number, line in enumerate(lines_in, 1):
+            if line.strip():
+                answer = json.dumps(_answered(number, line), ensure_ascii=False)
+                lines_out.write(f"{answer}\n")
+    except UnicodeDecodeError as fault:
+        raise Mendable(f"the messages are not UTF-8: {fault.reason}") from fault
+    finally:
+        lines_out.flush()
+
+
+def _answered(number: int, line: str) -> dict[str, Any]:
+    try:
+        return answered(line)
+    except BadLine as bad:
+        raise Mendable(f"line {number}: {bad}") from bad
 
 
 def answered(line: str) -> dict[str, Any]:
@@ -73,8 +82,8 @@ def printed(understood: Understood) -> dict[str, Any]:
 def _object(line: str) -> Mapping[str, Any]:
     try:
         given = json.loads(line)
-    except ValueError as error:
-        raise BadLine(f"not JSON ({error})") from error
+    except json.JSONDecodeError as error:
+        raise BadLine(f"not JSON ({error.msg})") from error
     if not isinstance(given, dict):
         raise BadLine("not a JSON object")
     for name in _REQUIRED:

@@ -62,6 +62,8 @@ def told(page: Page, language: str, found: Findings) -> Told:
     """Put activities together and claim their words."""
     result = Told()
     measures = list(found.measures)
+    if found.under_way is not None:
+        result.under_way = found.under_way
     for doing in found.doings:
         if page.any_taken(doing.start, doing.end):
             continue
@@ -72,11 +74,7 @@ def told(page: Page, language: str, found: Findings) -> Told:
             continue
         for measure in near:
             measures.remove(measure)
-        if not doing.over:
-            result.under_way = result.under_way or page.text(doing.start, doing.end)
-            page.claim(doing.start, doing.end)
-        else:
-            result.done.append(_done(page, language, found, doing, near))
+        result.done.append(_done(page, language, found, doing, near))
     _measures_alone(page, language, found, measures, result)
     result.done.sort(key=lambda done: done.start)
     return result

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.parser.durations import NUMBER, duration, minutes_of
-from bot.parser.languages import gathered
+from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases
@@ -52,9 +52,11 @@ def _patterns(language: str) -> _Patterns:
 
 @cache
 def _phrases(language: str) -> Phrases[bool]:
-    return Phrases(
-        [(gathered(language, "activities"), True), (gathered(language, "underway"), False)]
-    )
+    lists = []
+    for lexicon in lexica(language):
+        lists.append((phrases_of(language, lexicon, lexicon.activities), True))
+        lists.append((phrases_of(language, lexicon, lexicon.underway), False))
+    return Phrases(lists)
 
 
 def find(page: Page, language: str) -> list[Doing]:

@@ -7,7 +7,8 @@ from bot.parser.vocabulary.activities import ACTIVITIES, ACTIVITIES_UNDERWAY
 from bot.parser.vocabulary.drinks import DRINKS
 from bot.parser.vocabulary.everyday import EVERYDAY
 from bot.parser.vocabulary.foods import FOODS
-from bot.parser.vocabulary.joined import joined
+from bot.parser.vocabulary.joined import joined, joined_symptoms
+from bot.parser.vocabulary.seen import ALSO_FOODS, ALSO_SYMPTOMS
 from bot.parser.vocabulary.symptoms import SYMPTOMS
 
 _UNITS = "one two three four five six seven eight nine".split()
@@ -164,7 +165,7 @@ ENGLISH = Lexicon(
               "going to eat now", "im eating", "im having", "we had", "we ate", "she ate",
               "she had", "he ate", "he had", "she is eating", "he is eating", "is eating",
               "is having", "digging into", "starting on", "ate some",
-              "start", "began", "beginning", "chop", "chopping", "dey chop", "i dey chop", "dey chop now", "chopped", "munching on", "munching", "chewing on", "gobbled",
+              "start", "began", "beginning", "chop", "dey chop", "i dey chop", "dey chop now", "munching on", "munching", "chewing on", "gobbled",
               "first bite of", "first bite", "grabbed", "just grabbed", "nibbled on",
               "menu", "ate up", "polished off", "demolished", "wolfed down", "scoffed", "downed",
               "chowing down on", "ate only",
@@ -185,7 +186,7 @@ ENGLISH = Lexicon(
                  "is it ok", "is it okay", "is it safe", "is it alright", "is it fine", "ok to",
                  "okay to", "can diabetics", "can we", "can she", "can he", "is", "are",
                  "how much", "how many", "what about", "how about", "what if i",
-                 "does", "do", "what can i", "what should i", "which", "whats better",
+                 "does", "do", "will", "would", "what can i", "what should i", "which", "whats better",
                  "what is better", "allowed to", "can you eat", "can u eat", "are there",
                  "could we", "can people", "whats", "what", "why does", "why do", "good for",
                  "bad for", "better"),
@@ -202,8 +203,8 @@ ENGLISH = Lexicon(
              "tin", "tins", "jar", "dozen", "helping", "helpings", "rounds", "strips of",
              "fistful", "fistfuls", "fists", "fist", "small", "large", "big", "medium", "cm", "mini",
              "tiny", "little", "half", "bars", "bar", "cubes", "cube", "loaf", "loaves", "rolls",
-             "wraps", "sachets", "sachet", "x", "more", "thin", "thick", "whole", "boiled",
-             "fried", "scrambled", "poached", "grilled", "baked", "plain", "of", "or", "to"),
+             "wraps", "sachets", "sachet", "thin", "thick", "whole", "boiled",
+             "fried", "scrambled", "poached", "grilled", "baked", "plain"),
     sizes=("half", "a half", "quarter", "third", "a", "an", "some", "few", "a few", "couple of",
            "a couple of", "lots of", "bit of", "a bit of", "little", "small", "big", "large",
            "the", "extra", "double", "leftover", "leftovers", "whole", "one", "another"),
@@ -236,7 +237,7 @@ ENGLISH = Lexicon(
     same_as=("same as yesterday", "same as before", "same as last time", "the usual", "same again",
              "same as usual", "same thing", "same as always", "usual", "same as last night",
              "same as this morning", "same"),
-    foods=joined(FOODS, DRINKS),
+    foods=joined(FOODS, DRINKS, ALSO_FOODS),
     activities=ACTIVITIES,
     underway=ACTIVITIES_UNDERWAY,
     about_to=("going for", "going to", "gonna", "about to", "off to", "off for", "heading to",
@@ -260,7 +261,7 @@ ENGLISH = Lexicon(
                  "finished", "completed", "after", "before", "morning", "it", "only", "nearly",
                  "almost", "roughly", "over", "been", "yes", "ok", "at", "but", "is", "are", "that",
                  "this", "long", "worth", "later", "evening", "night", "went for", "went for a"),
-    symptoms=SYMPTOMS,
+    symptoms=joined_symptoms(SYMPTOMS, ALSO_SYMPTOMS),
     denials=("not", "no", "isnt", "arent", "wasnt", "dont", "dont feel", "do not", "doesnt", "didnt",
              "without", "never", "no longer", "not feeling", "dont have", "havent", "hasnt", "no more",
              "not any", "no sign of", "no signs of", "free of", "nor", "stopped being", "stopped",
@@ -335,13 +336,13 @@ ENGLISH = Lexicon(
             "october", "november", "december", "jan", "feb", "mar", "apr", "jun", "jul", "aug",
             "sep", "sept", "oct", "nov", "dec"),
     counted=("people", "persons", "kids", "children", "times", "time", "days", "day", "weeks",
-             "week", "months", "month", "hours", "guests", "friends", "grandkids", "cats", "dogs",
+             "week", "months", "month", "guests", "friends", "grandkids", "cats", "dogs",
              "percent", "%", "degrees", "points", "goals", "tests", "texts", "messages", "calls",
              "seconds", "sec", "secs", "st", "nd", "rd", "th", "of us", "street", "st", "avenue",
              "ave", "road", "rd", "lane", "drive", "floor", "likes", "photos", "emails", "games",
              "cigarettes", "cigarette", "beats", "chairs", "stairs", "cars", "books", "pages",
              "episodes", "nights", "night", "more days", "boulevard", "blvd", "grandchildren",
-             "more", "channels", "stops", "stop", "hrs", "watts", "volts", "feet", "ft", "inches",
+             "more", "channels", "stops", "stop", "watts", "volts", "feet", "ft", "inches",
              "sheep", "goats", "cows", "chickens in the yard", "minutes left", "tickets", "mph",
              "kmh", "passengers", "students", "patients", "men", "women", "boys", "girls"),
     requests={

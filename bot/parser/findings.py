@@ -50,6 +50,7 @@ class Findings:
     planned: list[tuple[int, int]] = field(default_factory=list)
     leads: list[meals.Lead] = field(default_factory=list)
     then: set[int] = field(default_factory=set)
+    under_way: str | None = None  # an activity still to come
     long_ago: list[tuple[int, int]] = field(default_factory=list)
     same_as: tuple[int, int] | None = None
     code: bool = False  # marks that people do not write
@@ -111,7 +112,8 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     all_found.dishes = [dish for dish in all_found.dishes if not _within(dish, doings)]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     doings = [doing for doing in doings if not dish_at & set(range(doing.start, doing.end))]
-    all_found.doings = doings
+    _under_way(page, all_found, doings)
+    doings = [doing for doing in doings if doing.over]
     all_found.cues = moments.find(page, language, activity.tokens_of(doings))
     all_found.whens = times.find(page, language)
     all_found.doings = [doing for doing in doings if not page.any_taken(doing.start, doing.end)]
@@ -120,10 +122,24 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
         for measure in activity.measures(page, language)
         if measure.start not in dish_at
     ]
+    counted = {i for m in all_found.measures if m.minutes is None for i in range(m.start, m.end)}
+    all_found.doings = [doing for doing in all_found.doings if doing.start not in counted]
     if not all_found.doings and not any(m.minutes is None for m in all_found.measures):
         all_found.cues += moments.find_long(page, language)
         all_found.cues.sort(key=lambda cue: cue.start)
         all_found.measures = [m for m in all_found.measures if not page.any_taken(m.start, m.end)]
+
+
+def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) -> None:
+    """Claim what is still to come, before `after this` in it can be taken for a moment. Behind
+    `before` it says what the reading was taken for and is not asked about."""
+    for doing in doings:
+        if doing.over:
+            continue
+        before = page.words(max(doing.start - 2, 0), doing.start)
+        page.claim(doing.start, doing.end)
+        if not {"before", "antes"} & set(before) and all_found.under_way is None:
+            all_found.under_way = page.text(doing.start, doing.end)
 
 
 def _within(dish: food.Dish, doings: list[activity.Doing]) -> bool:
@@ -148,11 +164,13 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
         for index in range(measure.start, measure.end)
     }
     small = SMALL[context.unit]
+    dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     all_found.amounts = food.amounts(page, language, all_found.dishes, small)
-    all_found.values += values.bare(page, language, all_found.amounts | distances)
+    all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at)
+    if all_found.code:
+        all_found.values = [value for value in all_found.values if value.unit is not None]
     all_found.values.sort(key=lambda value: value.start)
     all_found.whens += times.find_now(page, language) if len(all_found.values) > 1 else []
-    dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     all_found.named = values.claim_names(page, language, dish_at, bool(all_found.values))
     medicines = strangers.find_medicine(page, language)
     all_found.strangers += medicines

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import Food, FoodKind
-from bot.parser.languages import gathered, lexica
+from bot.parser.languages import gathered, lexica, without_everyday
 from bot.parser.misspelt import known_words
 from bot.parser.lexicon import either
 from bot.parser.numbers import spoken, tokens
@@ -24,11 +24,16 @@ class Dish:
     start: int
     end: int
     kind: FoodKind
+    guessed: bool = False  # a word of no list, a slip away from one
 
 
 @cache
 def _phrases(language: str) -> Phrases[FoodKind]:
-    return Phrases((words, kind) for lexicon in lexica(language) for kind, words in lexicon.foods.items())
+    return Phrases(
+        (without_everyday(language, words), kind)
+        for lexicon in lexica(language)
+        for kind, words in lexicon.foods.items()
+    )
 
 
 @cache
@@ -80,7 +85,7 @@ def find(page: Page, language: str) -> list[Dish]:
         else:
             if page.free(index) and len(page.tokens[index].word) > SHORTEST and (meant := spelling.meant(page.tokens[index].word)):
                 kind = phrases.whole((meant,)) or FoodKind.UNKNOWN
-                found.append(Dish(start=index, end=index + 1, kind=kind))
+                found.append(Dish(start=index, end=index + 1, kind=kind, guessed=True))
             index += 1
     return found
 
@@ -88,6 +93,7 @@ def find(page: Page, language: str) -> list[Dish]:
 @dataclass(frozen=True, slots=True)
 class _Amounts:
     certain: re.Pattern[str]
+    share: re.Pattern[str]
     fraction: re.Pattern[str]
     times: re.Pattern[str]
 
@@ -98,6 +104,7 @@ def _amounts(language: str) -> _Amounts:
     number = r"\d+(?:\.\d+)?"
     return _Amounts(
         certain=pattern(rf"{number}(?: ?(?:-|to|or|x|/|y|o) {number})?(?: 1 / [2-4]| ½)? {units}"),
+        share=pattern(rf"{number} %"),
         fraction=pattern(r"(?:\d{1,2} )?[1-9] / (?:[2-9]|1[0-6])|\d{1,2} ?[½¼¾⅓⅔]|[½¼¾⅓⅔]"),
         times=pattern(r"x \d{1,2}|\d{1,2} x"),
     )
@@ -108,7 +115,7 @@ def amounts(page: Page, language: str, dishes: list[Dish], own_small: float) -> 
     plural of a food, is one when food or an unknown word follows."""
     patterns = _amounts(language)
     found: set[int] = set()
-    for sought in (patterns.certain, patterns.fraction, patterns.times):
+    for sought in (patterns.certain, patterns.share, patterns.fraction, patterns.times):
         for span in page.find(sought):
             found.update(range(span.start, span.end))
     starts = {dish.start: dish for dish in dishes}

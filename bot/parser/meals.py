@@ -230,6 +230,9 @@ def judged(page: Page, start: int, end: int, language: str, dishes: list[Dish], 
     spoken_of = _spoken_of(page, start, end, language, food_at)
     named = sum(1 for index in range(first, last) if index in food_at)
     surely = any(dish.start <= index < dish.end and _sure(page, dish) for dish in dishes for index in range(first, last))
+    guesses = [dish for dish in dishes if first <= dish.start < last]
+    if guesses and all(dish.guessed for dish in guesses) and last - first > 2 * len(guesses):
+        return None
     food = known and not spoken_of and len(strange) <= (1 + named if surely else 0)
     return Piece(start=first, end=last, food=food, known=known, doubtful=known and not food)
 
@@ -241,7 +244,7 @@ def _also_not_food() -> frozenset[str]:
 
 def _sure(page: Page, dish: Dish) -> bool:
     """Whether a food is nothing else (`candy` is a name, too)."""
-    return " ".join(page.words(dish.start, dish.end)) not in _also_not_food()
+    return not dish.guessed and " ".join(page.words(dish.start, dish.end)) not in _also_not_food()
 
 
 def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:

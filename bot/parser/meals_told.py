@@ -161,7 +161,7 @@ def _empty(
     page: Page, language: str, found: Findings, result: list[Plate], used: set[int]
 ) -> None:
     """A name alone, or `eating` alone: a meal without words."""
-    if result or found.planned or found.strangers:
+    if result or found.planned or found.strangers or found.under_way is not None:
         return
     if any(index for index, word in page.find_words(0, len(page.tokens)) if word == "?"):
         return

@@ -49,6 +49,8 @@ def own_values(page: Page, found: Findings, unit: Unit) -> tuple[list[Value], bo
             others = True
         else:
             own.append(value)
+    if len(own) > 1 and found.named:
+        own = [value for value in own if not _age(page, value)] or own
     real = [value for value in own if not isinstance(value.judged(unit), Ask)]
     if len(real) >= 1:
         own = [
@@ -61,6 +63,12 @@ def own_values(page: Page, found: Findings, unit: Unit) -> tuple[list[Value], bo
             or any(abs(value.start - other.start) == 1 for other in real)
         ]
     return own, others
+
+
+def _age(page: Page, value: Value) -> bool:
+    """`I'm 62 and my sugar is 142`."""
+    words = page.words(max(value.start - 2, 0), value.start)
+    return value.unit is None and (words[-1:] == ["im"] or words == ["i", "am"] or words[-1:] == ["tengo"])
 
 
 def told(

@@ -43,7 +43,7 @@ class _Patterns:
 @cache
 def _patterns(language: str) -> _Patterns:
     def whole(words: tuple[str, ...]) -> re.Pattern[str]:
-        return re.compile(either(words) if words else r"(?!)")
+        return re.compile(either(words).replace("#", NUMBER) if words else r"(?!)")
 
     every = lexica(language)
     asked = tuple(
@@ -235,7 +235,7 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
         words = " ".join(page.words(first, end))
         named = any(first <= index < end for index in food_at)
         strong = page.tokens[first].word in _ADVICE or words.startswith(("how much", "how many", "am i allowed", "is it", "ok to", "what about", "how about", "what can", "what should", "se puede", "me puedo", "es bueno", "es malo"))
-        if not (question or strong or page.tokens[first].word in {"is", "are", "what", "which", "does", "do", "how", "why", "will", "would", "son", "es", "que", "cuanto", "cuanta"}):
+        if not (question or strong or page.tokens[first].word in {"is", "are", "what", "which", "does", "do", "how", "why", "son", "es", "que", "cuanto", "cuanta"}):
             continue
         about_food = named or (strong and patterns.eat.search(words) is not None and re.search("eat|drink|comer|beber", words))
         if about_food and not re.search(r"\b(?:test|sugar level|strip)\b", words):

@@ -20,7 +20,7 @@ class _Patterns:
     box: re.Pattern[str]
 
 
-_EDGE = r"(?:(?:sorry|ok|oh|well|no|so|but|i|just|ah|please|today|again|oops|,|perdon|hoy|ay|have to|and|y|hi|hello|um|it|then|i think i) )*"
+_EDGE = r"(?:(?:thanks|thank you|sorry|ok|oh|well|no|so|but|i|just|ah|please|today|again|oops|,|perdon|hoy|ay|have to|and|y|hi|hello|um|it|then|i think i) )*"
 _TAIL = r"(?: (?:today|again|this time|now|sorry|for now|tonight|please|thanks|hoy|ahora|it|, sorry|, thanks|right now|lol|before|before lunch|to test|one|test))*"
 
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import Suggests
-from bot.parser.languages import gathered, lexica
+from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS, WEAK_SIGNS
@@ -26,7 +26,7 @@ class Feeling:
 @cache
 def _phrases(language: str) -> Phrases[Suggests]:
     return Phrases(
-        (lexicon.symptoms[level], level)
+        (phrases_of(language, lexicon, lexicon.symptoms[level]), level)
         for lexicon in lexica(language)
         for level in (Suggests.EMERGENCY, Suggests.LOW, Suggests.HIGH)
     )

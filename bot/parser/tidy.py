@@ -63,3 +63,8 @@ def shown(text: str) -> str:
 def plain(kept: str) -> str:
     """Give `shown` text for looking up, of the same length."""
     return "".join(map(_plain, kept)) if not kept.isascii() else kept.lower()
+
+
+def fold(phrase: str) -> str:
+    """A phrase of a word list in plain form."""
+    return plain(shown(phrase))

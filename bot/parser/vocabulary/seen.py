@@ -1,0 +1,22 @@
+"""Words met while reading, too odd for the lists of foods and symptoms: spellings, numbers in names."""
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.entries import FoodKind, Suggests
+from bot.parser.vocabulary import phrases
+
+ALSO_FOODS: Final[Mapping[FoodKind, tuple[str, ...]]] = {
+    FoodKind.SWEET_DRINK: phrases("7up, 7 up"),
+    FoodKind.VEGETABLE: phrases("1000 island salad, thousand island salad"),
+    FoodKind.FAT: phrases("1000 island, thousand island, 1000 island dressing"),
+}
+
+ALSO_SYMPTOMS: Final[Mapping[Suggests, tuple[str, ...]]] = {
+    Suggests.EMERGENCY: phrases(
+        """
+        pasd out, past out cold, passd out, pased out, psssed out, fit right now
+        {in|having} a fit, fitting right now, fainted, fainting fit
+        """
+    ),
+}
