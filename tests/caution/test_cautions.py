@@ -157,6 +157,13 @@ def test_sugar_advised_for_symptoms_counts_too_where_it_was_advised() -> None:
     assert levels(calm.test(10, 50)) == ["very_low"]
 
 
+def test_advice_of_a_low_that_was_over_does_not_count() -> None:
+    talk = Talk()
+    talk.test(0, 62)
+    talk.test(15, 75)
+    assert levels(talk.test(40, 50)) == ["very_low", "repeated_low"]
+
+
 def test_a_mended_number_is_no_second_reading() -> None:
     talk = Talk()
     talk.test(0, 62)
@@ -201,8 +208,9 @@ def test_a_plan_quietens_high_only_and_only_without_symptoms() -> None:
     talk = Talk(planned)
     (caution,) = talk.test(0, 262)
     assert caution.planned
-    (worse,) = talk.test(200, 300)
+    (worse,) = talk.test(10, 300)
     assert not worse.planned
+    assert not worse.repeat  # the planned one asked for no repeat, so this one does
     assert not talk.test(400, 62)[0].planned
     ill = Talk(planned)
     assert not ill.tell(0, reading(262, 0), THIRSTY)[0].planned
@@ -292,7 +300,7 @@ def test_seven_days_are_168_hours(apart: float, counts: bool) -> None:
     assert ("repeated_low" in levels(talk.test(apart, 62))) is counts
 
 
-@pytest.mark.parametrize(("gap", "counts"), [(29, False), (31, True)])
+@pytest.mark.parametrize(("gap", "counts"), [(29, False), (30, True), (31, True)])
 def test_an_episode_lasts_until_half_an_hour_after_its_last_reading(
     gap: float, counts: bool
 ) -> None:
@@ -347,6 +355,13 @@ def test_two_days_from_300(second: float, counts: bool) -> None:
     talk = Talk()
     talk.test(0, 300)
     assert ("two_days_very_high" in levels(talk.test(DAY, second))) is counts
+
+
+def test_a_day_whose_very_high_was_overruled_does_not_count() -> None:
+    talk = Talk()
+    talk.test(0, 310)
+    talk.test(10, 150)
+    assert levels(talk.test(DAY, 310)) == ["very_high"]
 
 
 def test_two_days_are_dates_of_the_persons_own_zone() -> None:
