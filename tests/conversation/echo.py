@@ -9,7 +9,7 @@ import asyncio
 import re
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -29,9 +29,8 @@ START = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 
 def person(id_: str = "ann", **fields: object) -> Participant:
     """A participant as tests need one."""
-    return Participant(
-        id=id_, unit=Unit.MG_DL, zone="Europe/Rome", joined_at=START, **fields  # type: ignore[arg-type]
-    )
+    plain = Participant(id=id_, unit=Unit.MG_DL, zone="Europe/Rome", joined_at=START)
+    return replace(plain, **fields)  # type: ignore[arg-type]
 
 
 def saying(to: str, text: str, key: str, *, at: datetime = START, **fields: object) -> Saying:
