@@ -15,7 +15,7 @@ from bot.chart.legend import LINE_HEIGHT, Key, draw_legend, legend_lines
 from bot.chart.marks import Spot, draw_marks, numbers_of, spots_of
 from bot.chart.palette import ALERT, BAND, FAINT, QUIET_INK, RULE
 from bot.chart.scale import Scale, scale_for
-from bot.chart.sheet import Sheet, Style, Written
+from bot.chart.sheet import MOST_BYTES, Sheet, Style, Written
 from bot.picture import GoalLines, Joint, Picture, Row
 
 WIDTH = 1080
@@ -24,11 +24,8 @@ MARGIN = 30
 LABELS_FROM, LABELS_TO = 130, 484  # names of meals and dishes
 PLOT_FROM, PLOT_TO = 570, 946  # the ends of the scale; numbers are written beyond them
 
-ROOMY, NARROW, NOTE = 94, 56, 36  # heights of a row, and of a note below it
+ROOMY, NARROW, NOTE = 94, 56, 42  # heights of a row, and of a note below it
 ROOMY_ROWS = 16  # more rows than this are narrow: the dish stands beside the meal's name
-SOFT_ROWS = 8  # with more rows letters get hard edges, for the sake of the bytes
-FULL_SIZE_ROWS, SMALL_SIZE = 24, 0.75  # with more rows the paper shrinks to 810 pixels
-MOST_ROWS = 54  # more would not fit into 60 kB: the last line tells how many there are
 ASIDE = 7  # room between a goal's line and the words for which it steps aside
 
 TITLE = Style(46, bold=True)
@@ -37,6 +34,21 @@ DETAIL = Style(30, QUIET_INK)
 SMALL = Style(29, QUIET_INK)
 CAUTION = Style(31, ALERT, bold=True)
 SAID = Style(36)
+
+
+@dataclass(frozen=True, slots=True)
+class Edition:
+    """How a week is printed: the size of the paper, the edges of its letters, the most rows."""
+
+    size: float
+    soft: bool
+    rows: int
+
+
+#: The finest edition that has room for a week and stays below 60 kB is printed. Those for a
+#: crowd leave rows out where there are too many, and their last line tells how many.
+FINE = (Edition(1, True, 8), Edition(1, False, 24))
+CROWDED = (Edition(0.75, False, 54), Edition(0.75, False, 32), Edition(0.75, False, 16))
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,18 +75,23 @@ _desk = _Desk()
 
 def draw_week(picture: Picture) -> bytes:
     """Draw the week as a PNG."""
+    fine = [edition for edition in FINE if edition.rows >= len(picture.rows)]
+    png = b""
+    for edition in (*fine, *CROWDED):
+        png = _printed(picture, edition)
+        if len(png) <= MOST_BYTES:
+            break
+    return png
+
+
+def _printed(picture: Picture, edition: Edition) -> bytes:
     sheet = _desk.sheet
     keys = legend_lines(sheet, picture, WIDTH - 2 * MARGIN)
     head = _Head(len(keys), len(picture.cautions), picture.goals is not None)
     scale = scale_for(picture, PLOT_FROM, PLOT_TO)
-    rows = _shown(picture)
-    lines = lines_of(sheet, rows, scale, head.bottom)
+    lines = lines_of(sheet, _shown(picture, edition.rows), scale, head.bottom)
     end = lines[-1].top + lines[-1].height if lines else head.bottom
-    sheet.start(
-        max(end + MARGIN, LEAST_HEIGHT),
-        size=1 if len(rows) <= FULL_SIZE_ROWS else SMALL_SIZE,
-        soft=len(rows) <= SOFT_ROWS,
-    )
+    sheet.start(max(end + MARGIN, LEAST_HEIGHT), size=edition.size, soft=edition.soft)
     if picture.goals is not None:
         _draw_goals(sheet, picture.goals, scale, head, lines)
     _draw_head(sheet, picture, keys, head)
@@ -110,13 +127,12 @@ class _Head:
         return self.alerts + (100 if self.goals else 24)
 
 
-def _shown(picture: Picture) -> Sequence[Row]:
-    """The rows that fit, and how many do not: those of lone readings go first."""
+def _shown(picture: Picture, most: int) -> Sequence[Row]:
+    """The rows that there is room for, and how many are left out: lone readings go first."""
     rows = picture.rows
-    if len(rows) <= MOST_ROWS:
+    if len(rows) <= most:
         return rows
-    meals = [row for row in rows if row.joint is not Joint.NONE]
-    kept = meals[: MOST_ROWS - 1]
+    kept = [row for row in rows if row.joint is not Joint.NONE][: most - 1]
     more = picture.more.format(count=len(rows) - len(kept))
     return [*kept, Row(day="", name="", detail=more)]
 
@@ -136,7 +152,7 @@ def lines_of(sheet: Sheet, rows: Sequence[Row], scale: Scale, top: float) -> lis
         words += _labels(sheet, row, top, right, roomy=roomy)
         if row.note:
             note = _cut(sheet, row.note, WIDTH - MARGIN - LABELS_TO, SMALL)
-            at = (WIDTH - MARGIN, top + height - 22)
+            at = (WIDTH - MARGIN, top + height - 20)
             words.append(sheet.write(at, note, SMALL, "right"))
         lines.append(Line(row, top, height, spots, words, opens=row.day != day))
         top, day = top + height, row.day
