@@ -244,9 +244,7 @@ class Request:
 
 
 #: What the reader can give.
-Said = (
-    Reading | Meal | Activity | Correction | Removal | Skip | Symptom | Strips | Request
-)
+Said = Reading | Meal | Activity | Correction | Removal | Skip | Symptom | Strips | Request
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,7 +1,7 @@
 """Local clock times across changes of the clock. Nothing here reads a clock."""
 
 from datetime import UTC, date, datetime, time, timedelta
-from zoneinfo import ZoneInfo
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 MINUTE = timedelta(minutes=1)
 DAY = timedelta(days=1)
@@ -58,3 +58,35 @@ def iso(moment: datetime) -> str:
 def fixed(moment: datetime, zone: str) -> datetime:
     """The instant with the offset that the zone has then, as a record keeps it."""
     return datetime.fromisoformat(in_zone(moment, zone).isoformat())
+
+
+#: Areas of the zone database in which a city may lie.
+AREAS = (
+    "Africa",
+    "America",
+    "America/Argentina",
+    "Asia",
+    "Atlantic",
+    "Australia",
+    "Europe",
+    "Indian",
+    "Pacific",
+)
+
+
+def zone_named(words: str) -> str | None:
+    """The IANA zone with this name, or of the city with this name; None if there is none."""
+    name = "_".join(part[:1].upper() + part[1:] for part in words.strip().split())
+    candidates = [words.strip(), name, *(f"{area}/{name}" for area in AREAS)]
+    return next((candidate for candidate in candidates if known_zone(candidate)), None)
+
+
+def known_zone(name: str) -> bool:
+    """Whether the zone database has a zone of exactly this name."""
+    if not name or name.startswith(("/", ".")) or "\\" in name or "\x00" in name:
+        return False
+    try:
+        ZoneInfo(name)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        return False
+    return True

@@ -82,6 +82,7 @@ class Participant:
     discreet: bool = False
     high_plan_until: datetime | None = None
     nights_until: datetime | None = None
+    rhythm: str = "daily"  # how often pairs are tested: bot.programme.testing.Rhythm
 
     @property
     def can_go_low(self) -> bool:

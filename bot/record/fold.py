@@ -1,10 +1,10 @@
 """Events folded into a record of what stands now."""
 
 from bisect import bisect_right
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from typing import Generic, TypeVar
+from typing import Generic, TypeVar, cast
 
 from bot.entries import (
     Activity,
@@ -84,10 +84,11 @@ def is_low(reading: Reading, limits: Limits) -> bool:
 def fold(participant: Participant, events: Iterable[Event]) -> Record:
     """Fold events, in any order, into the record that stands."""
     ordered = sorted(events, key=lambda event: event.id)
-    gone = {
-        id_ for event in ordered if isinstance(event.body, Retracted) for id_ in event.body.ids
-    }
-    kept = [event for event in ordered if event.id not in gone]
+    gone = {id_ for event in ordered if isinstance(event.body, Retracted) for id_ in event.body.ids}
+    kept: dict[type, list[Event]] = {}
+    for event in ordered:
+        if event.id not in gone:
+            kept.setdefault(type(event.body), []).append(event)
     readings = _notes(kept, Reading)
     meals, treatments = _part_treatments(
         _notes(kept, Meal), _notes(kept, Treatment), readings, participant.limits
@@ -126,13 +127,13 @@ def when(noted: Noted[T]) -> datetime:
     return own or noted.at
 
 
-def _notes(events: list[Event], kind: type[T]) -> tuple[Noted[T], ...]:
+def _notes(kinds: Mapping[type, list[Event]], kind: type[T]) -> tuple[Noted[T], ...]:
     notes = [
-        Noted(id=event.id, at=event.at, message=event.message, entry=event.body)
-        for event in events
-        if isinstance(event.body, kind)
+        Noted(id=event.id, at=event.at, message=event.message, entry=cast("T", event.body))
+        for event in kinds.get(kind, ())
     ]
-    return tuple(sorted(notes, key=lambda noted: (when(noted), noted.id)))
+    notes.sort(key=lambda noted: (when(noted), noted.id))
+    return tuple(notes)
 
 
 def _part_treatments(
@@ -151,18 +152,14 @@ def _part_treatments(
     for meal in meals:
         if _treats_a_low(meal, readings, limits):
             treatment = Treatment(text=meal.entry.text, taken_at=when(meal))
-            treatments.append(
-                Noted(id=meal.id, at=meal.at, message=meal.message, entry=treatment)
-            )
+            treatments.append(Noted(id=meal.id, at=meal.at, message=meal.message, entry=treatment))
         else:
             stays.append(meal)
     treatments.sort(key=lambda noted: (when(noted), noted.id))
     return tuple(stays), tuple(treatments)
 
 
-def _treats_a_low(
-    meal: Noted[Meal], readings: tuple[Noted[Reading], ...], limits: Limits
-) -> bool:
+def _treats_a_low(meal: Noted[Meal], readings: tuple[Noted[Reading], ...], limits: Limits) -> bool:
     foods = meal.entry.foods
     if not foods or any(food.kind not in SUGARS for food in foods):
         return False
@@ -172,5 +169,3 @@ def _treats_a_low(
     if last is None or last.message == meal.message or not is_low(last.entry, limits):
         return False
     return eaten - when(last) <= TREATMENT_WINDOW
-
-

@@ -1,0 +1,99 @@
+"""Everything that is due at an instant, and the next instant worth waking for."""
+
+from collections.abc import Iterator
+from datetime import datetime
+
+from bot.caution.ladder import rechecks
+from bot.localtime import DAY, local_date, shifted
+from bot.participants import State
+from bot.planning.due import Due, Topic
+from bot.planning.prompts import after_activities, after_meals, before_meals, silenced
+from bot.planning.quiet import is_quiet
+from bot.planning.weekly import digests, teaching
+from bot.programme.testing import Rhythm, testing_day
+from bot.record import Record
+
+#: Days ahead that are looked at: a week, so that the next digest is always among them.
+AHEAD = 9
+
+#: What is said in the order of this list when several things fall due at one instant.
+ORDER = (
+    Topic.RECHECK,
+    Topic.AFTER_MEAL,
+    Topic.AFTER_ACTIVITY,
+    Topic.BEFORE_MEAL,
+    Topic.DIGEST,
+    Topic.WEEKLY_QUESTION,
+    Topic.GO_ON,
+    Topic.TEACHING,
+)
+
+
+def due(record: Record, now: datetime) -> tuple[Due, ...]:
+    """What is to be said at `now`: due, not said yet, still worth something, allowed to be sent."""
+    ready = [item for item in _open(record, now) if item.at <= now <= item.until]
+    return tuple(sorted(ready, key=lambda item: (item.at, ORDER.index(item.topic))))
+
+
+def next_wake(record: Record, now: datetime) -> datetime | None:
+    """When to wake as things stand: at the earliest due time, or at once for what is due already."""
+    return min(
+        (max(item.at, now) for item in _open(record, now) if item.until >= now), default=None
+    )
+
+
+def _open(record: Record, now: datetime) -> Iterator[Due]:
+    said = {spoken.entry.key for spoken in record.spoke}
+    for item in _candidates(record, now):
+        if item.key not in said and not _kept_quiet(record, item):
+            yield item
+
+
+def _kept_quiet(record: Record, item: Due) -> bool:
+    """A prompt or note due in quiet time is dropped; a digest was put off; a recheck is sent."""
+    if item.topic in (Topic.RECHECK, Topic.DIGEST):
+        return False
+    return is_quiet(record.participant, item.at)
+
+
+def _candidates(record: Record, now: datetime) -> Iterator[Due]:
+    person = record.participant
+    if person.state is State.STOPPED:
+        return
+    for recheck in rechecks(record, now=now):
+        yield Due(
+            key=recheck.key,
+            topic=Topic.RECHECK,
+            at=recheck.due_at,
+            until=recheck.until,
+            cause=recheck.cause,
+            nudge=recheck.kind == "second",
+        )
+    if person.state is State.PAUSED:
+        return
+    yield from after_meals(record)
+    yield from after_activities(record)
+    # A day back: a digest put off by quiet time belongs to the evening before.
+    today = local_date(now, person.zone)
+    rhythm = Rhythm(person.rhythm)
+    yield from before_meals(record, today, AHEAD, lambda day: testing_day(rhythm, day, person))
+    yield from digests(record, shifted(now, -DAY))
+    if now < person.joined_at + 8 * DAY and not silenced(record):
+        yield from teaching(person)
+
+
+def due_later(record: Record, now: datetime) -> datetime | None:
+    """When the prompt that `later` put off comes again; None if nothing waits to be put off."""
+    return min(
+        (item.at for item in _open(record, now) if item.nudge and item.at > now), default=None
+    )
+
+
+def upcoming(record: Record, now: datetime) -> tuple[Due, ...]:
+    """What falls due from `now` on, or has fallen due and is still worth saying, soonest first."""
+    return tuple(
+        sorted(
+            (item for item in _open(record, now) if now <= item.until),
+            key=lambda item: item.at,
+        )
+    )

@@ -1,0 +1,155 @@
+"""What the bot is waiting for, which gives a bare number its meaning."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from bot.entries import Activity, Asked, Meal, Moment, Reading
+from bot.localtime import shifted
+from bot.messages import Kind
+from bot.planning.due import activity_key, meal_key
+from bot.record import Noted, Record, Spoke
+from bot.record.fold import when
+
+#: How long a question stays open (contract of the replay, "What falls due").
+OPEN = timedelta(minutes=60)
+#: An after-meal value is waited for from here to there, counted from the first bite.
+AFTER_FROM, AFTER_TO = timedelta(minutes=90), timedelta(minutes=180)
+
+#: Moments that say that a reading is not the one after a meal.
+NOT_AFTER = frozenset({Moment.BEFORE_MEAL, Moment.FASTING, Moment.BEDTIME, Moment.RECHECK})
+
+#: Levels of caution that ask for a new test, and so wait for one.
+ASKS_FOR_TEST = frozenset({"emergency", "very_low", "low", "very_high", "high", "symptoms"})
+
+#: A question of the conversation's own that asks what is on the plate.
+PLATE = "plate"
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class _Opening:
+    """A question and when it was opened; put in words beats merely waited for."""
+
+    at: datetime
+    spoken: bool
+    asked: Asked
+
+
+def asked(record: Record, now: datetime, quoted: str | None = None) -> Asked | None:
+    """Give what the bot asked last and still waits for at `now`.
+
+    `quoted` is the key of the bot's message that the participant replies to: it decides,
+    however old it is.
+    """
+    if quoted is not None:
+        for spoken in reversed(record.spoke):
+            if spoken.entry.key == quoted:
+                answer = _asked_by(spoken.entry)
+                if answer is not None:
+                    return answer
+    if _waits_for_recheck(record, now):
+        return Asked.RECHECK
+    openings = [
+        *_prompted_before(record, now),
+        *_plate(record, now),
+        *_after_meal(record, now),
+        *_after_activity(record, now),
+    ]
+    return max(openings).asked if openings else None
+
+
+def _asked_by(spoken: Spoke) -> Asked | None:
+    if spoken.kind is Kind.PROMPT and spoken.about is not None:
+        return Asked(spoken.about)
+    if spoken.kind is Kind.CAUTION and spoken.about in ASKS_FOR_TEST:
+        return Asked.RECHECK
+    return None
+
+
+def _open(noted: Noted[Spoke], now: datetime) -> bool:
+    return noted.at <= now < shifted(noted.at, OPEN)
+
+
+def _read_since(record: Record, instant: datetime, but: int | None = None) -> bool:
+    """Whether a reading was told after this instant (`but`: not counting this one)."""
+    return any(noted.at >= instant and noted.id != but for noted in record.readings)
+
+
+def _waits_for_recheck(record: Record, now: datetime) -> bool:
+    for spoken in reversed(record.spoke):
+        if not _open(spoken, now):
+            if spoken.at <= now:
+                return False
+            continue
+        if _asked_by(spoken.entry) is Asked.RECHECK:
+            return not any(noted.id > spoken.id for noted in record.readings)
+    return False
+
+
+def _prompted_before(record: Record, now: datetime) -> Iterator[_Opening]:
+    for spoken in reversed(record.spoke):
+        if spoken.entry.kind is Kind.PROMPT and spoken.entry.about == Asked.BEFORE_MEAL:
+            if _open(spoken, now) and not _read_since(record, spoken.at):
+                yield _Opening(spoken.at, True, Asked.BEFORE_MEAL)
+            return
+
+
+def _plate(record: Record, now: datetime) -> Iterator[_Opening]:
+    for wondered in reversed(record.wondered):
+        if wondered.entry.topic == PLATE:
+            told = any(meal.at >= wondered.at and meal.entry.text for meal in record.meals)
+            if wondered.at <= now < shifted(wondered.at, OPEN) and not told:
+                yield _Opening(wondered.at, True, Asked.MEAL)
+            return
+
+
+def counts_after(reading: Noted[Reading], meal: Noted[Meal], low: int, high: int) -> bool:
+    """Whether a reading may be the one after this meal, `low` to `high` minutes from its start."""
+    taken, start = reading.entry.taken_at, meal.entry.started_at
+    if taken is None or start is None or reading.entry.moment in NOT_AFTER:
+        return False
+    return timedelta(minutes=low) <= taken - start <= timedelta(minutes=high)
+
+
+def _after_meal(record: Record, now: datetime) -> Iterator[_Opening]:
+    meal = newest_meal(record)
+    if meal is None or meal.entry.started_at is None:
+        return
+    opened = shifted(meal.entry.started_at, AFTER_FROM)
+    if not opened <= now <= shifted(meal.entry.started_at, AFTER_TO):
+        return
+    if any(counts_after(reading, meal, 90, 180) for reading in record.readings):
+        return
+    prompt = _last_said(record, meal_key(meal.entry))
+    yield _Opening(prompt or opened, prompt is not None, Asked.AFTER_MEAL)
+
+
+def newest_meal(record: Record) -> Noted[Meal] | None:
+    """The meal that began last (one whose start is unknown is not among them)."""
+    begun = [meal for meal in record.meals if meal.entry.started_at is not None]
+    return begun[-1] if begun else None
+
+
+def answered(record: Record, activity: Noted[Activity]) -> bool:
+    """Whether a reading came with or after the end of an activity."""
+    return any(
+        when(reading) >= activity.entry.ended_at
+        or (reading.message == activity.message and reading.entry.moment is Moment.AFTER_ACTIVITY)
+        for reading in record.readings
+    )
+
+
+def _after_activity(record: Record, now: datetime) -> Iterator[_Opening]:
+    if not record.activities:
+        return
+    activity = record.activities[-1]
+    ended = activity.entry.ended_at
+    if ended <= now < shifted(ended, OPEN) and not answered(record, activity):
+        prompt = _last_said(record, activity_key(activity.entry))
+        yield _Opening(prompt or ended, prompt is not None, Asked.AFTER_ACTIVITY)
+
+
+def _last_said(record: Record, key: str) -> datetime | None:
+    """When a prompt was said last: itself or its nudge."""
+    keys = (key, f"{key}:nudge")
+    return next((spoken.at for spoken in reversed(record.spoke) if spoken.entry.key in keys), None)

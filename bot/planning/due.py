@@ -1,0 +1,71 @@
+"""One thing that falls due."""
+
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from enum import StrEnum
+
+from bot.entries import Activity, Meal
+from bot.messages import Kind
+
+
+class Topic(StrEnum):
+    """What an unasked message is about."""
+
+    BEFORE_MEAL = "before_meal"
+    AFTER_MEAL = "after_meal"
+    AFTER_ACTIVITY = "after_activity"
+    RECHECK = "recheck"
+    DIGEST = "digest"
+    GO_ON = "go_on"
+    TEACHING = "teaching"
+    WEEKLY_QUESTION = "weekly_question"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Due:
+    """Something to say at `at`, worthless after `until`.
+
+    `key` names it for ever: what was said once is never said again. `cause` is the event it is
+    about. `nudge` marks the second asking; `number` which of several lines it is;
+    `week_end` the instant at which a digest's week ends.
+    """
+
+    key: str
+    topic: Topic
+    at: datetime
+    until: datetime
+    cause: int | None = None
+    nudge: bool = False
+    number: int = 0
+    week_end: datetime | None = None
+
+    @property
+    def kind(self) -> Kind:
+        """The kind of message that says it."""
+        if self.topic is Topic.DIGEST:
+            return Kind.DIGEST
+        if self.topic in (Topic.GO_ON, Topic.TEACHING, Topic.WEEKLY_QUESTION):
+            return Kind.NOTE
+        return Kind.PROMPT
+
+    @property
+    def about(self) -> str | None:
+        """What a prompt asks for."""
+        return self.topic.value if self.kind is Kind.PROMPT else None
+
+
+def _stamp(instant: datetime) -> str:
+    return f"{instant.astimezone(UTC):%Y%m%dT%H%M%S}"
+
+
+def meal_key(meal: Meal) -> str:
+    """Names the two-hour prompt of a meal by its start: mending the dish asks for no second one,
+    moving the start does. Only for a meal whose start is known."""
+    if meal.started_at is None:
+        raise ValueError("a meal without a start has no two-hour prompt")
+    return f"after_meal:{_stamp(meal.started_at)}"
+
+
+def activity_key(activity: Activity) -> str:
+    """Names the prompt after an activity by its end."""
+    return f"after_activity:{_stamp(activity.ended_at)}"

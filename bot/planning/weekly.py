@@ -1,0 +1,47 @@
+"""The weekly digest, the weekly question, and the lines that teach in the first days."""
+
+from collections.abc import Iterator
+from datetime import datetime, time, timedelta
+from itertools import islice
+
+from bot.glucose.week import digest_instants, week_of
+from bot.localtime import DAY, at_local, local_date
+from bot.participants import Participant
+from bot.planning.due import Due, Topic
+from bot.planning.quiet import after_quiet
+from bot.record import Record
+
+#: The first days with a line that teaches, and when it comes on the participant's clock.
+TEACHING_LINES = 6
+TEACHING_AT = time(10, 0)
+
+
+def digests(record: Record, after: datetime) -> Iterator[Due]:
+    """The next two weeks' digests after an instant, and the weekly question with each.
+
+    In quiet time they wait for its end; by the next midnight they are dropped. The question is
+    for those only who wrote in the week.
+    """
+    person = record.participant
+    written = [wrote.at for wrote in record.wrote]
+    for end in islice(digest_instants(person, max(after, person.joined_at)), 2):
+        at = after_quiet(person, end)
+        midnight = at_local(local_date(at, person.zone) + DAY, time(0), person.zone)
+        week = local_date(end, person.zone)
+        # `until` is the last instant that still counts, and midnight itself is too late.
+        until = midnight - timedelta(microseconds=1)
+        yield Due(key=f"digest:{week}", topic=Topic.DIGEST, at=at, until=until, week_end=end)
+        if any(week_of(person, end)[0] <= wrote <= at for wrote in written):
+            key = f"weekly_question:{week}"
+            yield Due(key=key, topic=Topic.WEEKLY_QUESTION, at=at, until=until)
+
+
+def teaching(person: Participant) -> Iterator[Due]:
+    """One line a day on how to test, in the first days after joining."""
+    joined = local_date(person.joined_at, person.zone)
+    for number in range(TEACHING_LINES):
+        day = joined + (number + 1) * DAY
+        at = at_local(day, TEACHING_AT, person.zone)
+        until = at_local(day + DAY, time(0), person.zone) - timedelta(microseconds=1)
+        key = f"teaching:{number}"
+        yield Due(key=key, topic=Topic.TEACHING, at=at, until=until, number=number)

@@ -1,0 +1,235 @@
+"""A participant's message: understood, entered, cautioned, said back.
+
+The order in which things are said is the order of this module: cautions first, then one reply.
+"""
+
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from bot.caution.activity import carbohydrate_first
+from bot.caution.cautions import Caution, due_cautions
+from bot.caution.ladder import ladder_closed, recovery
+from bot.entries import Ask, Doubt, Reading, Request, What
+from bot.localtime import fixed
+from bot.messages import Content, Incoming, Kind
+from bot.parser import read
+from bot.planning.agenda import next_wake
+from bot.planning.asked import PLATE, asked
+from bot.record import Wondered, Wrote
+from bot.turns.answering import MOMENT, Answered, answer, is_complete
+from bot.turns.entering import Fact, Mended, Told, enter, retract_message
+from bot.turns.notebook import Notebook
+from bot.turns.replying import Replying, reply_lines
+from bot.turns.requesting import Asking, Granted, grant
+from bot.turns.turn import Opened, Turn
+from bot.words.cautions import activity_words, caution_words
+from bot.words.language import Language, language
+from bot.words.replies import joined
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Heard:
+    """A message with all that decides what it means."""
+
+    opened: Opened
+    incoming: Incoming
+    now: datetime
+    book: Notebook
+    words: Language
+
+
+def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | None = None) -> Turn:
+    """Take one message of a participant.
+
+    `quoted` is the key of the bot's own message that this one replies to, if any.
+    """
+    person = opened.participant
+    local = fixed(now, person.zone)
+    said_at = fixed(incoming.said_at or incoming.at, person.zone)
+    book = Notebook(person=person, old=opened.events, at=said_at, message=incoming.message)
+    heard = _Heard(
+        opened=opened,
+        incoming=incoming,
+        now=local,
+        book=book,
+        words=language(person.language),
+    )
+    if incoming.edits:
+        retract_message(book, incoming.message)
+        # What an edited message meant is read against what stood without its first version.
+        book = replace(book, old=(*opened.events, *book.new), new=[])
+        kept = list(heard.book.new)
+        heard = replace(heard, book=book)
+        turn = _take(heard, quoted)
+        return replace(turn, events=(*kept, *turn.events))
+    return _take(heard, quoted)
+
+
+def _take(heard: _Heard, quoted: str | None) -> Turn:
+    book = heard.book
+    book.note(Wrote())
+    if heard.incoming.content is Content.OTHER:
+        return _close(heard, [heard.words.replies.reads_text])
+    if heard.incoming.content is Content.PHOTO and not heard.incoming.text.strip():
+        book.note(Wondered(topic=PLATE))
+        return _close(heard, [heard.words.replies.photo_words])
+    return _text(heard, quoted)
+
+
+def _text(heard: _Heard, quoted: str | None) -> Turn:
+    book, incoming = heard.book, heard.incoming
+    waiting = asked(book.before, book.at, quoted)
+    understood = read(
+        incoming.text,
+        at=book.at,
+        unit=book.person.unit,
+        language=book.person.language,
+        by=incoming.by,
+        asked=waiting,
+    )
+    answered = None
+    if not is_complete(understood):
+        answered = answer(incoming.text, understood, book, heard.words)
+    if answered is not None:
+        facts, ask = answered.facts, answered.ask
+    else:
+        facts = enter(book, understood.entries, text=incoming.text, photo=incoming.photo)
+        ask = understood.ask
+    if ask is not None and answered is None:
+        book.note(Wondered(ask=ask, doubt=understood.doubt, asked=waiting))
+    return _respond(heard, facts, ask, understood.doubt, answered)
+
+
+def _new_ids(book: Notebook, facts: tuple[Fact, ...]) -> frozenset[int]:
+    """The events that may bring a caution: what is new, and values that were mended."""
+    mended_otherwise = {
+        fact.id
+        for fact in facts
+        if isinstance(fact, Mended)
+        and isinstance(fact.old, Reading)
+        and _same_value(fact.old, book.event(fact.id).body)
+    }
+    return frozenset(event.id for event in book.new) - mended_otherwise
+
+
+def _same_value(old: Reading, new: object) -> bool:
+    return isinstance(new, Reading) and (old.value, old.unit, old.off_scale) == (
+        new.value,
+        new.unit,
+        new.off_scale,
+    )
+
+
+def _respond(
+    heard: _Heard, facts: tuple[Fact, ...], ask: Ask | None, doubt: Doubt, answered: Answered | None
+) -> Turn:
+    book, words = heard.book, heard.words
+    new = _new_ids(book, facts)
+    record = book.record
+    cautions = due_cautions(record, new, now=heard.now)
+    _caution(heard, cautions)
+    granted = _grant(heard, facts)
+    lines = reply_lines(
+        Replying(
+            before=book.before,
+            record=book.record,
+            book=book,
+            facts=facts,
+            new=new,
+            now=heard.now,
+            cautioned=frozenset(caution.cause for caution in cautions),
+            closed=recovery(record, new) if ladder_closed(record, new) else None,
+            words=words,
+            ask=ask,
+            doubt=doubt,
+            number=_number(doubt),
+        )
+    )
+    low_before_activity = carbohydrate_first(
+        record, new, now=heard.now, planned=ask is Ask.WHEN_DONE
+    )
+    if low_before_activity is not None:
+        lines.insert(0, activity_words(low_before_activity.entry, book.person, words.cautions))
+    buttons: tuple[str, ...] = ()
+    if answered is not None:
+        lines.extend(answered.lines)
+        buttons = answered.buttons
+    if ask is None and any(question.topic == MOMENT for question in _asked_now(book)):
+        buttons = words.replies.which_moment_buttons
+    for one in granted:
+        lines.append(one.text)
+        buttons = one.buttons or buttons
+    erase = answered is not None and answered.erase
+    return _close(heard, lines, buttons=buttons, granted=granted, erase=erase)
+
+
+def _asked_now(book: Notebook) -> list[Wondered]:
+    return [event.body for event in book.new if isinstance(event.body, Wondered)]
+
+
+def _number(doubt: Doubt) -> str:
+    if doubt.readings and doubt.readings[0].value is not None:
+        return f"{doubt.readings[0].value:g}"
+    return f"{doubt.numbers[0]:g}" if doubt.numbers else ""
+
+
+def _caution(heard: _Heard, cautions: tuple[Caution, ...]) -> None:
+    book = heard.book
+    for caution in cautions:
+        text = caution_words(
+            caution, book.person, heard.words.cautions, now=heard.now, by=heard.incoming.by
+        )
+        book.say(
+            Kind.CAUTION,
+            text,
+            f"caution:{caution.cause}:{caution.level}",
+            now=heard.now,
+            about=caution.level.value,
+            cause=caution.cause,
+        )
+
+
+def _grant(heard: _Heard, facts: tuple[Fact, ...]) -> list[Granted]:
+    book = heard.book
+    granted = []
+    for fact in facts:
+        body = book.event(fact.id).body if isinstance(fact, Told) else None
+        if not isinstance(body, Request):
+            continue
+        if body.what is What.CHATTER and (heard.incoming.edits or len(facts) > 1):
+            continue
+        answer_ = grant(
+            Asking(request=body, book=book, opened=heard.opened, now=heard.now, words=heard.words)
+        )
+        if answer_ is not None:
+            granted.append(answer_)
+    return granted
+
+
+def _close(
+    heard: _Heard,
+    lines: list[str],
+    *,
+    buttons: tuple[str, ...] = (),
+    granted: list[Granted] | None = None,
+    erase: bool = False,
+) -> Turn:
+    """One reply with all lines, and the turn."""
+    book, now = heard.book, heard.now
+    extras = granted or []
+    book.say(
+        Kind.REPLY,
+        joined(lines),
+        f"reply:{heard.incoming.update}",
+        now=now,
+        buttons=buttons,
+        picture=next((one.picture for one in extras if one.picture), None),
+        attachment=next((one.attachment for one in extras if one.attachment), None),
+    )
+    return Turn(
+        participant=book.person,
+        events=tuple(book.new),
+        says=tuple(book.says),
+        wake_at=None if erase else next_wake(book.record, now),
+        erase=erase,
+    )

@@ -1,0 +1,62 @@
+"""The week told: figures, comparison, suggestion become a caption and the figures of a picture."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from bot.entries import Answer
+from bot.glucose.height import height
+from bot.glucose.week import Week, digest_instants, week, week_of
+from bot.picture import to_mapping
+from bot.programme.compare import compare_steps
+from bot.programme.suggest import suggest
+from bot.record import Record
+from bot.words.digest import digest_words
+from bot.words.language import Language
+from bot.words.picture import week_picture
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeekTold:
+    """A week's words, and the figures of its picture as JSON."""
+
+    text: str
+    picture: Mapping[str, Any]
+
+
+def digest(record: Record, end: datetime, words: Language) -> WeekTold:
+    """The week that ends at a digest's instant, from the record of everything since joining."""
+    start, end, _, _ = week_of(record.participant, end)
+    return _told(record, week(record, start=start, end=end), words, so_far=False)
+
+
+def summary(record: Record, now: datetime, words: Language) -> WeekTold:
+    """The week so far, for somebody who asks in the middle of it."""
+    end = next(digest_instants(record.participant, now))
+    start, _, _, _ = week_of(record.participant, end)
+    return _told(record, week(record, start=start, end=now), words, so_far=True)
+
+
+def _told(record: Record, figures: Week, words: Language, *, so_far: bool) -> WeekTold:
+    where = height(figures.complete, record.participant)
+    compared = compare_steps(figures.steps)
+    comparison = compared[-1] if compared else None
+    more = comparison.all_meals.more_pairs if comparison is not None else None
+    say = words.digest
+    text = digest_words(
+        figures,
+        suggestion=suggest(figures, height=where, more_pairs=more),
+        sentences=say,
+        comparison=comparison,
+        height=where,
+        answers=_answers(record, figures),
+        so_far=so_far,
+    )
+    picture = week_picture(figures, say.picture, so_far=so_far)
+    return WeekTold(text=text, picture=to_mapping(picture))
+
+
+def _answers(record: Record, figures: Week) -> tuple[Answer, ...]:
+    """The answers to the weekly question that were given in the week."""
+    return tuple(noted.entry for noted in record.answers if figures.start <= noted.at < figures.end)

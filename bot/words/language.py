@@ -1,0 +1,47 @@
+"""All the sentences of one language, and which language a person gets."""
+
+from dataclasses import dataclass
+
+from bot.words.cautions import CautionSentences
+from bot.words.digest import DigestSentences
+from bot.words.english.cautions import CAUTIONS
+from bot.words.english.digest import DIGEST
+from bot.words.english.enrolling import ENROLLING
+from bot.words.english.prompts import PROMPTS
+from bot.words.english.replies import REPLIES
+from bot.words.english.requests import REQUESTS
+from bot.words.enrolling import EnrolSentences
+from bot.words.prompts import PromptSentences
+from bot.words.replies import ReplySentences
+from bot.words.requests import RequestSentences
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Language:
+    """One language: `code` is BCP 47."""
+
+    code: str
+    enrolling: EnrolSentences
+    replies: ReplySentences
+    requests: RequestSentences
+    prompts: PromptSentences
+    cautions: CautionSentences
+    digest: DigestSentences
+
+
+ENGLISH = Language(
+    code="en",
+    enrolling=ENROLLING,
+    replies=REPLIES,
+    requests=REQUESTS,
+    prompts=PROMPTS,
+    cautions=CAUTIONS,
+    digest=DIGEST,
+)
+
+LANGUAGES = {ENGLISH.code: ENGLISH}
+
+
+def language(code: str) -> Language:
+    """The language with this code; English where it is not spoken yet."""
+    return LANGUAGES.get(code.split("-", maxsplit=1)[0].casefold(), ENGLISH)
