@@ -114,7 +114,9 @@ def _from_meals(week: Week, more_pairs: int | None) -> Suggestion:
         return Suggestion(attempt=Try.MORE_PAIRS, count=more_pairs)
     extremes = least_and_most(week)
     if len(week.complete) > FEW_PAIRS and _mostly_within(week) and extremes is not None:
-        return Suggestion(attempt=Try.KEEP, meal=extremes[0])
+        least, _ = extremes
+        if least.after_in_goal:
+            return Suggestion(attempt=Try.KEEP, meal=least)
     return Suggestion(attempt=Try.NEW_FOOD)
 
 

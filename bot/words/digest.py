@@ -27,6 +27,8 @@ MOST_CHARACTERS = 1024  # of a caption (Bot API, sendPhoto)
 DISH_WORDS = (4, 2)
 DISH_CHARACTERS = 32
 
+ELLIPSIS = "\N{HORIZONTAL ELLIPSIS}"
+
 #: Ways to say the same thing; a week takes one of them.
 Ways = tuple[str, ...]
 
@@ -59,6 +61,7 @@ class DigestSentences:
     no_change: str
     effects_one: Ways
     effects_many: Ways
+    effects_none: Ways
     went_down: str
     went_up: str
     stayed: str
@@ -97,8 +100,8 @@ def digest_words(
 ) -> str:
     """The caption of a week's picture.
 
-    At most 120 words and 1,024 characters: what matters least is left out first. `so_far`
-    tells that the week still runs; `answers` are those given to the last weekly question.
+    At most 120 words and 1,024 characters: what matters least is left out where it has to be.
+    `so_far` tells that the week still runs; `answers` are those to the weekly question.
     """
     parts: list[_Part] = []
     for dish_words in DISH_WORDS:
@@ -167,7 +170,7 @@ def _parts(
     yield from _uncounted(tell)
     yield from _activity(tell)
     if comparison is not None:
-        yield _Part(_compared(tell, comparison), 3)
+        yield _Part(_compared(tell, comparison), 2)
     if height is not None and suggestion.attempt is not Try.BEFORE_VALUES:
         yield _Part(tell.way(say.heights[height]), 5)
     yield from _trend(tell)
@@ -305,12 +308,13 @@ def _one_effect(tell: _Teller, effect: Effect) -> str:
 
 
 def _many_effects(tell: _Teller, clear: Sequence[Effect]) -> str:
-    changes = sorted(one.change or 0.0 for one in clear)
+    falls = [one.change for one in clear if one.change is not None and one.change < 0]
+    if not falls:
+        return tell.way(tell.say.effects_none).format(count=len(clear))
     return tell.way(tell.say.effects_many).format(
         count=len(clear),
-        fell=sum(change < 0 for change in changes),
-        lowest=_moved(tell, changes[0]),
-        highest=_moved(tell, changes[-1]),
+        fell=len(falls),
+        most=change_words(min(falls), tell.unit),
         beyond=sum(bool(one.beyond_meter_scatter) for one in clear),
     )
 
@@ -380,27 +384,28 @@ def _shortened(text: str, most_words: int, joining: frozenset[str]) -> str:
         kept.pop()
     line = " ".join(kept)
     if len(line) > DISH_CHARACTERS:
-        return f"{line[: DISH_CHARACTERS - 1]}…"
-    return f"{line}…" if len(kept) < len(words) else line
+        return f"{line[: DISH_CHARACTERS - 1]}{ELLIPSIS}"
+    return f"{line}{ELLIPSIS}" if len(kept) < len(words) else line
 
 
 def _sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
-def _fitting(parts: Iterable[_Part]) -> list[_Part]:
-    """Leave out the least of the parts until the rest fits."""
-    kept = list(parts)
-    while _too_long(kept) and any(part.rank for part in kept):
-        least = max(kept, key=lambda part: part.rank)
-        kept.remove(least)
-    return kept
+def _fitting(parts: Sequence[_Part]) -> list[_Part]:
+    """All that must be said, and of the rest what still fits, the most important first."""
+    kept = [part for part in parts if part.rank == MUST]
+    for part in sorted(parts, key=lambda one: one.rank):
+        if part.rank != MUST and not _too_long([*kept, part]):
+            kept.append(part)
+    return [part for part in parts if part in kept]
 
 
-def _too_long(parts: Sequence[_Part]) -> bool:
+def _too_long(parts: Iterable[_Part]) -> bool:
     text = _text(parts)
     return len(text.split()) > MOST_WORDS or len(text) > MOST_CHARACTERS
 
 
 def _text(parts: Iterable[_Part]) -> str:
-    return "\n".join(part.text for part in parts)
+    text = "\n".join(part.text for part in parts)
+    return text.replace(f"{ELLIPSIS}.", ELLIPSIS)  # a sentence that ends with a shortened dish

@@ -40,13 +40,13 @@ DIGEST = DigestSentences(
     so_far="Your week so far.",
     all_within=(
         "{count} full tests, and all ended within your goal. Well done for checking.",
-        "All {count} full tests ended within your goal: good work.",
+        "All {count} full tests ended within your goal. Good work.",
         "You tested {count} meals, and all ended within your goal.",
     ),
     tested_pairs=(
         "{count} full tests: thank you for each one.",
-        "{count} full tests, and each one taught us something.",
-        "You tested {count} meals from start to end. Well done.",
+        "{count} full tests: each one taught us something.",
+        "You made {count} full tests. Well done.",
     ),
     tested_pair=(
         "One full test: that is a start, thank you.",
@@ -63,11 +63,11 @@ DIGEST = DigestSentences(
     goals=(
         "Within goal before eating: {before_within} of {before_of} ({low} to {high}). "
         "Two hours after: {after_within} of {after_of} (below {after}).",
-        "Before eating, {before_within} of {before_of} within goal ({low} to {high}); "
-        "two hours after, {after_within} of {after_of} (below {after}).",
+        "Before eating, {before_within} of {before_of} within goal ({low} to {high}). "
+        "Two hours after, {after_within} of {after_of} (below {after}).",
     ),
     not_judged="Your care team sets your goals, so I judge none.",
-    range=("Values from {lowest} to {highest}.", "Lowest {lowest}, highest {highest}."),
+    range=("Range: {lowest} to {highest}.", "Lowest {lowest}, highest {highest}."),
     range_one="The value: {value}.",
     off_scale="Off the meter's scale: {count}.",
     rose_apart=(
@@ -77,9 +77,8 @@ DIGEST = DigestSentences(
         "The meter alone could not do that.",
     ),
     rose_close=(
-        "{Most}: {most_rise}. {Least}: {least_rise}. Too close to call: one test, try it again.",
-        "{Most}, {most_rise}, and {least}, {least_rise}, are too close to call: "
-        "one test, try it again.",
+        "{Most}: {most_rise}. {Least}: {least_rise}. Too close: one test, try it again.",
+        "{Most}, {most_rise}; {least}, {least_rise}. That is close: one test, try it again.",
     ),
     rose_single=(
         "{Most}: {most_rise}. That is one test, try it again.",
@@ -93,10 +92,14 @@ DIGEST = DigestSentences(
         "After activity ({activity}) it {change}, {scatter}.",
     ),
     effects_many=(
-        "After activity it fell {fell} of {count} times. At best it {lowest}; {beyond} "
-        "beyond meter scatter.",
-        "Moving {count} times, it fell {fell} times. At best it {lowest}; {beyond} "
-        "beyond meter scatter.",
+        "After activity it fell {fell} of {count} times, {most} at most. Beyond meter scatter: "
+        "{beyond}.",
+        "Activity: it fell {fell} of {count} times, {most} at most. "
+        "Beyond meter scatter: {beyond}.",
+    ),
+    effects_none=(
+        "After activity it did not fall ({count} times).",
+        "Activity: it did not fall ({count} times).",
     ),
     went_down="fell {change}",
     went_up="rose {change}",
@@ -152,7 +155,7 @@ DIGEST = DigestSentences(
     uncounted="Not counted: {reasons}.",
     uncounted_reasons={
         Status.NO_AFTER: "{count} without a second test",
-        Status.ATE_AGAIN: "{count} with food before the test",
+        Status.ATE_AGAIN: "{count} ate again",
         Status.OFF_TIME: "{count} tested off time",
         Status.AROUND_LOW: "{count} around a low",
         Status.OFF_SCALE: "{count} off the scale",
@@ -200,8 +203,8 @@ DIGEST = DigestSentences(
             "Next week: test {meal} again. A second test shows if it holds.",
         ),
         Try.SMALLER: (
-            "Next week: {meal} with less starch and more greens, since it rose past your goal.",
-            "Next week: half the starch and more greens with {meal}. It rose past your goal.",
+            "Next week: {meal} with less starch, more greens: it rose past your goal.",
+            "Next week: half the starch, more greens with {meal}: it rose past your goal.",
         ),
         Try.MOVE: (
             "Next week: walk ten minutes after {meal}, since it rose past your goal.",
@@ -218,8 +221,8 @@ DIGEST = DigestSentences(
     },
     cannot_know=(
         "I cannot see sleep, stress, illness or medicine.",
-        "What I cannot see: medicine, stress, sleep, how big the plate was.",
-        "Sleep, stress, illness and medicine are hidden from me.",
+        "Medicine, stress, sleep and portions I cannot see.",
+        "Sleep, stress, illness and medicine I cannot know.",
     ),
     every_number='Every number: text "record".',
 )
