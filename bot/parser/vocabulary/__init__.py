@@ -41,16 +41,16 @@ def _unfold(tokens: Iterator[str]) -> list[str]:
     """Read alternatives up to the bracket that closes them, or to the end."""
     done: list[str] = []
     current = [""]
-    for token in tokens:
-        if token in "{(":
+    for part in tokens:
+        if part in "{(":
             inner = _unfold(tokens)
-            endings = inner if token == "{" else ["", *inner]
+            endings = inner if part == "{" else ["", *inner]
             current = [start + ending for start in current for ending in endings]
-        elif token in "})":
+        elif part in "})":
             break
-        elif token.strip(" \t|,\n"):
-            current = [start + token for start in current]
-        elif token.strip(" \t"):
+        elif part.strip(" \t|,\n"):
+            current = [start + part for start in current]
+        elif part.strip(" \t"):
             done, current = done + current, [""]
         else:
             current = [start + " " for start in current]

@@ -100,7 +100,7 @@ nam manao, nam kratiap, oliang, sago at gulaman, gulaman drink, buko juice, cala
 kalamansi juice, buko shake, mais con yelo drink, salabat, tsokolate, taho drink, vaifala, otai
 koko samoa, kava sweet, guarana drink, guarana soda, caldo de cana, cana juice
 vitamina de banana, acai smoothie, suco, suco de laranja, caipirinha, caipirinhas, chicha
-chicha morada, api, api morado, inca soda, colada morada, aguapanela, agua panela, agua de panela
+chicha morada, api, api morado, colada morada, aguapanela, agua panela, agua de panela
 panela water, salpicon drink, champus, lulada, refajo, cholado drink, raspado, raspao, guarapo
 mabi, morir sonando, batida, batido(s), licuado(s), pinol drink, pinolillo, cebada drink, tiste
 fresco drink, refresco(s), gaseosa(s), coconut soda
@@ -215,13 +215,13 @@ DRINKS_SPANISH: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
             te de canela, te de menta, te de hierbas, infusion, infusiones, tila, mate
             mate cocido, mate de, terere, yerba mate, te con leche, cafe(s), cafecito
             (una )taza de cafe, cafe con leche, cafe con crema, cortado, cortadito, carajillo
-            cafe americano, americano, cafe instantaneo, capuchino, capuchinos, cappuccino, late
-            latte, guayoyo, marron, perico cafe, tintico, tinto, pintado, cerveza(s), chela(s)
-            birra(s), cana de cerveza, cervecita, vino(s), vino tinto, vino blanco, vinito
-            copa de vino, cava, champan, ron, tequila, mezcal, pulque, aguardiente, pisco, fernet
-            whisky, vodka, ginebra, anis, trago, traguito, michelada, canelazo
-            leche de almendra(s), leche de soya, leche de soja, leche de avena, leche de arroz
-            leche de coco de beber, jugo de tomate, caldo de beber
+            cafe americano, americano, cafe instantaneo, capuchino, capuchinos, cappuccino, latte
+            guayoyo, marron, perico cafe, tintico, tinto, pintado, cerveza(s), chela(s), birra(s)
+            cana de cerveza, cervecita, vino(s), vino tinto, vino blanco, vinito, copa de vino
+            cava, champan, ron, tequila, mezcal, pulque, aguardiente, pisco, fernet, whisky
+            vodka, ginebra, anis, trago, traguito, michelada, canelazo, leche de almendra(s)
+            leche de soya, leche de soja, leche de avena, leche de arroz, leche de coco de beber
+            jugo de tomate, caldo de beber
             """,
         },
     )

@@ -8,10 +8,34 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.entries import FoodKind
-from bot.parser.vocabulary import foods_everyday, gathered, phrases
+from bot.parser.vocabulary import (
+    foods_africa,
+    foods_americas,
+    foods_east_asia,
+    foods_europe,
+    foods_everyday,
+    foods_middle_east,
+    foods_south_asia,
+    foods_southeast_asia_pacific,
+    gathered,
+    phrases,
+)
+
+_KITCHENS: Final = (
+    foods_everyday,
+    foods_africa,
+    foods_americas,
+    foods_east_asia,
+    foods_europe,
+    foods_middle_east,
+    foods_south_asia,
+    foods_southeast_asia_pacific,
+)
 
 #: Every food, by kind; a phrase stands under one kind only.
-FOODS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered((foods_everyday.WORDS,))
+FOODS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
+    kitchen.WORDS for kitchen in _KITCHENS
+)
 
 #: Last words of a dish's name: with unknown words before them they still name a food
 #: (`okonjo stew`), and tell its kind. Each is itself in `FOODS`.

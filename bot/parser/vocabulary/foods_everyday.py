@@ -271,8 +271,8 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     cooked breakfast, fry up, english breakfast, full english, hospital food, hospital meal
     meals on wheels, school dinner, canteen food, finger food, party food, appetizer(s), starters
     # sandwiches and burgers
-    {ham|cheese|egg|tuna|chicken|turkey|beef|bacon|sausage|fish|jam|peanut butter|veggie|salad
-      avocado|pork} sandwich(es)
+    {ham|cheese|egg|tuna|chicken|turkey|beef|bacon|sausage|fish|jam|peanut butter} sandwich(es)
+    {veggie|salad|avocado|pork} sandwich(es)
     ham and cheese (sandwich), grilled cheese (sandwich), cheese toastie
     cheese and tomato sandwich, club sandwich, egg salad (sandwich), egg mayo (sandwich)
     tuna mayo (sandwich), tuna melt, chicken salad sandwich, blt, b l t, bacon butty, bacon roll

@@ -29,13 +29,13 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     papa criolla, papas criollas, papa salada, papas saladas, chuno, tunta
     papas chorreadas sin queso, papas de bolsa, tortitas de papa, camote(s), batata(s)
     boniato(s), moniato, yuca(s), yuca frita, yuca hervida, yuca sancochada, mandioca
-    mandioca frita, guacamote, malanga, yautia, name, name, ocumo, oca(s), olluco(s), ulluco(s)
-    mashua, arracacha, apio criollo, papa china, tiquisque, platano verde, platano macho
-    platano frito, platano maduro, platanos fritos, platanos maduros, platano asado
-    platano hervido, tajadas, tajada de maduro, maduros, maduritos, tostones, toston, patacon(es)
-    patacones, chifles, chifle, platanitos, mariquitas, tachino(s), guineo verde, guineos verdes
-    guineitos, guineo hervido, mangu, verdes, bolon sin relleno, maiz, elote(s), choclo(s)
-    mazorca(s), jojoto(s), elote asado, elote cocido, esquite(s), esquites, maiz tostado, cancha
+    mandioca frita, guacamote, malanga, yautia, ocumo, oca(s), olluco(s), ulluco(s), mashua
+    arracacha, apio criollo, papa china, tiquisque, platano verde, platano macho, platano frito
+    platano maduro, platanos fritos, platanos maduros, platano asado, platano hervido, tajadas
+    tajada de maduro, maduros, maduritos, tostones, toston, patacon(es), patacones, chifles
+    chifle, platanitos, mariquitas, tachino(s), guineo verde, guineos verdes, guineitos
+    guineo hervido, mangu, verdes, bolon sin relleno, maiz, elote(s), choclo(s), mazorca(s)
+    jojoto(s), elote asado, elote cocido, esquite(s), esquites, maiz tostado, cancha
     cancha serrana, mote, mote pelado, canguil, palomitas, palomitas de maiz, cotufas, pochoclo
     pororo, cabritas, crispetas, rositas de maiz, pasta(s), fideo(s), fideos, espagueti(s)
     tallarines, tallarin, macarrones, coditos, sopa de fideo seca, noquis, noquis, avena
@@ -59,7 +59,7 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     galletas de chocolate, galletas maria, galletas de avena, barra de cereal, pastel(es)
     pastelito(s), torta de cumpleanos, torta de chocolate, torta dulce, bizcocho(s), bizcochos
     bizcochuelo, queque(s), queques, ponque, ponques, keke, tarta(s), tarta de queso
-    tarta de manzana, pay, pay de limon, pay de queso, pie de limon, tres leches
+    tarta de manzana, pay de limon, pay de queso, pie de limon, tres leches
     pastel de tres leches, torta tres leches, rosca de reyes, roscon, roscon de reyes
     pan de muerto, pan dulce, panes dulces, panecito dulce, concha(s), cuernito(s), orejas
     cuerno dulce, pan de pascua, panettone, pan de higo, medialuna(s), medialunas, factura(s)
@@ -75,7 +75,7 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     merengue(s), merengon, espumilla(s), helado(s), helados, heladito, nieve(s), nieve de limon
     paleta helada, raspado dulce, cono de helado, bola de helado, sorbete(s), postre(s)
     postrecito, postre de leche, cocada(s), cocadas, alegria(s), alegrias, palanqueta(s)
-    palanquetas, obleas, oblea, glorias, jamoncillo, ate, ate de membrillo, membrillo dulce
+    palanquetas, obleas, oblea, glorias, jamoncillo, ate de membrillo, membrillo dulce
     dulce de membrillo, dulce de batata, dulce de lechosa, dulce de guayaba, bocadillo de guayaba
     bocadillo veleno, guayaba en almibar, duraznos en almibar, pina en almibar, fruta en almibar
     fruta confitada, higos en almibar, brevas con arequipe, ensalada de frutas con crema
@@ -88,7 +88,7 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     fruta(s), frutas, frutita, fruta picada, fruta fresca, ensalada de frutas, coctel de frutas
     plato de fruta, manzana(s), manzanita, pera(s), platano(s), platanito, banana(s), banano(s)
     guineo(s), cambur(es), cambures, naranja(s), mandarina(s), toronja(s), pomelo(s), limon(es)
-    lima(s), uva(s), uvas, uvitas, fresa(s), fresas, frutilla(s), frutillas, mora(s), moras
+    limas, uva(s), uvas, uvitas, fresa(s), fresas, frutilla(s), frutillas, mora(s), moras
     zarzamora(s), frambuesa(s), arandano(s), cereza(s), cerezas, ciruela(s), ciruelas
     ciruela pasa, ciruelas pasas, durazno(s), melocoton(es), melocotones, chabacano(s)
     albaricoque(s), damasco(s), nectarina(s), sandia(s), patilla(s), melon(es), melones, pina(s)
@@ -114,16 +114,16 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     pechuga de pavo, pavita, gallina, pato, codorniz, cuy, cuy frito, conejo, carne(s), carnita
     carne asada, carne molida, carne picada, carne de res, res, bistec, bistec(es), bistek
     bife(s), bife de chorizo, churrasco, asado, asado de tira, asado de res, lomo, lomo de cerdo
-    lomo fino, filete(s), filete de res, arrachera, vacio, entrana, costilla(s), costillas
-    costillar, carne mechada, carne desmechada, carne seca, cecina, tasajo, charqui, machaca
-    albondiga(s), albondigas, milanesa(s), milanesas, escalope, picadillo, higado
-    higado encebollado, rinones, lengua, tripas, tripitas, chinchulines, mollejas, corazon de res
-    anticucho(s), anticuchos, cerdo, puerco, chancho, marrano, lechon, cochinillo, cochinita
-    carnitas, chuleta(s), chuletas, chuleta de cerdo, pernil, chicharron(es), chicharrones
-    chicharron de cerdo, fritada, hornado, jamon, jamon serrano, jamon de pavo, tocino, panceta
-    beicon, salchicha(s), salchichas, salchichon, longaniza, chorizo(s), chorizos, morcilla(s)
-    morcilla, moronga, butifarra, mortadela, salami, salame, embutidos, fiambre, cordero, borrego
-    chivo, cabrito, ternera, pescado, pescadito, pescado frito, pescado asado, pescado al vapor
+    lomo fino, filete(s), filete de res, arrachera, entrana, costilla(s), costillas, costillar
+    carne mechada, carne desmechada, carne seca, cecina, tasajo, charqui, machaca, albondiga(s)
+    albondigas, milanesa(s), milanesas, escalope, picadillo, higado, higado encebollado, rinones
+    lengua, tripas, tripitas, chinchulines, mollejas, corazon de res, anticucho(s), anticuchos
+    cerdo, puerco, chancho, marrano, lechon, cochinillo, cochinita, carnitas, chuleta(s)
+    chuletas, chuleta de cerdo, pernil, chicharron(es), chicharrones, chicharron de cerdo
+    fritada, hornado, jamon, jamon serrano, jamon de pavo, tocino, panceta, beicon, salchicha(s)
+    salchichas, salchichon, longaniza, chorizo(s), chorizos, morcilla(s), morcilla, moronga
+    butifarra, mortadela, salami, salame, embutidos, fiambre, cordero, borrego, chivo, cabrito
+    ternera, pescado, pescadito, pescado frito, pescado asado, pescado al vapor
     pescado a la plancha, mojarra, mojarra frita, tilapia, trucha, salmon, atun, lata de atun
     sardina(s), sardinas, bacalao, merluza, corvina, pargo, huachinango, robalo, bonito, jurel
     caballa, anchoas, boquerones, congrio, reineta, pejerrey, bagre, mariscos, camaron(es)
@@ -198,23 +198,23 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     rocoto relleno, carapulcra, seco de res, seco de pollo, seco de cabrito, seco de chivo
     cau cau, olluquito, pachamanca, juane(s), tallarines verdes, tallarin saltado
     tallarines rojos, ocopa, anticuchos con papa, salchipapa(s), salchipapas, chorrillana
-    choripan, choripanes, completo, completos italianos, pastel de choclo, humita(s), humitas
-    charquican, porotos con riendas, curanto, cazuela de ave, cazuela de vacuno, llapingacho(s)
-    llapingachos, encebollado, guatita, bolon, bolones, bolon de verde, tigrillo, mote pillo
-    fritada con mote, hornado con mote, encocado, yapingacho, saltena(s), saltenas, silpancho
-    pique macho, picante de pollo, sajta, fricase, majadito, chairo, charque de llama
-    trancapecho, sonso, taco(s), taquito(s), tacos dorados, tacos de canasta, tacos al pastor
-    tacos de carnitas, tacos de asada, tacos de pescado, flauta(s), flautas, quesadilla(s)
-    quesadillas, sincronizada(s), burrito(s), burritos, enchilada(s), enchiladas
-    enchiladas verdes, enfrijoladas, entomatadas, chilaquiles, chilaquiles rojos
-    chilaquiles verdes, sope(s), sopes, huarache(s), huaraches, gordita(s), gorditas, tlacoyo(s)
-    tlacoyos, tlayuda(s), tlayudas, panucho(s), panuchos, salbute(s), salbutes, papadzules
-    molletes, mollete(s), tostada de tinga, tostadas de pollo, tostada de ceviche, tinga
-    tinga de pollo, mole, mole poblano, mole con pollo, pollo en mole, pipian, chile relleno
-    chiles rellenos, chiles en nogada, cochinita pibil, huevos rancheros, huevos divorciados
-    huevos con chorizo, huevos motulenos, torta(s), torta de jamon, torta ahogada, torta cubana
-    cemita(s), pambazo(s), tamal(es), tamales, tamalito(s), tamal de pollo, nacatamal(es)
-    nacatamales, tamal de elote, corunda(s), uchepo(s), hallaca(s), hallacas, pasteles de hoja
+    choripan, choripanes, completos italianos, pastel de choclo, humita(s), humitas, charquican
+    porotos con riendas, curanto, cazuela de ave, cazuela de vacuno, llapingacho(s), llapingachos
+    encebollado, guatita, bolon, bolones, bolon de verde, tigrillo, mote pillo, fritada con mote
+    hornado con mote, encocado, yapingacho, saltena(s), saltenas, silpancho, pique macho
+    picante de pollo, sajta, fricase, majadito, chairo, charque de llama, trancapecho, sonso
+    taco(s), taquito(s), tacos dorados, tacos de canasta, tacos al pastor, tacos de carnitas
+    tacos de asada, tacos de pescado, flauta(s), flautas, quesadilla(s), quesadillas
+    sincronizada(s), burrito(s), burritos, enchilada(s), enchiladas, enchiladas verdes
+    enfrijoladas, entomatadas, chilaquiles, chilaquiles rojos, chilaquiles verdes, sope(s), sopes
+    huarache(s), huaraches, gordita(s), gorditas, tlacoyo(s), tlacoyos, tlayuda(s), tlayudas
+    panucho(s), panuchos, salbute(s), salbutes, papadzules, molletes, mollete(s)
+    tostada de tinga, tostadas de pollo, tostada de ceviche, tinga, tinga de pollo, mole
+    mole poblano, mole con pollo, pollo en mole, pipian, chile relleno, chiles rellenos
+    chiles en nogada, cochinita pibil, huevos rancheros, huevos divorciados, huevos con chorizo
+    huevos motulenos, torta(s), torta de jamon, torta ahogada, torta cubana, cemita(s)
+    pambazo(s), tamal(es), tamales, tamalito(s), tamal de pollo, nacatamal(es), nacatamales
+    tamal de elote, corunda(s), uchepo(s), hallaca(s), hallacas, pasteles de hoja
     pasteles puertorriquenos, bollo prenado, pupusa(s), pupusas, pupusas revueltas
     pupusas de queso, baleada(s), baleadas, catracha(s), catrachas, yuca con chicharron, vigoron
     indio viejo, rondon, tapado, pepian, jocon, kak ik, hilachas, chuchitos, paches, garnacha(s)
@@ -229,7 +229,7 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     arepa de huevo, arepas con queso, cachapa(s), cachapas, cachapa con queso, tequeno(s)
     tequenos, patacon relleno, asado negro, perros calientes, perro caliente, pepito, mandoca(s)
     cachito(s), cachitos de jamon, lechona, tamal tolimense, fritanga, sobrebarriga
-    ajiaco santafereno, changua, mute, cuchuco, posta negra, cazuela de mariscos, carne con papas
+    ajiaco santafereno, changua, cuchuco, posta negra, cazuela de mariscos, carne con papas
     pollo con papas, papas con carne, papas con huevo, asado con ensalada
     milanesa a la napolitana, milanesa con papas, milanesa con pure, matambre, locro argentino
     carbonada, pastel de papa(s), guiso de lentejas, guiso de arroz, tarta de verdura
@@ -267,12 +267,12 @@ ALSO_NOT_FOOD_SPANISH: Final[frozenset[str]] = frozenset(
     phrases(
         """
         azucar, miel, dulce, dulces, caramelo, bombon, nieve, paleta, paletas, galleta, pastel
-        concha, manzana, naranja, pera, lima, limon, manga, granada, patilla, mora, moras, papa
-        papas, chile, mango, pan, crema, salsa, lengua, corazon de res, carne, res, pato, conejo
-        chancho, puerco, cuy, pancho, panchos, pinto, moro, medianoche, lomo, cuerno dulce, fideo
-        coco, palmera, palmeras, orejas, alegria, alegrias, glorias, suspiro, besitos de coco
-        mole, torta, menudo, completo, casado, perico, mote, nuez, pepino, nabo, apio, te, vino
-        verdes, sobras, caldo, tapas, uva, ate
+        concha, manzana, naranja, pera, limon, manga, patilla, mora, moras, papa, papas, chile
+        mango, pan, crema, salsa, lengua, corazon de res, carne, res, pato, conejo, chancho
+        puerco, cuy, pancho, panchos, pinto, moro, medianoche, lomo, cuerno dulce, fideo, coco
+        palmera, palmeras, orejas, alegria, alegrias, glorias, suspiro, besitos de coco, mole
+        torta, menudo, casado, perico, mote, nuez, pepino, nabo, apio, te, vino, verdes, sobras
+        caldo, tapas, uva
         """
     )
 )
