@@ -279,12 +279,6 @@ class TestSymptoms:
     def test_ordinary_talk_is_longer_than_the_symptom_in_it(self) -> None:
         assert set(symptoms.NOT_SYMPTOMS) & set(words_of(SYMPTOM_LISTS)) == set()
 
-    def test_ketone_signs_are_those_of_the_belly_the_breath_and_ketones(self) -> None:
-        assert {"vomiting", "belly pain", "fast breathing", "dolor de barriga"} <= (
-            symptoms.KETONE_SIGNS
-        )
-        assert {"very thirsty", "blurred sight", "peeing a lot"} & symptoms.KETONE_SIGNS == set()
-
 
 def kind_by_phrase(*lists: Mapping[FoodKind, tuple[str, ...]]) -> dict[str, FoodKind]:
     return {phrase: kind for by in lists for kind, many in by.items() for phrase in many}

@@ -754,22 +754,3 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     jelly legs race
     """
 )
-
-#: Phrases of the breath, belly and ketones: with a value from 250 mg/dL they turn a high into an
-#: emergency (`vomiting`, `belly pain`, `fast deep breathing`), whatever their own level.
-KETONE_SIGNS: Final[frozenset[str]] = frozenset(
-    phrase
-    for words in (SYMPTOMS, SYMPTOMS_SPANISH)
-    for phrase in words[Suggests.HIGH]
-    if any(
-        root in phrase
-        for root in (
-            *("vom", "throw", "threw", "thrown", "puk", "barf", "upchuck", "chunder", "spew", "hurl"),
-            *("retch", "heav", "sick", "bring", "brought", "lost my", "emesis", "food came"),
-            *("stomach", "stomac", "tummy", "belly", "abdom", "gut", "tum ", "gripe", "cramps"),
-            *("breath", "panting", "hyperventil", "kussmaul", "ketone", "cetona", "respir"),
-            *("barriga", "estomago", "panza", "vientre", "guata", "retortij", "colico", "devol"),
-            *("devuel", "bomit", "gomit", "arcada", "trasboc", "guacar", "arroj", "buitre", "basca"),
-        )
-    )
-)
