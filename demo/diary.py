@@ -77,7 +77,7 @@ class Diary:
         start = self.at(day, clock)
         if before is not None:
             self._test(start, before, Moment.BEFORE_MEAL)
-        self._tell(start, Meal(text=text, name=name, started_at=start))
+        self.tell(start, Meal(text=text, name=name, started_at=start))
         if after is not None:
             self._test(shifted(start, timedelta(minutes=minutes)), after, Moment.AFTER_MEAL)
         return self
@@ -95,24 +95,24 @@ class Diary:
         """An activity that ends at this time, with the tests before and after it."""
         end = self.at(day, clock)
         self._test(shifted(end, timedelta(minutes=-(minutes or 0) - 5)), before, Moment.UNSTATED)
-        self._tell(end, Activity(text=text, minutes=minutes, ended_at=end))
+        self.tell(end, Activity(text=text, minutes=minutes, ended_at=end))
         self._test(shifted(end, timedelta(minutes=10)), after, Moment.AFTER_ACTIVITY)
         return self
 
     def caution(self, day: int, clock: str, level: str) -> "Diary":
         """A caution that the bot sent."""
         key = f"caution:{level}:{day}:{clock}"
-        self._tell(self.at(day, clock), Spoke(kind=Kind.CAUTION, about=level, key=key))
+        self.tell(self.at(day, clock), Spoke(kind=Kind.CAUTION, about=level, key=key))
         return self
 
     def step(self, day: int, clock: str, step: Step) -> "Diary":
         """A step of the programme, taken."""
-        self._tell(self.at(day, clock), StepTaken(step=step))
+        self.tell(self.at(day, clock), StepTaken(step=step))
         return self
 
     def answer(self, day: int, clock: str, about: str, how: str) -> "Diary":
         """An answer to the weekly question."""
-        self._tell(self.at(day, clock), Answer(about=about, how=how))
+        self.tell(self.at(day, clock), Answer(about=about, how=how))
         return self
 
     def record(self) -> Record:
@@ -136,9 +136,10 @@ class Diary:
             reading = Reading(
                 value=typed, unit=unit, mg_dl=to_mg_dl(typed, unit), moment=moment, taken_at=at
             )
-        self._tell(at, reading)
+        self.tell(at, reading)
 
-    def _tell(self, at: datetime, body: object) -> None:
+    def tell(self, at: datetime, body: object) -> None:
+        """Any other event, said at this instant."""
         number = len(self.events) + 1
         self.events.append(
             Event(id=number, at=at, body=body, message=f"m{number}")  # type: ignore[arg-type]
