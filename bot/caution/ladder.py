@@ -101,6 +101,11 @@ def retest_at(noted: Noted[Reading]) -> datetime:
     return _after(noted, RECHECK_AFTER)
 
 
+def retest_after_recovery(back: Noted[Reading]) -> datetime:
+    """When the one more test an hour after a low is due."""
+    return _after(back, RECHECK_AFTER_RECOVERY)
+
+
 def recovery(record: Record, new: Collection[int]) -> Noted[Reading] | None:
     """The new reading that is back in range after a low, if there is one."""
     backs = [back for back, _ in _recoveries(record) if back.id in new]
@@ -186,7 +191,7 @@ def _after_recoveries(record: Record) -> Iterator[Recheck]:
     for back in {back.id: back for back, _ in _recoveries(record)}.values():
         if last_low is not None and when(back) < last_low:
             continue  # low again since: that low has a ladder of its own
-        due = _after(back, RECHECK_AFTER_RECOVERY)
+        due = retest_after_recovery(back)
         yield _recheck(RecheckKind.AFTER_HOUR, back.id, due, until=shifted(due, RECHECK_OPEN))
 
 

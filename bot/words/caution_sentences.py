@@ -11,7 +11,7 @@ class Voice:
 
     Filled in: `{value}` a reading with its unit, `{limit}` where low begins, `{from_}` where a
     level begins, `{emergency}` the number to call, `{sugar}` what 15 g of fast sugar are, `{at}`
-    and `{taken}` clock times.
+    a clock time, `{taken}` when a late reading was taken (`taken_today`, `taken_before`).
     """
 
     # what to do about a low
@@ -96,6 +96,8 @@ class CautionSentences:
     own: Voice
     helper: Voice
     local_emergency: str
+    taken_today: str
+    taken_before: str
     sugar: str
     sugar_within_limit: str
     sugar_glucose_only: str

@@ -7,14 +7,14 @@ do. The code joins sentences and fills in numbers and times; it never builds a s
 from datetime import datetime
 
 from bot.caution.caution import Caution, Why
-from bot.caution.ladder import Recheck, RecheckKind
-from bot.caution.thresholds import BEFORE_ACTIVITY, RECHECK_AFTER_RECOVERY, VERY_HIGH, Level
+from bot.caution.ladder import Recheck, RecheckKind, retest_after_recovery
+from bot.caution.thresholds import BEFORE_ACTIVITY, VERY_HIGH, Level
 from bot.entries import By, Reading
-from bot.localtime import in_zone, shifted
 from bot.participants import Participant, State
 from bot.record import Noted
 from bot.record.fold import when
-from bot.words.amounts import clock, mg_dl_words, value_words
+from bot.words.amounts import value_words
+from bot.words.caution_filling import Filling
 from bot.words.caution_sentences import CautionSentences, Voice
 
 __all__ = [
@@ -62,11 +62,19 @@ def caution_words(
         case Level.SYMPTOMS:
             said = _symptoms(caution, participant, voice)
     said.append(voice.nobody_watches)
-    if caution.level is not Level.EMERGENCY and not caution.planned:
+    if caution.level is not Level.EMERGENCY:
         said.append(voice.care_team_first)
-    if caution.planned:
-        said = [voice.planned]
-    return _filled(said, participant, sentences, caution=caution)
+    noted = caution.reading
+    third_high = caution.level is Level.REPEATED_HIGH
+    return Filling(
+        participant,
+        sentences,
+        reading=noted.entry if noted is not None else None,
+        taken_at=when(noted) if noted is not None else None,
+        now=now,
+        at=caution.retest_at,
+        begins=participant.limits.high if third_high else VERY_HIGH,
+    ).text(said)
 
 
 def recheck_words(
@@ -84,7 +92,7 @@ def recheck_words(
         RecheckKind.AFTER_HOUR: voice.recheck_hour,
         RecheckKind.HIGH: voice.recheck_high,
     }[recheck.kind]
-    return _filled([first, voice.recheck_alarm, voice.nobody_watches], participant, sentences)
+    return Filling(participant, sentences).text([first, voice.recheck_alarm, voice.nobody_watches])
 
 
 def ladder_closed_words(
@@ -94,8 +102,8 @@ def ladder_closed_words(
     said = [sentences.back, sentences.back_thanks, sentences.back_eat]
     if participant.can_go_low and participant.state is not State.STOPPED:
         said.append(sentences.back_one_more)
-    once_more = shifted(when(back), RECHECK_AFTER_RECOVERY)
-    return _filled(said, participant, sentences, reading=back.entry, at=once_more)
+    once_more = retest_after_recovery(back)
+    return Filling(participant, sentences, reading=back.entry, at=once_more).text(said)
 
 
 def doubtful_words(
@@ -103,7 +111,7 @@ def doubtful_words(
 ) -> str:
     """The repeat overrules: the first reading is kept, and does not count."""
     line = sentences.doubtful.replace("{repeat}", value_words(repeat))
-    return _filled([line], participant, sentences, reading=first)
+    return Filling(participant, sentences, reading=first).text([line])
 
 
 def surprise_words(
@@ -111,51 +119,51 @@ def surprise_words(
 ) -> str:
     """A reading far from the last one is asked for again."""
     line = sentences.surprise.replace("{before}", value_words(before))
-    return _filled([line], participant, sentences, reading=reading)
+    return Filling(participant, sentences, reading=reading).text([line])
 
 
 def just_under_goal_words(
     reading: Reading, participant: Participant, sentences: CautionSentences
 ) -> str:
     """From 70 to 79: just under the goal, not a low."""
-    return _filled([sentences.just_under_goal], participant, sentences, reading=reading)
+    return Filling(participant, sentences, reading=reading).text([sentences.just_under_goal])
 
 
 def activity_words(reading: Reading, participant: Participant, sentences: CautionSentences) -> str:
     """Carbohydrate before activity."""
     said = [sentences.activity_first, sentences.activity_sugar]
-    return _filled(said, participant, sentences, reading=reading, from_=BEFORE_ACTIVITY)
+    return Filling(participant, sentences, reading=reading, begins=BEFORE_ACTIVITY).text(said)
 
 
 def low_taken_back_words(participant: Participant, sentences: CautionSentences) -> str:
     """A low was corrected upwards: one fresh reading, to be sure."""
-    return _filled([sentences.low_taken_back], participant, sentences)
+    return Filling(participant, sentences).text([sentences.low_taken_back])
 
 
 def educator_told_words(participant: Participant, sentences: CautionSentences) -> str:
     """What the participant is told when a word went to the educator."""
-    return _filled([sentences.educator_told], participant, sentences)
+    return Filling(participant, sentences).text([sentences.educator_told])
 
 
 def medicine_advice_words(participant: Participant, sentences: CautionSentences) -> str:
     """A question about a drug or a dose goes to the care team."""
-    return _filled([sentences.medicine_advice], participant, sentences)
+    return Filling(participant, sentences).text([sentences.medicine_advice])
 
 
 def pregnancy_words(participant: Participant, sentences: CautionSentences) -> str:
     """Numbers are kept and not judged until the care team sets goals."""
-    return _filled([sentences.pregnancy], participant, sentences)
+    return Filling(participant, sentences).text([sentences.pregnancy])
 
 
 def other_people_words(participant: Participant, sentences: CautionSentences) -> str:
     """Children and other people have other goals."""
-    return _filled([sentences.other_people], participant, sentences)
+    return Filling(participant, sentences).text([sentences.other_people])
 
 
 def others_symptom_words(participant: Participant, sentences: CautionSentences) -> str:
     """Somebody else's symptom: what to do first, then the question who it is."""
     said = [sentences.others_low_first, sentences.others_emergency, sentences.others_who]
-    return _filled(said, participant, sentences)
+    return Filling(participant, sentences).text(said)
 
 
 def _emergency(caution: Caution, voice: Voice) -> list[str]:
@@ -201,8 +209,10 @@ def _what_is_low(caution: Caution, voice: Voice) -> str:
 
 
 def _high(caution: Caution, participant: Participant, voice: Voice) -> list[str]:
+    if caution.planned:
+        return [voice.test_now if caution.late else "", voice.planned]
     water = voice.water_within_limit if participant.fluid_limit else voice.water
-    if caution.repeat:
+    if caution.repeat and not caution.late:
         return [*_high_again(caution, water, voice), voice.high_signs]
     said = [voice.test_now, voice.wash] if caution.late else [voice.wash, voice.test_again]
     said.append(_what_is_high(caution, voice))
@@ -258,42 +268,3 @@ def _symptoms(caution: Caution, participant: Participant, voice: Voice) -> list[
         said.append(voice.water_within_limit if participant.fluid_limit else voice.water)
         said.append(voice.high_signs)
     return said
-
-
-def _filled(
-    said: list[str],
-    participant: Participant,
-    sentences: CautionSentences,
-    *,
-    caution: Caution | None = None,
-    reading: Reading | None = None,
-    at: datetime | None = None,
-    from_: float = VERY_HIGH,
-) -> str:
-    noted = caution.reading if caution is not None else None
-    shown = noted.entry if noted is not None else reading
-    unit = shown.unit if shown is not None else participant.unit
-    level = caution.level if caution is not None else None
-    begins = participant.limits.high if level is Level.REPEATED_HIGH else from_
-    retest = caution.retest_at if caution is not None else at
-    fillings = {
-        "{value}": value_words(shown) if shown is not None else "",
-        "{limit}": mg_dl_words(participant.limits.low, unit),
-        "{from_}": mg_dl_words(begins, unit),
-        "{emergency}": participant.emergency_number or sentences.local_emergency,
-        "{sugar}": _sugar(participant, sentences),
-        "{at}": clock(in_zone(retest, participant.zone)) if retest is not None else "",
-        "{taken}": clock(in_zone(when(noted), participant.zone)) if noted is not None else "",
-    }
-    text = " ".join(sentence for sentence in said if sentence)
-    for name, filling in fillings.items():
-        text = text.replace(name, filling)
-    return text
-
-
-def _sugar(participant: Participant, sentences: CautionSentences) -> str:
-    """What 15 g of fast sugar are: glucose alone works beside acarbose, and juice counts as
-    fluid (and is no good choice for weak kidneys). ADA leaflet 2017; NIDDK."""
-    if participant.acarbose:
-        return sentences.sugar_glucose_only
-    return sentences.sugar_within_limit if participant.fluid_limit else sentences.sugar

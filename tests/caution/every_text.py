@@ -61,7 +61,8 @@ def cautions() -> Iterator[Caution]:
                 retest_at=at(15),
                 asked_again=asked,
             )
-    yield Caution(level=Level.HIGH, cause=1, reading=noted(262), planned=True)
+    for late in BOTH:
+        yield Caution(level=Level.HIGH, cause=1, reading=noted(262), planned=True, late=late)
     shown: tuple[float | str, ...] = (48, 110, "HI", "LO", 14.5)
     numbers = (None, *map(noted, shown))
     for why, number in product(Why, numbers):

@@ -14,6 +14,8 @@ from bot.caution import Caution, Level
 from bot.caution.caution import Why
 from bot.entries import By
 from bot.participants import Limits
+from bot.words.cautions import caution_words
+from bot.words.english.cautions import CAUTIONS
 from tests.caution.every_text import (
     catalogue,
     caution_texts,
@@ -155,9 +157,9 @@ def test_high() -> None:
 
 
 def test_a_repeat_as_high_has_its_own_words() -> None:
-    again = of(Level.VERY_HIGH, repeat=True)
+    again = of(Level.VERY_HIGH, repeat=True, late=False)
     hold(again, "(^Call (your|their) care team today|^Get urgent care now).*again")
-    assert not any("Wash" in text for text in (*again, *of(Level.HIGH, repeat=True)))
+    assert not any("Wash" in text for text in (*again, *of(Level.HIGH, repeat=True, late=False)))
     hi = [text for text in again if "HI again" in text]
     hold(hi, "^Get urgent care now")
 
@@ -201,13 +203,13 @@ def test_a_late_one_opens_with_test_now() -> None:
     for level in (Level.VERY_LOW, Level.LOW):
         hold(of(level, late=True), r"^Test now\.")
     for level in (Level.VERY_HIGH, Level.HIGH):
-        hold(of(level, late=True, repeat=False), r"^Test now\.")
+        hold(of(level, late=True), r"^Test now\.")
 
 
 @pytest.mark.parametrize("level", list(Level))
 def test_nobody_watches_and_the_care_team_comes_last(level: Level) -> None:
     hold(of(level), "nobody watches this chat day and night")
-    last = r"(advice|plan) comes first\.$"
+    last = r"advice comes first\.$"
     if level is Level.EMERGENCY:
         assert not any(re.search(last, text) for text in of(level))
     else:
@@ -229,6 +231,13 @@ def test_who_sent_stop_is_told_when_to_test() -> None:
 def test_times_are_those_of_the_persons_clock() -> None:
     low = Caution(level=Level.LOW, cause=1, reading=noted(62), retest_at=at(15))
     assert "I will ask at 05:15." in said(low, person(zone="America/Lima"))
+
+
+def test_a_late_reading_of_another_day_is_not_named_by_a_clock_time() -> None:
+    late = Caution(level=Level.LOW, cause=1, reading=noted(62), late=True, retest_at=at(195))
+    assert "62 mg/dL at 10:00 was low." in said(late)
+    tomorrow = caution_words(late, person(), CAUTIONS, now=at(24 * 60))
+    assert "62 mg/dL on an earlier day was low." in tomorrow
 
 
 def test_what_a_person_brings_changes_the_words() -> None:

@@ -50,12 +50,11 @@ OWN = Voice(
     meter_high_again="The meter shows HI again.",
     high="{value} is high.",
     high_again="It is high again, at {value}, so it counts.",
-    was_low="{value} at {taken} was low.",
-    was_high="{value} at {taken} was high.",
+    was_low="{value} {taken} was low.",
+    was_high="{value} {taken} was high.",
     planned=(
         "{value} is high, as your care team knows. "
-        "Call {emergency} if you vomit, have belly pain or feel very unwell. "
-        "Nobody watches this chat day and night. Your care team's own plan comes first."
+        "Call {emergency} if you vomit, have belly pain or feel very unwell."
     ),
     fingers="Food on the fingers can make a test read too high.",
     emergency_call="Call {emergency} now.",
@@ -126,8 +125,7 @@ HELPER = replace(
     ),
     planned=(
         "{value} is high, as their care team knows. "
-        "Call {emergency} if they vomit, have belly pain or are very unwell. "
-        "Nobody watches this chat day and night. Their care team's own plan comes first."
+        "Call {emergency} if they vomit, have belly pain or are very unwell."
     ),
     stay="Stay with them until help comes. They must not drive.",
     call_today="Call their care team today.",
@@ -152,6 +150,8 @@ CAUTIONS = CautionSentences(
     own=OWN,
     helper=HELPER,
     local_emergency="your local emergency number",
+    taken_today="at {clock}",
+    taken_before="on an earlier day",
     sugar="1 tablespoon of sugar, or half a cup (120 mL) of juice",
     sugar_within_limit="1 tablespoon of sugar or honey",
     sugar_glucose_only="glucose tablets or glucose gel. Nothing else works fast enough for you",
