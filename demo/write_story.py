@@ -38,6 +38,7 @@ ARTUR_TEXTS = """
 07 15:00  158
 08 12:50  129, cod with greens and beans
 08 14:50  152
+08 18:05  less
 08 18:20  thank you
 09 12:50  122, omelette and salad
 09 14:55  139
@@ -117,13 +118,12 @@ EFUA_TEXTS = """
 """
 
 # A hospital cleaner in Chicago who works nights and sleeps by day. The clock goes forward in the
-# night of the 8th, and her second week has days without a word.
+# night of the 8th, and in her second week she does not write for days.
 JUNE = {
     "id": "june",
     "unit": "mg/dL",
     "zone": "America/Chicago",
     "main_meal": "01:30",
-    "week_ends": "monday",
     "digest_at": "17:30",
     "quiet": ["09:30", "16:30"],
     "may_go_low": False,
@@ -146,7 +146,7 @@ JUNE_TEXTS = """
 08 04:18  161
 09 02:00  139, chili with beans
 09 04:03  172
-13 16:45  hi again
+13 16:45  every day
 14 01:32  146, chicken salad and an apple
 14 02:10  walked 15 min
 14 02:22  151
@@ -156,7 +156,7 @@ JUNE_TEXTS = """
 """
 
 JOINING = "02 09:00"
-END = datetime(2026, 3, 16, 18, 0, tzinfo=ZoneInfo("America/Chicago"))
+END = datetime(2026, 3, 15, 18, 0, tzinfo=ZoneInfo("America/Chicago"))
 
 
 def instant(day_and_time: str, zone: str) -> datetime:

@@ -11,7 +11,6 @@ from bot import logs, settings
 from bot.mendable import Mendable
 from bot.replay.story import BadStory, Enrol, Line, Message, Pass, read_story
 from bot.settings import Settings
-from bot.trial.kept import keep
 from bot.trial.player import Player
 from bot.trial.transcript import transcript
 from bot.trial.trial import StoryClock, Trial
@@ -89,7 +88,12 @@ async def _play(story: tuple[Line, ...], chosen: Settings, out: Path | None) -> 
         ]
         sys.stdout.write("\n\n".join(talks))
         if out is not None:
+            from bot.trial.kept import keep  # noqa: PLC0415 - only where something is kept
+
             keep(out, talks, trial, player)
+        failed = trial.parked()
+    if failed:
+        raise Mendable(f"the bot failed on {failed} of the messages above: a fault of its own")
 
 
 async def _take(player: Player, line: Line) -> None:

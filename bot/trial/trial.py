@@ -118,6 +118,14 @@ class Trial:
         self._stop.set()
         await self._serving
 
+    def parked(self) -> int:
+        """How many updates the bot has given up."""
+        store = Store.open(self.url)
+        with store.turn() as work:
+            found = len(work.parked())
+        store.close()
+        return found
+
     async def ended(self) -> None:
         """Wait until the bot ends; raises whatever ended it."""
         await self._serving
@@ -143,12 +151,15 @@ class Trial:
                 await asyncio.sleep(LOOK_AGAIN)
 
     async def _rests(self) -> bool:
-        if self.server.chats.updates or not self.server.fetching or not self.service.is_idle:
+        # In this order: a wake-up commits its next instant together with what it says.
+        if self.server.chats.updates or not self.server.fetching:
+            return False
+        due = await self.service.next_due()
+        if due is not None and self._clock is not None and due <= self._clock.now():
             return False
         if await self.service.waiting():
             if isinstance(self._clock, StoryClock):
                 self._clock.hurry(1)
                 self.service.look()
             return False
-        due = await self.service.next_due()
-        return due is None or self._clock is None or due > self._clock.now()
+        return self.service.is_idle
