@@ -10,7 +10,6 @@ from bot.units import Unit
 from demo.diary import Diary, somebody
 
 BREAKFAST, LUNCH, DINNER, SNACK = MealName
-MOMENTS = (("07:30", BREAKFAST), ("13:00", LUNCH), ("19:30", DINNER))
 
 
 def empty() -> Week:
@@ -258,7 +257,7 @@ def crowded(pairs: int = 40, seed: int = 3) -> Week:
 def fourteen() -> Week:
     diary, chance = Diary(), Random(11)  # noqa: S311
     for day in range(6):
-        for clock, name in MOMENTS[1:]:
+        for clock, name in (("13:00", LUNCH), ("19:30", DINNER)):
             before = chance.randint(92, 140)
             dish = ("rice and beans", "bread and egg", "yam", "fish stew")[chance.randrange(4)]
             diary.meal(day, clock, dish, before, before + chance.randint(10, 80), name=name)
@@ -276,30 +275,9 @@ def so_far() -> Week:
 WEEKS: dict[str, tuple[Callable[[], Week], bool]] = {
     make.__name__: (make, make is so_far)
     for make in (
-        empty,
-        one_pair,
-        one_reading,
-        only_before,
-        good,
-        mixed,
-        with_low,
-        with_hi,
-        with_lo,
-        washed,
-        high_start,
-        very_high_range,
-        flat,
-        falling,
-        uncounted,
-        long_names,
-        scripts,
-        mmol,
-        mmol_low,
-        pregnant,
-        own_goals,
-        many_lone,
-        fourteen,
-        so_far,
+        *(empty, one_pair, one_reading, only_before, good, mixed, with_low, with_hi, with_lo),
+        *(washed, high_start, very_high_range, flat, falling, uncounted, long_names, scripts),
+        *(mmol, mmol_low, pregnant, own_goals, many_lone, fourteen, so_far),
     )
 }
 WEEKS["crowded"] = (crowded, False)

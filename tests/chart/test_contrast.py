@@ -7,7 +7,7 @@ and 1.4.11 (graphical objects, 3:1). `wcag-contrast-ratio` computes its relative
 from io import BytesIO
 
 import pytest
-import wcag_contrast_ratio as wcag
+import wcag_contrast_ratio as wcag  # type: ignore[import-untyped]
 from PIL import Image
 
 from bot.chart import draw

