@@ -56,17 +56,20 @@ def _drawable_character(character: str) -> str:
 @lru_cache(maxsize=8192)
 def _family_of(character: str) -> str | None:
     code = ord(character)
-    for family, face in _faces():
-        if face.get_char_index(code):
-            return family
-    return None
+    if _plain().get_char_index(code):
+        return PLAIN
+    return next((family for family, face in _others() if face.get_char_index(code)), None)
 
 
 @cache
-def _faces() -> tuple[tuple[str, FT2Font], ...]:
-    """Every font at hand in the order of preference, with the family by which it is found."""
-    plain = font_manager.findfont(PLAIN, fallback_to_default=False)
-    faces = [(PLAIN, FT2Font(plain))]
+def _plain() -> FT2Font:
+    return FT2Font(font_manager.findfont(PLAIN, fallback_to_default=False))
+
+
+@cache
+def _others() -> tuple[tuple[str, FT2Font], ...]:
+    """The packaged fonts with the families by which they are found; opened at the first need."""
+    faces = []
     for path in _packaged():
         font_manager.fontManager.addfont(path)
         face = FT2Font(path)
