@@ -7,13 +7,16 @@ every chart 360 pixels wide.
 """
 
 import sys
+from collections.abc import Sequence
 from io import BytesIO
 from pathlib import Path
 
 from PIL import Image
 
 from bot.chart import draw
+from bot.entries import Answer
 from bot.glucose.height import height
+from bot.glucose.week import Week
 from bot.picture import to_mapping
 from bot.programme.compare import compare_steps
 from bot.programme.suggest import suggest
@@ -34,17 +37,8 @@ def main(folder: Path) -> None:
     for name, (make, so_far) in WEEKS.items():
         week = make()
         png = draw(to_mapping(week_picture(week, DIGEST.picture, so_far=so_far)))
+        text = told(week, so_far=so_far)
         (folder / f"{name}.png").write_bytes(png)
-        where = height(week.complete, week.participant)
-        compared = compare_steps(week.steps)
-        text = digest_words(
-            week,
-            suggestion=suggest(week, height=where),
-            sentences=DIGEST,
-            comparison=compared[-1] if compared else None,
-            height=where,
-            so_far=so_far,
-        )
         (folder / f"{name}.txt").write_text(text + "\n", encoding="utf-8")
         image = Image.open(BytesIO(png)).convert("RGB")
         size = (PHONE, round(image.height * PHONE / image.width))
@@ -53,7 +47,24 @@ def main(folder: Path) -> None:
     sheet(small).save(folder / "sheet.png")
 
 
-def sheet(images: list[Image.Image]) -> Image.Image:
+def told(week: Week, *, so_far: bool = False, answers: Sequence[Answer] = ()) -> str:
+    """The words of a week, put together as a digest's are."""
+    where = height(week.complete, week.participant)
+    compared = compare_steps(week.steps)
+    last = compared[-1] if compared else None
+    more = last.all_meals.more_pairs if last is not None else None
+    return digest_words(
+        week,
+        suggestion=suggest(week, height=where, more_pairs=more),
+        sentences=DIGEST,
+        comparison=last,
+        height=where,
+        answers=answers,
+        so_far=so_far,
+    )
+
+
+def sheet(images: Sequence[Image.Image]) -> Image.Image:
     """The images side by side, in rows as high as their highest."""
     rows = [images[start : start + COLUMNS] for start in range(0, len(images), COLUMNS)]
     heights = [max(image.height for image in row) for row in rows]

@@ -11,38 +11,17 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.entries import Answer, Moment, Step
-from bot.glucose.height import Height, height
-from bot.glucose.week import Week
-from bot.programme.compare import StepComparison, compare_steps
-from bot.programme.suggest import Try, suggest
+from bot.glucose.height import Height
+from bot.programme.suggest import Try
 from bot.units import Unit
-from bot.words.digest import MOST_CHARACTERS, MOST_WORDS, digest_words
+from bot.words.digest import MOST_CHARACTERS, MOST_WORDS
 from bot.words.english.digest import DIGEST
+from demo.contact_sheet import told
 from demo.diary import MONDAY, Diary, somebody
 from demo.weeks import WEEKS, crowded
 from tests.words.reading_level import grade
 
 HIGHEST_GRADE = 6
-
-
-def comparison_of(week: Week) -> StepComparison | None:
-    compared = compare_steps(week.steps)
-    return compared[-1] if compared else None
-
-
-def words_of(week: Week, *, so_far: bool = False, answers: tuple[Answer, ...] = ()) -> str:
-    where, compared = height(week.complete, week.participant), comparison_of(week)
-    return digest_words(
-        week,
-        suggestion=suggest(
-            week, height=where, more_pairs=compared.all_meals.more_pairs if compared else None
-        ),
-        sentences=DIGEST,
-        comparison=compared,
-        height=where,
-        answers=answers,
-        so_far=so_far,
-    )
 
 
 def fullest() -> Diary:
@@ -69,7 +48,7 @@ ANSWERS = (Answer(about="hunger", how="less"), Answer(about="tiredness", how="sa
 def test_short_and_plain_in_every_way_of_saying_it(name: str, shift: int) -> None:
     make, so_far = WEEKS[name]
     week = make()
-    text = words_of(replace(week, to_date=week.to_date + timedelta(weeks=shift)), so_far=so_far)
+    text = told(replace(week, to_date=week.to_date + timedelta(weeks=shift)), so_far=so_far)
     assert len(text.split()) <= MOST_WORDS
     assert len(text) <= MOST_CHARACTERS
     assert "{" not in text
@@ -112,7 +91,7 @@ def test_every_sentence_that_can_vary_does() -> None:
 
 
 def test_the_facts_of_a_good_week() -> None:
-    text = words_of(WEEKS["mixed"][0]())
+    text = told(WEEKS["mixed"][0]())
     for fact in (
         "6 of 6", "(80 to 130)", "5 of 6", "(below 180)", "up 82 (122 to 204)",
         "down 2 (128 to 126)", "96", "204 mg/dL", "1 without a second test", "Other tests: 2",
@@ -126,7 +105,7 @@ def test_what_the_picture_shows_is_never_left_out() -> None:
     week = fullest().week()
     for shift in range(6):
         later = replace(week, to_date=week.to_date + timedelta(weeks=shift))
-        text = words_of(later, answers=ANSWERS)
+        text = told(later, answers=ANSWERS)
         assert len(text.split()) <= MOST_WORDS
         for fact in (
             "of 12", "101", "205", "up 85", "up 78", "Not counted: 1 without", "1 tested off",
@@ -136,31 +115,28 @@ def test_what_the_picture_shows_is_never_left_out() -> None:
 
 
 def test_what_went_well_comes_first_unless_a_caution_must() -> None:
-    assert words_of(WEEKS["good"][0]()).splitlines()[0] in {
+    assert told(WEEKS["good"][0]()).splitlines()[0] in {
         way.format(count=5) for way in DIGEST.all_within
     }
-    for name, told in (
-        ("with_low", "1 low"),
-        ("with_hi", "2 very high"),
-        ("with_lo", "1 very low"),
-    ):
-        first = words_of(WEEKS[name][0]()).splitlines()[0]
-        assert told in first
+    cautions = {"with_low": "1 low", "with_hi": "2 very high", "with_lo": "1 very low"}
+    for name, counted in cautions.items():
+        first = told(WEEKS[name][0]()).splitlines()[0]
+        assert counted in first
         assert "care team" in first
 
 
 def test_the_most_pressing_call_is_the_one_that_is_told() -> None:
     diary = Diary().reading(1, "10:00", 62).caution(1, "10:00", "low")
     diary.reading(2, "10:00", 340).caution(2, "10:00", "very_high")
-    assert "today" in words_of(diary.week()).splitlines()[0]
+    assert "today" in told(diary.week()).splitlines()[0]
 
 
 def test_a_low_that_no_caution_told_of_opens_all_the_same() -> None:
-    assert "1 low" in words_of(Diary().reading(1, "10:00", 62).week()).splitlines()[0]
+    assert "1 low" in told(Diary().reading(1, "10:00", 62).week()).splitlines()[0]
 
 
 def test_a_low_week_is_not_praised_for_its_values() -> None:
-    text = words_of(WEEKS["with_low"][0]())
+    text = told(WEEKS["with_low"][0]())
     assert not any(way.format(count=2) in text for way in DIGEST.all_within)
 
 
@@ -186,7 +162,7 @@ def test_no_suggestion_to_eat_less_or_move_more_in_a_week_with_a_low_or_from_300
     week = diary.week()
     week = replace(week, to_date=week.to_date + timedelta(weeks=shift))
     if any(value < 70 or value >= 300 for pair in values for value in pair):
-        assert not FORBIDDEN.search(words_of(week))
+        assert not FORBIDDEN.search(told(week))
 
 
 def test_no_dose_no_drug_no_diagnosis() -> None:
@@ -199,42 +175,42 @@ def test_a_meal_is_called_the_most_only_beyond_the_meters_scatter() -> None:
     near = Diary().meal(0, "12:30", "rice", 120, 180).meal(1, "12:30", "bread", 120, 150).week()
     far = Diary().meal(0, "12:30", "rice", 120, 210).meal(1, "12:30", "bread", 120, 130).week()
     for shift in range(4):
-        text = words_of(replace(near, to_date=near.to_date + timedelta(weeks=shift)))
+        text = told(replace(near, to_date=near.to_date + timedelta(weeks=shift)))
         assert "one test, try it again" in text
         assert not re.search(r"\b(most|least|highest rise|lowest rise)\b", text)
-        text = words_of(replace(far, to_date=far.to_date + timedelta(weeks=shift)))
+        text = told(replace(far, to_date=far.to_date + timedelta(weeks=shift)))
         assert "rose most" in text.lower() or "Rose most" in text
         assert "one test, try it again" not in text
 
 
 def test_one_meal_alone_is_one_test() -> None:
-    assert "one test, try it again" in words_of(WEEKS["one_pair"][0]())
+    assert "one test, try it again" in told(WEEKS["one_pair"][0]())
 
 
 def test_same_facts_in_another_week_are_said_otherwise_and_always_the_same_way() -> None:
-    def told(weeks: int) -> str:
+    def in_week(weeks: int) -> str:
         diary = Diary(monday=MONDAY + timedelta(weeks=weeks))
-        return words_of(diary.meal(0, "12:30", "rice", 118, 160).week())
+        return told(diary.meal(0, "12:30", "rice", 118, 160).week())
 
-    assert told(0) == told(0)
-    lines = [told(week).splitlines() for week in range(4)]
+    assert in_week(0) == in_week(0)
+    lines = [in_week(week).splitlines() for week in range(4)]
     for one, other in pairwise(lines):
         assert sum(first != second for first, second in zip(one, other, strict=True)) >= 3
 
 
 def test_the_week_so_far() -> None:
-    text = words_of(WEEKS["so_far"][0](), so_far=True)
+    text = told(WEEKS["so_far"][0](), so_far=True)
     assert text.startswith(DIGEST.so_far)
 
 
 def test_a_week_with_too_little_says_so_kindly() -> None:
-    assert words_of(Diary().week()).splitlines()[0] in DIGEST.empty
-    assert "two hours" in words_of(Diary().week())
-    assert "118" in words_of(Diary().reading(1, "08:00", 118).week())
+    assert told(Diary().week()).splitlines()[0] in DIGEST.empty
+    assert "two hours" in told(Diary().week())
+    assert "118" in told(Diary().reading(1, "08:00", 118).week())
 
 
 def test_millimoles_are_those_of_the_meter() -> None:
-    text = words_of(WEEKS["mmol"][0]())
+    text = told(WEEKS["mmol"][0]())
     assert "(4.4 to 7.2)" in text
     assert "(below 10.0)" in text
     assert "mg/dL" not in text
@@ -244,43 +220,43 @@ def test_millimoles_are_those_of_the_meter() -> None:
 def test_a_change_is_converted_itself_and_not_as_the_difference_of_its_ends() -> None:
     """Rises in mmol/L: 44.9 mg/dL is 2.5 though 6.5 and 9.1 lie 2.6 apart."""
     diary = Diary(who=somebody(unit=Unit.MMOL_L)).meal(0, "12:30", "rice", 117.1, 163.9)
-    assert "up 2.6 (6.5 to 9.1)" in words_of(diary.week())
+    assert "up 2.6 (6.5 to 9.1)" in told(diary.week())
 
 
 def test_in_pregnancy_no_goal_is_judged() -> None:
-    text = words_of(WEEKS["pregnant"][0]())
+    text = told(WEEKS["pregnant"][0]())
     assert "130" not in text
     assert "goal (" not in text
     assert "care team" in text
 
 
 def test_own_goals_are_the_ones_that_are_named() -> None:
-    assert "(90 to 150)" in words_of(WEEKS["own_goals"][0]())
+    assert "(90 to 150)" in told(WEEKS["own_goals"][0]())
 
 
 def test_activity_while_food_works_is_not_credited() -> None:
     diary = Diary().meal(0, "12:30", "rice", 118, 160)
     diary.activity(0, "14:00", "walked", 20, before=190, after=140)
-    text = words_of(diary.week())
+    text = told(diary.week())
     assert "fell 50" not in text
     assert "food was still at work" in text.lower()
 
 
 def test_answers_stand_beside_the_figures_and_explain_nothing() -> None:
-    text = words_of(WEEKS["good"][0](), answers=ANSWERS)
+    text = told(WEEKS["good"][0](), answers=ANSWERS)
     assert "You said: less hungry, as tired as before." in text
     assert "because" not in text
 
 
 def test_a_crowded_week_keeps_to_its_words() -> None:
     for pairs in (5, 20, 40):
-        assert len(words_of(crowded(pairs), answers=ANSWERS).split()) <= MOST_WORDS
+        assert len(told(crowded(pairs), answers=ANSWERS).split()) <= MOST_WORDS
 
 
 @settings(max_examples=60, deadline=None)
 @given(dish=st.text(max_size=300))
 def test_any_dish_fits(dish: str) -> None:
     week = Diary().meal(0, "12:30", dish, 110, 190).meal(1, "12:30", f"{dish} too", 110, 120).week()
-    text = words_of(week)
+    text = told(week)
     assert len(text.split()) <= MOST_WORDS
     assert len(text) <= MOST_CHARACTERS
