@@ -52,7 +52,7 @@ def digest_words(
     """
     parts: list[_Part] = []
     for dish_words in DISH_WORDS:
-        tell = Teller(week, sentences, dish_words)
+        tell = Teller(week, sentences, dish_words, so_far)
         parts = [_Part(MUST, sentences.so_far)] if so_far else []
         parts += _parts(tell, suggestion, comparison, height, answers)
         if not _too_long(parts):

@@ -47,7 +47,9 @@ def went_well(tell: Teller) -> str:
         return tell.way(say.tested_pairs).format(count=count)
     if count == 1:
         return tell.way(say.tested_pair)
-    return tell.way(say.tested if week.readings else say.empty)
+    if week.readings:
+        return tell.way(say.tested)
+    return tell.way(say.empty_so_far if tell.so_far else say.empty)
 
 
 def goals(tell: Teller) -> str:
@@ -177,7 +179,8 @@ def trend(tell: Teller) -> str:
 
 def answered(tell: Teller, answers: Sequence[Answer]) -> str:
     """What was answered to the weekly question, beside the figures and not explained by them."""
-    told = ", ".join(tell.say.answer_words[one.about, one.how] for one in answers)
+    latest = {one.about: one.how for one in answers}
+    told = ", ".join(tell.say.answer_words[answer] for answer in latest.items())
     return tell.say.answers.format(answers=told) if told else ""
 
 

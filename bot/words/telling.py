@@ -36,6 +36,7 @@ class DigestSentences:
     tested_pair: Ways
     tested: Ways
     empty: Ways
+    empty_so_far: Ways
     goals: Ways
     not_judged: str
     range: Ways
@@ -77,11 +78,12 @@ class DigestSentences:
 
 @dataclass(frozen=True, slots=True)
 class Teller:
-    """Tells a week; `dish_words` is how many words of a dish's name are said."""
+    """Tells a week, or one that still runs (`so_far`); a dish in at most `dish_words` words."""
 
     week: Week
     say: DigestSentences
     dish_words: int
+    so_far: bool
 
     @property
     def unit(self) -> Unit:

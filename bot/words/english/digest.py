@@ -60,6 +60,10 @@ DIGEST = DigestSentences(
         "No tests this week. That is all right.",
         "A week without tests. It happens, and the next one is new.",
     ),
+    empty_so_far=(
+        "No tests yet. There is still time.",
+        "Nothing yet, and that is all right.",
+    ),
     goals=(
         "Within goal before eating: {before_within} of {before_of} ({low} to {high}). "
         "Two hours after: {after_within} of {after_of} (below {after}).",
