@@ -21,7 +21,8 @@ from bot.picture import GoalLines, Joint, Picture, Row
 WIDTH = 1080
 LEAST_HEIGHT = 810
 MARGIN = 30
-LABELS_FROM, LABELS_TO = 130, 484  # names of meals and dishes
+LABELS_FROM = 130  # names of meals and dishes
+NOTE_WIDTH = 560
 PLOT_FROM, PLOT_TO = 570, 946  # the ends of the scale; numbers are written beyond them
 
 ROOMY, NARROW, NOTE = 94, 56, 42  # heights of a row, and of a note below it
@@ -128,13 +129,23 @@ class _Head:
 
 
 def _shown(picture: Picture, most: int) -> Sequence[Row]:
-    """The rows that there is room for, and how many are left out: lone readings go first."""
+    """The rows that there is room for, and how many are left out.
+
+    Rows with a caution stay; of the others lone readings go first, then the end of the week.
+    """
     rows = picture.rows
     if len(rows) <= most:
         return rows
-    kept = [row for row in rows if row.joint is not Joint.NONE][: most - 1]
+    by_weight = sorted(range(len(rows)), key=lambda index: (_weight(rows[index]), index))
+    kept = sorted(by_weight[: most - 1])
     more = picture.more.format(count=len(rows) - len(kept))
-    return [*kept, Row(day="", name="", detail=more)]
+    return [*(rows[index] for index in kept), Row(day="", name="", detail=more)]
+
+
+def _weight(row: Row) -> int:
+    if any(mark.alert is not None for mark in row.marks):
+        return 0
+    return 2 if row.joint is Joint.NONE else 1
 
 
 def lines_of(sheet: Sheet, rows: Sequence[Row], scale: Scale, top: float) -> list[Line]:
@@ -151,7 +162,7 @@ def lines_of(sheet: Sheet, rows: Sequence[Row], scale: Scale, top: float) -> lis
         right = min(outer, marked, PLOT_FROM) if row.marks else PLOT_TO
         words += _labels(sheet, row, top, right, roomy=roomy)
         if row.note:
-            note = _cut(sheet, row.note, WIDTH - MARGIN - LABELS_TO, SMALL)
+            note = _cut(sheet, row.note, NOTE_WIDTH, SMALL)
             at = (WIDTH - MARGIN, top + height - 20)
             words.append(sheet.write(at, note, SMALL, "right"))
         lines.append(Line(row, top, height, spots, words, opens=row.day != day))

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from PIL import Image
 
 from bot.chart import draw, legend, marks, week
+from bot.chart.palette import ALERT, channels
 from bot.chart.scale import scale_for
 from bot.chart.sheet import Sheet, Style, Written
 from bot.picture import Picture, Role, from_mapping, to_mapping
@@ -82,6 +83,24 @@ def test_more_rows_than_fit_are_told() -> None:
     silent = draw(to_mapping(replace(many, rows=many.rows[: week.CROWDED[0].rows - 1])))
     assert opened(with_more).height > opened(silent).height
     assert "{count}" in picture.more
+
+
+def test_a_caution_is_the_last_to_be_left_out() -> None:
+    """A low among lone readings at the end of a week with too many lines is still drawn."""
+    crowd = picture_of("crowded").rows * 2
+    low = picture_of("uncounted").rows[-1]
+    assert low.marks[0].alert is not None
+    picture = replace(picture_of("crowded"), rows=(*crowd, low))
+    harmless = replace(low, marks=tuple(replace(mark, alert=None) for mark in low.marks))
+    plain = replace(picture, rows=(*crowd, harmless))
+    alert = channels(ALERT)
+    colours = {colour for _, colour in _colours(draw(to_mapping(picture)))}
+    assert alert in colours
+    assert alert not in {colour for _, colour in _colours(draw(to_mapping(plain)))}
+
+
+def _colours(png: bytes) -> list[tuple[int, object]]:
+    return list(opened(png).convert("RGB").getcolors(maxcolors=256) or [])
 
 
 def test_nothing_but_the_picture_is_in_the_file() -> None:
