@@ -55,7 +55,8 @@ def stamp_of(text: str, size: float, *, bold: bool, soft: bool) -> Stamp:
     line.set_position((PAD, PAD + np.ceil(descent)))
     line.set_antialiased(soft)
     line.draw(renderer)
-    coverage = np.array(renderer.buffer_rgba())[:, :, 3]  # type: ignore[no-untyped-call]
+    # A copy of one channel: a view would keep all four, and the renderer, alive.
+    coverage = np.asarray(renderer.buffer_rgba())[:, :, 3].copy()  # type: ignore[no-untyped-call]
     return Stamp(coverage, PAD, high - PAD - int(np.ceil(descent)))
 
 

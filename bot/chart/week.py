@@ -19,7 +19,7 @@ from bot.chart.sheet import MOST_BYTES, Sheet, Style, Written
 from bot.picture import GoalLines, Joint, Picture, Row
 
 WIDTH = 1080
-LEAST_HEIGHT = 810
+LEAST_HEIGHT = 680
 MARGIN = 30
 LABELS_FROM = 130  # names of meals and dishes
 NOTE_WIDTH = 560
@@ -93,7 +93,7 @@ def _printed(picture: Picture, edition: Edition) -> bytes:
     lines = lines_of(sheet, _shown(picture, edition.rows), scale, head.bottom)
     end = lines[-1].top + lines[-1].height if lines else head.bottom
     sheet.start(max(end + MARGIN, LEAST_HEIGHT), size=edition.size, soft=edition.soft)
-    if picture.goals is not None:
+    if picture.goals is not None and lines:
         _draw_goals(sheet, picture.goals, scale, head, lines)
     _draw_head(sheet, picture, keys, head)
     for line in lines:

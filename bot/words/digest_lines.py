@@ -10,7 +10,7 @@ from bot.programme.compare import StepComparison, Verdict
 from bot.programme.suggest import Suggestion, Try, beyond, least_and_most
 from bot.units import half_up
 from bot.words.amounts import change_words, mg_dl_words
-from bot.words.picture import goal_bounds, lone_readings
+from bot.words.picture import goal_bounds, lone_readings, may_come
 from bot.words.replies import sentence_case
 from bot.words.telling import Teller
 
@@ -111,15 +111,19 @@ def span(tell: Teller) -> str:
 
 
 def uncounted(tell: Teller) -> str:
-    """Meals that do not count, by reason, and readings that belong to no meal."""
+    """Meals that do not count, by reason, meals still open, readings that belong to no meal."""
     say = tell.say
-    counts = Counter(pair.status for pair in tell.week.pairs)
+    closed = [pair for pair in tell.week.pairs if not may_come(pair, tell.week)]
+    counts = Counter(pair.status for pair in closed)
     reasons = [
         words.format(count=counts[status])
         for status, words in say.uncounted_reasons.items()
         if counts[status]
     ]
     told = [say.uncounted.format(reasons=", ".join(reasons))] if reasons else []
+    waiting = len(tell.week.pairs) - len(closed)
+    if waiting:
+        told.append(say.waiting.format(count=waiting))
     lone = len(lone_readings(tell.week))
     if lone:
         told.append(say.others.format(count=lone))

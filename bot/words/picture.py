@@ -133,7 +133,7 @@ def _rows(week: Week, say: PictureSentences) -> Iterator[Placed]:
 
 
 def _meal_row(pair: Pair, start: datetime, week: Week, say: PictureSentences) -> Row:
-    counted = pair.status is Status.COMPLETE
+    uncounted = pair.status is not Status.COMPLETE and not may_come(pair, week)
     person = week.participant
     marks = []
     if pair.before is not None:
@@ -145,7 +145,7 @@ def _meal_row(pair: Pair, start: datetime, week: Week, say: PictureSentences) ->
         name=_name(pair.meal.entry, start, say),
         detail=pair.meal.entry.text,
         note=_note(pair, week, say),
-        joint=Joint.COUNTED if counted else Joint.UNCOUNTED,
+        joint=Joint.UNCOUNTED if uncounted else Joint.COUNTED,
         marks=tuple(marks),
     )
 
@@ -158,11 +158,15 @@ def _name(meal: Meal, start: datetime, say: PictureSentences) -> str:
 def _note(pair: Pair, week: Week, say: PictureSentences) -> str:
     if pair.status is Status.COMPLETE:
         return say.unconfirmed if pair.unconfirmed else ""
-    if pair.status is Status.NO_AFTER:
-        gone = minutes_between(pair.started_at, week.end)
-        if gone <= STILL_OPEN_MINUTES:
-            return say.still_open
+    if may_come(pair, week):
+        return say.still_open
     return say.notes[pair.status].format(minutes=pair.after_minutes)
+
+
+def may_come(pair: Pair, week: Week) -> bool:
+    """The second test is missing, but its time is not over."""
+    gone = minutes_between(pair.started_at, week.end)
+    return pair.status is Status.NO_AFTER and gone <= STILL_OPEN_MINUTES
 
 
 def _activity_row(effect: Effect, end: datetime, person: Participant, say: PictureSentences) -> Row:

@@ -67,6 +67,7 @@ class DigestSentences:
     trend_down: str
     uncounted: str
     uncounted_reasons: dict[Status, str]
+    waiting: str
     others: str
     off_scale: str
     answers: str

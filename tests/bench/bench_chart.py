@@ -29,6 +29,8 @@ from bot.words.english.picture import PICTURE
 from bot.words.picture import week_picture
 from demo.diary import Diary
 
+SPAWN = multiprocessing.get_context("spawn")
+
 STAPLES = ("rice", "ugali", "chapati", "lentils", "pasta", "yam", "bread", "noodles", "potatoes")
 WITH = ("beans", "fish", "greens", "egg", "chicken", "okra", "cheese", "tofu", "salad", "peas")
 
@@ -73,8 +75,7 @@ def wall_a_chart(way: Callable[[dict[str, Any]], bytes], weeks: Sequence[dict[st
 
 def wall_on_two(weeks: Sequence[dict[str, Any]], warm: Sequence[dict[str, Any]]) -> float:
     """Seconds on the wall a chart, ours in two processes of their own."""
-    spawn = multiprocessing.get_context("spawn")
-    with ProcessPoolExecutor(2, mp_context=spawn) as pool:
+    with ProcessPoolExecutor(2, mp_context=SPAWN) as pool:
         list(pool.map(draw, warm))
         start = time.perf_counter()
         list(pool.map(draw, weeks, chunksize=4))
@@ -117,7 +118,8 @@ def main() -> None:
     print(f"size: {min(sizes):.1f} to {max(sizes):.1f} kB")
     kept = plain_cpu / ours_cpu >= 2 and plain_wall / two_wall >= 3.5 and max(sizes) <= 60
     if chosen.memory:
-        before, more = growth_mb(chosen.memory, warm=1000)
+        with ProcessPoolExecutor(1, mp_context=SPAWN) as alone:
+            before, more = alone.submit(growth_mb, chosen.memory, 1000).result()
         print(
             f"memory: {before:.0f} MB after 1,000 charts, {more:+.1f} MB after "
             f"{chosen.memory:,} more"

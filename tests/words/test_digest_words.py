@@ -201,6 +201,8 @@ def test_same_facts_in_another_week_are_said_otherwise_and_always_the_same_way()
 def test_the_week_so_far() -> None:
     text = told(WEEKS["so_far"][0](), so_far=True)
     assert text.startswith(DIGEST.so_far)
+    assert "Second tests still to come: 1." in text
+    assert "Not counted" not in text
     nothing = told(Diary().week(), so_far=True).splitlines()
     assert nothing[0] == DIGEST.so_far
     assert nothing[1] in DIGEST.empty_so_far

@@ -165,6 +165,7 @@ DIGEST = DigestSentences(
         Status.OFF_SCALE: "{count} off the scale",
         Status.NO_BEFORE: "{count} without a first test",
     },
+    waiting="Second tests still to come: {count}.",
     others="Other tests: {count}.",
     answers="You said: {answers}.",
     answer_words={
