@@ -97,7 +97,7 @@ def damage(path: str) -> str | None:
             (verdict,) = connection.execute("PRAGMA quick_check(1)").fetchone()
     except sqlite3.DatabaseError as error:
         return str(error)
-    return None if verdict == "ok" else str(verdict)
+    return None if verdict == "ok" else " ".join(str(verdict).split())
 
 
 class OneServer:

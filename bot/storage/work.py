@@ -13,7 +13,7 @@ from sqlalchemy.dialects import sqlite as sqlite_dialect
 
 from bot.messages import Incoming
 from bot.participants import Enrolment, Invitation, Participant, Role
-from bot.record import Event
+from bot.record import Event, Record
 from bot.storage import codec, tables
 from bot.storage.codec import to_ms
 from bot.storage.outbox import Outbox
@@ -21,6 +21,8 @@ from bot.turns.turn import Opened, Turn
 
 #: How far back a turn looks without asking for the whole record.
 RECENT = timedelta(days=35)
+#: How far back a folded record may reach before it is folded anew from what is recent.
+FOLDED = timedelta(days=42)
 #: How many people's decoded events are kept at hand.
 CACHED_PEOPLE = 64
 
@@ -36,6 +38,8 @@ class Known:
     last: int
     whole: bool
     start: int = 0
+    record: Record | None = None  # the recent events folded, as the last turn left them
+    folded_from: datetime | None = None
 
     def recent(self, now: datetime) -> tuple[Event, ...]:
         """From the first event of the last 35 days on, in the order of their ids."""
@@ -43,6 +47,12 @@ class Known:
         while self.start < len(self.events) and self.events[self.start].at < since:
             self.start += 1
         return tuple(self.events[self.start :])
+
+    def folded(self, now: datetime) -> Record | None:
+        """The record that the last turn left; None where it has grown too long, or is not at hand."""
+        if self.folded_from is None or self.folded_from < now - FOLDED:
+            self.record, self.folded_from = None, now - RECENT
+        return self.record
 
 
 class Cache:
@@ -247,6 +257,7 @@ class Work:
             participant=known.participant,
             events=known.recent(now),
             whole=lambda: self._whole(who, known),
+            record=known.folded(now),
         )
 
     def next_wake(self, who: str) -> datetime | None:
@@ -419,9 +430,11 @@ class Work:
             return known
         if known.body != row.body:
             known.body, known.participant = row.body, codec.participant_of(row.body)
+            known.record = None
         if known.last < row.last_entry:
             known.events.extend(self._events(who, since_id=known.last))
             known.last = row.last_entry
+            known.record = None
         return known
 
     def _first_recent(self, who: str, now: datetime) -> int:
@@ -466,6 +479,7 @@ class Work:
         if known is not None and turn.events and known.last == turn.events[0].id - 1:
             known.events.extend(turn.events)
             known.last = turn.events[-1].id
+            known.record = turn.record
 
 
 def _insert_new(connection: Connection, table: Any, row: dict[str, Any]) -> Insert:

@@ -154,8 +154,17 @@ class ShiftedClock:
 class Served:
     """A bot being served, the stand-in that it talks to, and its database."""
 
-    def __init__(self, server: StandIn, folder: Path, clock: Clock | None, makes: Makes | None):
+    def __init__(
+        self,
+        server: StandIn,
+        folder: Path,
+        *,
+        clock: Clock | None = None,
+        makes: Makes | None = None,
+        turns: Turns | None = None,
+    ) -> None:
         self.server = server
+        self._turns = turns or echo_turns
         self.clock = clock or ShiftedClock()
         self.database = f"sqlite:///{folder / 'bot.db'}"
         self._makes = makes
@@ -169,7 +178,7 @@ class Served:
 
     async def start(self) -> None:
         self.service = Service(
-            self.settings, clock=self.clock, turns=echo_turns, makes=self._makes
+            self.settings, clock=self.clock, turns=self._turns, makes=self._makes
         )
         self._stop, ready = asyncio.Event(), asyncio.Event()
         self._task = asyncio.create_task(self.service.run(self._stop, ready=ready))
@@ -209,11 +218,15 @@ class Served:
 
 @asynccontextmanager
 async def served(
-    folder: Path, *, clock: Clock | None = None, makes: Makes | None = None
+    folder: Path,
+    *,
+    clock: Clock | None = None,
+    makes: Makes | None = None,
+    turns: Turns | None = None,
 ) -> AsyncIterator[Served]:
     """Serve a bot with echo turns on a fresh database in a folder."""
     async with StandIn(lambda: datetime.now(UTC)) as server:
-        bot = Served(server, folder, clock, makes)
+        bot = Served(server, folder, clock=clock, makes=makes, turns=turns)
         await bot.start()
         try:
             yield bot

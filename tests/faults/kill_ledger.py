@@ -38,20 +38,24 @@ class Ledger:
     """What came of it."""
 
     prompts_due: int
-    prompts_missing: int
+    prompts_lost: int
+    prompts_lost_and_marked_unsure: int
     prompts_doubled: int
     most_copies: int
     messages_written: int
     messages_kept: int
-    replies_missing: int
+    replies_made: int
+    replies_lost: int
+    replies_unsure: int
     kills: int
 
     @property
     def holds(self) -> bool:
         """Nothing lost, nothing more often than its class allows."""
         return (
-            self.prompts_missing == 0
-            and self.replies_missing == 0
+            self.prompts_lost == 0
+            and self.replies_made == self.messages_written
+            and self.replies_lost == 0
             and self.most_copies <= 2
             and self.messages_kept == self.messages_written
         )
@@ -133,7 +137,7 @@ async def _serve(server: StandIn, database: str) -> asyncio.subprocess.Process:
 async def _write(server: StandIn, writers: list[int]) -> None:
     number = 0
     while True:
-        server.chats.say(writers[number % len(writers)], f"thank you {number}")
+        server.chats.say(writers[number % len(writers)], "help")
         number += 1
         await asyncio.sleep(0.5)
 
@@ -167,6 +171,7 @@ def _compare(
 ) -> Ledger:
     patient = set(readers)
     prompts = Counter(sent.chat for sent in server.ledger if sent.chat in patient)
+    answers = Counter((str(sent.chat), sent.text) for sent in server.ledger)
     copies = Counter((sent.chat, sent.text) for sent in server.ledger if sent.chat in patient)
     written = [
         message
@@ -178,19 +183,31 @@ def _compare(
         kept = connection.execute(
             "SELECT count(*), count(DISTINCT participant || message) FROM heard"
         ).fetchone()
-        (replies,) = connection.execute(
-            "SELECT count(*) FROM outbox WHERE key LIKE 'reply:%' AND state = 'sent'"
-        ).fetchone()
+        replies = connection.execute(
+            "SELECT chat, text, state FROM outbox WHERE kind = 'reply'"
+        ).fetchall()
+        unsure = {
+            int(chat)
+            for (chat,) in connection.execute(
+                "SELECT chat FROM outbox WHERE kind = 'prompt' AND state = 'unsure'"
+            )
+        }
     connection.close()
     assert kept[0] == kept[1]
+    certain = Counter((chat, text) for chat, text, state in replies if state != "unsure")
     return Ledger(
         prompts_due=len(readers),
-        prompts_missing=sum(1 for chat in readers if not prompts[chat]),
+        prompts_lost=sum(1 for chat in readers if not prompts[chat] and chat not in unsure),
+        prompts_lost_and_marked_unsure=sum(
+            1 for chat in readers if not prompts[chat] and chat in unsure
+        ),
         prompts_doubled=sum(1 for number in copies.values() if number > 1),
         most_copies=max(copies.values(), default=0),
         messages_written=len(written),
         messages_kept=kept[0],
-        replies_missing=len(written) - replies,
+        replies_made=len(replies),
+        replies_lost=(certain - answers).total(),
+        replies_unsure=sum(state == "unsure" for _, _, state in replies),
         kills=kills,
     )
 

@@ -193,7 +193,7 @@ async def test_fetching_survives_broken_answers_and_a_server_that_is_away(tmp_pa
 
 async def test_a_second_bot_on_one_database_refuses_with_the_reason(tmp_path: Path) -> None:
     async with served(tmp_path) as bot:
-        second = Served(bot.server, tmp_path, None, None)
+        second = Served(bot.server, tmp_path)
         with pytest.raises(Mendable, match="another bot serves this database"):
             await second.start()
         ann = await bot.enrolled()

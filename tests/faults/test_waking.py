@@ -1,14 +1,17 @@
 """Wake-ups under faults: each test is named after its outcome (docs/delivery.md, the fault table)."""
 
 import asyncio
-from datetime import timedelta
+from dataclasses import replace
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
 
 from bot.messages import Kind
+from bot.storage.store import Store
+from bot.turns.turn import Opened, Turn
 from scheduler.clock import real_now
-from tests.conversation.echo import person, saying, served
+from tests.conversation.echo import Served, echo_turns, person, saying, served
 
 pytestmark = pytest.mark.live
 
@@ -48,9 +51,7 @@ async def test_a_prompt_queued_but_worthless_after_a_downtime_is_not_sent(tmp_pa
     assert bot.texts(ann) == ["heard hello"]
 
 
-def store_prompt(bot, *, expires_in: timedelta) -> None:
-    from bot.storage.store import Store
-
+def store_prompt(bot: Served, *, expires_in: timedelta) -> None:
     store = Store.open(bot.database)
     now = real_now()
     with store.turn() as work:
@@ -86,26 +87,38 @@ async def test_a_clock_that_jumps_forward_an_hour_wakes_once_and_late(tmp_path: 
 
 
 async def test_a_failing_wake_up_stops_nobody_elses(tmp_path: Path) -> None:
-    async with served(tmp_path) as bot:
+    failing = {"ann"}
+
+    def wake(opened: Opened, *, now: datetime) -> Turn:
+        if opened.participant.id in failing:
+            raise ValueError("a fault of ours")
+        return echo_turns.wake(opened, now=now)
+
+    async with served(tmp_path, turns=replace(echo_turns, wake=wake)) as bot:
         ann, ben = await bot.enrolled(), await bot.enrolled("Ben")
         await bot.heard(ann, "ring 60")
         await bot.heard(ben, "ring 60")
-        wake = bot.service._conversation._turns.wake
-
-        def fail_for_ann(opened, *, now):
-            if opened.participant.id == "ann":
-                raise ValueError("a fault of ours")
-            return wake(opened, now=now)
-
-        object.__setattr__(bot.service._conversation._turns, "wake", fail_for_ann)
-        try:
-            bot.shift(seconds=61)
-            await bot.server.sent(ben, 2)
-            assert len(bot.texts(ann)) == 1
-        finally:
-            object.__setattr__(bot.service._conversation._turns, "wake", wake)
+        bot.shift(seconds=61)
+        await bot.server.sent(ben, 2)
+        assert len(bot.texts(ann)) == 1
+        failing.clear()
         bot.shift(minutes=5, seconds=1)
         await bot.server.sent(ann, 2)
+
+
+async def test_a_wake_up_that_leaves_something_due_at_once_does_not_spin(tmp_path: Path) -> None:
+    woken = []
+
+    def wake(opened: Opened, *, now: datetime) -> Turn:
+        woken.append(now)
+        return Turn(participant=opened.participant, wake_at=now)
+
+    async with served(tmp_path, turns=replace(echo_turns, wake=wake)) as bot:
+        ann = await bot.enrolled()
+        await bot.heard(ann, "ring 60")
+        bot.shift(seconds=61)
+        await asyncio.sleep(0.2)
+    assert len(woken) == 1
 
 
 async def test_an_earlier_wake_than_the_one_armed_is_not_waited_past(tmp_path: Path) -> None:

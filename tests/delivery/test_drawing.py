@@ -1,0 +1,71 @@
+"""The drawing process: real processes that crash, hang and end."""
+
+import asyncio
+import importlib
+import os
+import sys
+from collections.abc import Callable, Mapping
+from concurrent.futures.process import BrokenProcessPool
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from bot.drawing import Drawing
+
+pytestmark = pytest.mark.live
+
+
+Draw = Callable[[Mapping[str, Any]], bytes]
+
+#: A module of its own: the other process must be able to import what it runs.
+DRAWN_HERE = """
+import os, time
+
+def draw_as_told(picture):
+    if picture.get("crash"):
+        os._exit(1)
+    time.sleep(picture.get("seconds", 0))
+    return str(os.getpid()).encode()
+"""
+
+
+@pytest.fixture
+def draw_as_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Draw:
+    """Run in the drawing process: crash, hang or draw as the picture says."""
+    (tmp_path / "drawn_here.py").write_text(DRAWN_HERE)
+    monkeypatch.syspath_prepend(str(tmp_path))
+    sys.modules.pop("drawn_here", None)
+    draw: Draw = importlib.import_module("drawn_here").draw_as_told
+    return draw
+
+
+async def test_draws_in_one_other_process(draw_as_told: Draw) -> None:
+    drawing = Drawing(draw_as_told)
+    first, second = await asyncio.gather(drawing({}), drawing({}))
+    drawing.close()
+    assert first == second != str(os.getpid()).encode()
+
+
+async def test_a_hung_process_is_killed_at_the_deadline_and_the_next_picture_is_drawn(
+    draw_as_told: Draw,
+) -> None:
+    drawing = Drawing(draw_as_told, deadline=3)
+    hung = int(await drawing({}))
+    with pytest.raises(TimeoutError):
+        await drawing({"seconds": 60})
+    assert int(await drawing({})) != hung
+    drawing.close()
+    await asyncio.sleep(0.2)
+    with pytest.raises(ProcessLookupError):
+        os.kill(hung, 0)
+
+
+async def test_a_crashed_process_fails_its_picture_and_the_next_one_is_drawn(
+    draw_as_told: Draw,
+) -> None:
+    drawing = Drawing(draw_as_told)
+    with pytest.raises(BrokenProcessPool):
+        await drawing({"crash": True})
+    assert await drawing({})
+    drawing.close()
