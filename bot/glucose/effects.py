@@ -3,6 +3,7 @@
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from bot.entries import Activity, Reading
 from bot.glucose.readings import any_up_to, eaten_instants, settled
@@ -33,6 +34,8 @@ class Effect:
     food_still_working: bool
 
 
+# A turn asks several times about one record; records are equal if they are the same one.
+@lru_cache(maxsize=8)
 def effects(record: Record) -> tuple[Effect, ...]:
     """The effects of all activities that have both readings, in the order of the activities."""
     timed = sorted(

@@ -8,6 +8,7 @@ never on the order in which things were told.
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from datetime import datetime
 from enum import StrEnum
 from math import floor
@@ -91,6 +92,8 @@ Rank = tuple[float, ...]
 Suits = Callable[[_Placed, float], Rank | None]
 
 
+# A turn asks several times about one record; records are equal if they are the same one.
+@lru_cache(maxsize=8)
 def pairs(record: Record) -> tuple[Pair, ...]:
     """A pair for every meal with a known start, open ones too, in the order of their start."""
     meals = [noted for noted in record.meals if noted.entry.started_at is not None]

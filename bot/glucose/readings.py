@@ -9,6 +9,7 @@ between, is surprising: until a next one is near it no goal and no trend is draw
 from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from datetime import datetime, timedelta
 from math import inf
 
@@ -81,6 +82,8 @@ def any_up_to(instants: Sequence[float], earliest: float, latest: float) -> bool
     return index < len(instants) and instants[index] <= latest
 
 
+# A turn asks several times about one record; records are equal if they are the same one.
+@lru_cache(maxsize=8)
 def settled(record: Record) -> tuple[Settled, ...]:
     """Every reading of the record, in its order, with what later ones made of it."""
     timed = _timed(record.readings)

@@ -7,7 +7,7 @@ from bot.caution.ladder import rechecks
 from bot.localtime import DAY, local_date, shifted
 from bot.participants import State
 from bot.planning.due import Due, Topic
-from bot.planning.prompts import after_activities, after_meals, before_meals, silenced
+from bot.planning.prompts import after_activities, after_meals, before_meals
 from bot.planning.quiet import is_quiet
 from bot.planning.weekly import digests, teaching
 from bot.programme.testing import Rhythm, testing_day
@@ -15,6 +15,10 @@ from bot.record import Record
 
 #: Days ahead that are looked at: a week, so that the next digest is always among them.
 AHEAD = 9
+
+#: How far back what was said and written is looked at: over a week, so that a digest put off
+#: by quiet time is found; and how far back meals, activities and lows can still ask for a test.
+LOOK_BACK, NEAR = 10 * DAY, 2 * DAY
 
 #: What is said in the order of this list when several things fall due at one instant.
 ORDER = (
@@ -43,8 +47,9 @@ def next_wake(record: Record, now: datetime) -> datetime | None:
 
 
 def _open(record: Record, now: datetime) -> Iterator[Due]:
-    said = {spoken.entry.key for spoken in record.spoke}
-    for item in _candidates(record, now):
+    recent = record.since(shifted(now, -LOOK_BACK))
+    said = {spoken.entry.key for spoken in recent.spoke}
+    for item in _candidates(record, recent, now):
         if item.key not in said and not _kept_quiet(record, item):
             yield item
 
@@ -56,11 +61,12 @@ def _kept_quiet(record: Record, item: Due) -> bool:
     return is_quiet(record.participant, item.at)
 
 
-def _candidates(record: Record, now: datetime) -> Iterator[Due]:
+def _candidates(record: Record, recent: Record, now: datetime) -> Iterator[Due]:
     person = record.participant
     if person.state is State.STOPPED:
         return
-    for recheck in rechecks(record, now=now):
+    near = recent.since(shifted(now, -NEAR))
+    for recheck in rechecks(near, now=now):
         yield Due(
             key=recheck.key,
             topic=Topic.RECHECK,
@@ -71,14 +77,14 @@ def _candidates(record: Record, now: datetime) -> Iterator[Due]:
         )
     if person.state is State.PAUSED:
         return
-    yield from after_meals(record)
-    yield from after_activities(record)
+    yield from after_meals(near)
+    yield from after_activities(near)
     # A day back: a digest put off by quiet time belongs to the evening before.
     today = local_date(now, person.zone)
     rhythm = Rhythm(person.rhythm)
     yield from before_meals(record, today, AHEAD, lambda day: testing_day(rhythm, day, person))
-    yield from digests(record, shifted(now, -DAY))
-    if now < person.joined_at + 8 * DAY and not silenced(record):
+    yield from digests(recent, shifted(now, -DAY))
+    if now < person.joined_at + 8 * DAY and not person.silent:
         yield from teaching(person)
 
 

@@ -16,6 +16,9 @@ OPEN = timedelta(minutes=60)
 #: An after-meal value is waited for from here to there, counted from the first bite.
 AFTER_FROM, AFTER_TO = timedelta(minutes=90), timedelta(minutes=180)
 
+#: Nothing that was asked earlier is waited for.
+LOOK_BACK = timedelta(hours=24)
+
 #: Moments that say that a reading is not the one after a meal.
 NOT_AFTER = frozenset({Moment.BEFORE_MEAL, Moment.FASTING, Moment.BEDTIME, Moment.RECHECK})
 
@@ -47,6 +50,7 @@ def asked(record: Record, now: datetime, quoted: str | None = None) -> Asked | N
                 answer = _asked_by(spoken.entry)
                 if answer is not None:
                     return answer
+    record = record.since(shifted(now, -LOOK_BACK))
     if _waits_for_recheck(record, now):
         return Asked.RECHECK
     openings = [

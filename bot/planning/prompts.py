@@ -111,12 +111,16 @@ def last_word(record: Record) -> datetime:
     return record.wrote[-1].at if record.wrote else record.participant.joined_at
 
 
-def silenced(record: Record) -> bool:
-    """The bot has asked whether to go on, and has had no word since."""
-    word = last_word(record)
-    return any(
-        spoken.entry.key.startswith("go_on:") and spoken.at > word for spoken in record.spoke
-    )
+def _prompts_without_a_word(record: Record) -> list[str]:
+    """The keys of the before-meal prompts since the participant last wrote."""
+    word, keys = last_word(record), []
+    for spoken in reversed(record.spoke):
+        if spoken.at <= word:
+            break
+        entry = spoken.entry
+        if entry.about == Asked.BEFORE_MEAL and not entry.key.endswith(":nudge"):
+            keys.append(entry.key)
+    return keys
 
 
 def before_meals(record: Record, first: date, days: int, testing_day: TestingDay) -> Iterator[Due]:
@@ -128,17 +132,9 @@ def before_meals(record: Record, first: date, days: int, testing_day: TestingDay
     person = record.participant
     if person.main_meal is None:
         return
-    if silenced(record):
+    if person.silent:
         return
-    word = last_word(record)
-    silent = [
-        spoken.entry.key
-        for spoken in record.spoke
-        if spoken.entry.kind is Kind.PROMPT
-        and spoken.entry.about == Asked.BEFORE_MEAL
-        and not spoken.entry.key.endswith(":nudge")
-        and spoken.at > word
-    ]
+    silent = _prompts_without_a_word(record)
     for offset in range(days):
         day = first + offset * DAY
         if not testing_day(day):
@@ -147,7 +143,7 @@ def before_meals(record: Record, first: date, days: int, testing_day: TestingDay
         at = shifted(meal, -BEFORE_LEAD)
         if at <= person.joined_at or is_quiet(person, at):
             continue
-        if any(shifted(at, -HOUR) <= wrote.at <= at for wrote in record.wrote):
+        if _wrote_between(record, shifted(at, -HOUR), at):
             continue
         key = f"before_meal:{day}"
         if len(silent) >= SILENT_DAYS and key not in silent:
@@ -156,6 +152,16 @@ def before_meals(record: Record, first: date, days: int, testing_day: TestingDay
         prompt = Due(key=key, topic=Topic.BEFORE_MEAL, at=at, until=meal)
         yield prompt
         yield from _put_off(record, prompt)
+
+
+def _wrote_between(record: Record, start: datetime, end: datetime) -> bool:
+    """Whether something was written from `start` to `end`, both included."""
+    for wrote in reversed(record.wrote):
+        if wrote.at < start:
+            return False
+        if wrote.at <= end:
+            return True
+    return False
 
 
 def _put_off(record: Record, prompt: Due) -> Iterator[Due]:

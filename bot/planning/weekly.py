@@ -5,7 +5,7 @@ from datetime import datetime, time, timedelta
 from itertools import islice
 
 from bot.glucose.week import digest_instants, week_of
-from bot.localtime import DAY, at_local, local_date
+from bot.localtime import DAY, at_local, local_date, shifted
 from bot.participants import Participant
 from bot.planning.due import Due, Topic
 from bot.planning.quiet import after_quiet
@@ -14,6 +14,8 @@ from bot.record import Record
 #: The first days with a line that teaches, and when it comes on the participant's clock.
 TEACHING_LINES = 6
 TEACHING_AT = time(10, 0)
+#: A tip that could not be sent by then comes no more: out of the blue it would only puzzle.
+TEACHING_KEEPS = timedelta(hours=1)
 
 
 def digests(record: Record, after: datetime) -> Iterator[Due]:
@@ -23,7 +25,6 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
     for those only who wrote in the week.
     """
     person = record.participant
-    written = [wrote.at for wrote in record.wrote]
     for end in islice(digest_instants(person, max(after, person.joined_at)), 2):
         at = after_quiet(person, end)
         midnight = at_local(local_date(at, person.zone) + DAY, time(0), person.zone)
@@ -31,7 +32,8 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
         # `until` is the last instant that still counts, and midnight itself is too late.
         until = midnight - timedelta(microseconds=1)
         yield Due(key=f"digest:{week}", topic=Topic.DIGEST, at=at, until=until, week_end=end)
-        if any(week_of(person, end)[0] <= wrote <= at for wrote in written):
+        week_began = week_of(person, end)[0]
+        if any(week_began <= wrote.at <= at for wrote in reversed(record.wrote)):
             key = f"weekly_question:{week}"
             yield Due(key=key, topic=Topic.WEEKLY_QUESTION, at=at, until=until)
 
@@ -42,6 +44,6 @@ def teaching(person: Participant) -> Iterator[Due]:
     for number in range(TEACHING_LINES):
         day = joined + (number + 1) * DAY
         at = at_local(day, TEACHING_AT, person.zone)
-        until = at_local(day + DAY, time(0), person.zone) - timedelta(microseconds=1)
+        until = shifted(at, TEACHING_KEEPS)
         key = f"teaching:{number}"
         yield Due(key=key, topic=Topic.TEACHING, at=at, until=until, number=number)

@@ -1,8 +1,9 @@
 """Events folded into a record of what stands now."""
 
 from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Generic, TypeVar, cast
 
@@ -45,12 +46,14 @@ class Noted(Generic[T]):
     entry: T
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Record:
     """Everything that stands for one participant; each kind in the order of its own instant.
 
     Readings are ordered by `taken_at` (where unknown, by when they were told), meals by
-    `started_at` (likewise), activities by `ended_at`, the rest by when they were said.
+    `started_at` (likewise), activities by `ended_at`, the rest by when they were said. `told`
+    holds the meals as they were told, those against a low among them. Two records are equal if
+    they are the same one, so that sums over a record can be remembered by it.
     """
 
     participant: Participant
@@ -67,11 +70,43 @@ class Record:
     wrote: tuple[Noted[Wrote], ...] = ()
     spoke: tuple[Noted[Spoke], ...] = ()
     wondered: tuple[Noted[Wondered], ...] = ()
+    told: tuple[Noted[Meal], ...] = ()
+    told_treatments: tuple[Noted[Treatment], ...] = ()
     last_id: int = 0
 
     def said(self, key: str) -> bool:
         """Tell whether the bot has already said the thing with this key."""
         return any(spoken.entry.key == key for spoken in reversed(self.spoke))
+
+    def since(self, instant: datetime) -> "Record":
+        """The same record from an instant on: for what looks back no further than that."""
+        return replace(self, **{name: _since(getattr(self, name), instant) for name in _FIELDS})
+
+
+def _since(notes: tuple[Noted[T], ...], instant: datetime) -> tuple[Noted[T], ...]:
+    return notes[bisect_left(notes, instant, key=when) :]
+
+
+#: The field of a record that holds what was told of each kind.
+_FIELDS: Mapping[str, type] = {
+    "readings": Reading,
+    "told": Meal,
+    "told_treatments": Treatment,
+    "activities": Activity,
+    "symptoms": Symptom,
+    "skips": Skip,
+    "strips": Strips,
+    "steps": StepTaken,
+    "answers": Answer,
+    "requests": Request,
+    "wrote": Wrote,
+    "spoke": Spoke,
+    "wondered": Wondered,
+    "meals": Meal,
+    "treatments": Treatment,
+}
+#: Those that are worked out from the others.
+_DERIVED = ("meals", "treatments")
 
 
 def is_low(reading: Reading, limits: Limits) -> bool:
@@ -83,89 +118,105 @@ def is_low(reading: Reading, limits: Limits) -> bool:
 
 def fold(participant: Participant, events: Iterable[Event]) -> Record:
     """Fold events, in any order, into the record that stands."""
+    return extended(Record(participant=participant), events)
+
+
+def extended(record: Record, events: Iterable[Event]) -> Record:
+    """The record with more events, each of them later (by id) than those in it."""
     ordered = sorted(events, key=lambda event: event.id)
-    gone = {id_ for event in ordered if isinstance(event.body, Retracted) for id_ in event.body.ids}
-    kept: dict[type, list[Event]] = {}
+    if not ordered:
+        return record
+    gone = {
+        id_ for event in ordered if isinstance(event.body, Retracted) for id_ in event.body.ids
+    }
+    fresh: dict[type, list[Event]] = {}
     for event in ordered:
         if event.id not in gone:
-            kept.setdefault(type(event.body), []).append(event)
-    readings = _notes(kept, Reading)
-    meals, treatments = _part_treatments(
-        _notes(kept, Meal), _notes(kept, Treatment), readings, participant.limits
-    )
-    return Record(
-        participant=participant,
-        readings=readings,
-        meals=meals,
-        treatments=treatments,
-        activities=_notes(kept, Activity),
-        symptoms=_notes(kept, Symptom),
-        skips=_notes(kept, Skip),
-        strips=_notes(kept, Strips),
-        steps=_notes(kept, StepTaken),
-        answers=_notes(kept, Answer),
-        requests=_notes(kept, Request),
-        wrote=_notes(kept, Wrote),
-        spoke=_notes(kept, Spoke),
-        wondered=_notes(kept, Wondered),
-        last_id=ordered[-1].id if ordered else 0,
-    )
+            fresh.setdefault(type(event.body), []).append(event)
+    fields = {
+        name: _merged(getattr(record, name), fresh.get(kind, ()), gone)
+        for name, kind in _FIELDS.items()
+        if name not in _DERIVED
+    }
+    return _parted(replace(record, **fields, last_id=max(record.last_id, ordered[-1].id)))
+
+
+def of(record: Record, participant: Participant) -> Record:
+    """The same record after the participant's settings have changed."""
+    return _parted(replace(record, participant=participant))
+
+
+#: The field that tells when a thing happened, for kinds that have their own instant.
+_INSTANT: Mapping[type, str] = {
+    Reading: "taken_at",
+    Treatment: "taken_at",
+    Meal: "started_at",
+    Activity: "ended_at",
+}
 
 
 def when(noted: Noted[T]) -> datetime:
     """The instant by which an entry is ordered: its own, or when it was told."""
-    entry = noted.entry
-    match entry:
-        case Reading() | Treatment():
-            own = entry.taken_at
-        case Meal():
-            own = entry.started_at
-        case Activity():
-            own = entry.ended_at
-        case _:
-            own = None
+    name = _INSTANT.get(type(noted.entry))
+    own: datetime | None = getattr(noted.entry, name) if name else None
     return own or noted.at
 
 
-def _notes(kinds: Mapping[type, list[Event]], kind: type[T]) -> tuple[Noted[T], ...]:
-    notes = [
+def _place(noted: Noted[T]) -> tuple[datetime, int]:
+    return when(noted), noted.id
+
+
+def _merged(
+    notes: tuple[Noted[T], ...], events: Iterable[Event], gone: set[int]
+) -> tuple[Noted[T], ...]:
+    if gone and any(noted.id in gone for noted in notes):
+        notes = tuple(noted for noted in notes if noted.id not in gone)
+    fresh = [
         Noted(id=event.id, at=event.at, message=event.message, entry=cast("T", event.body))
-        for event in kinds.get(kind, ())
+        for event in events
     ]
-    notes.sort(key=lambda noted: (when(noted), noted.id))
-    return tuple(notes)
+    if not fresh:
+        return notes
+    fresh.sort(key=_place)
+    if not notes or _place(notes[-1]) < _place(fresh[0]):
+        return (*notes, *fresh)
+    return tuple(sorted((*notes, *fresh), key=_place))
 
 
-def _part_treatments(
-    meals: tuple[Noted[Meal], ...],
-    told: tuple[Noted[Treatment], ...],
-    readings: tuple[Noted[Reading], ...],
-    limits: Limits,
-) -> tuple[tuple[Noted[Meal], ...], tuple[Noted[Treatment], ...]]:
+def _parted(record: Record) -> Record:
     """Take out of the meals what was eaten against a low.
 
     Worked out here and not when it is heard, so that a correction of the low turns the
     sugar back into a meal.
     """
-    stays: list[Noted[Meal]] = []
-    treatments = list(told)
-    for meal in meals:
-        if _treats_a_low(meal, readings, limits):
-            treatment = Treatment(text=meal.entry.text, taken_at=when(meal))
-            treatments.append(Noted(id=meal.id, at=meal.at, message=meal.message, entry=treatment))
-        else:
-            stays.append(meal)
-    treatments.sort(key=lambda noted: (when(noted), noted.id))
-    return tuple(stays), tuple(treatments)
+    against = [meal for meal in record.told if _treats_a_low(meal, record)]
+    if not against:
+        return replace(record, meals=record.told, treatments=record.told_treatments)
+    ids = {meal.id for meal in against}
+    eaten = [
+        Noted(
+            id=meal.id,
+            at=meal.at,
+            message=meal.message,
+            entry=Treatment(text=meal.entry.text, taken_at=when(meal)),
+        )
+        for meal in against
+    ]
+    return replace(
+        record,
+        meals=tuple(meal for meal in record.told if meal.id not in ids),
+        treatments=tuple(sorted((*record.told_treatments, *eaten), key=_place)),
+    )
 
 
-def _treats_a_low(meal: Noted[Meal], readings: tuple[Noted[Reading], ...], limits: Limits) -> bool:
+def _treats_a_low(meal: Noted[Meal], record: Record) -> bool:
     foods = meal.entry.foods
     if not foods or any(food.kind not in SUGARS for food in foods):
         return False
     eaten = when(meal)
-    earlier = bisect_right(readings, eaten, key=when)
-    last = readings[earlier - 1] if earlier else None
-    if last is None or last.message == meal.message or not is_low(last.entry, limits):
+    place = bisect_right(record.readings, eaten, key=when)
+    last = record.readings[place - 1] if place else None
+    if last is None or last.message == meal.message:
         return False
-    return eaten - when(last) <= TREATMENT_WINDOW
+    low = is_low(last.entry, record.participant.limits)
+    return low and eaten - when(last) <= TREATMENT_WINDOW

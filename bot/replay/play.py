@@ -72,7 +72,11 @@ class _Player:
         if parked:
             raise Mendable(f"line {line.line}: the bot failed on it ({parked[-1][1]})")
         # Between two lines nothing is told, so the record is still what it was at each saying.
-        for said in self._replay.said[len(self.played.sent) :]:
+        fresh = self._replay.said[len(self.played.sent) :]
+        if fresh:
+            # Kept here for the farewell after an erasure, when nobody has this id any more.
+            self._people.update({person.id: person for person in self._replay.participants()})
+        for said in fresh:
             self._write_down(said)
 
     def finish(self) -> Played:
@@ -101,8 +105,6 @@ class _Player:
 
     def _write_down(self, said: Said) -> None:
         letter = said.letter
-        # Kept here for the farewell after an erasure, when nobody has this id any more.
-        self._people.update({person.id: person for person in self._replay.participants()})
         person = self._people[letter.reader.removeprefix(TO_CHAT)]
         picture = self._picture(letter, person)
         self.played.sent.append(_sent_line(letter, person, picture))

@@ -4,13 +4,13 @@ The order in which things are said is the order of this module: cautions first, 
 """
 
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from bot.caution.activity import carbohydrate_first
 from bot.caution.cautions import Caution, due_cautions
 from bot.caution.ladder import ladder_closed, recovery
 from bot.entries import Ask, Doubt, Reading, Request, What
-from bot.localtime import fixed
+from bot.localtime import fixed, shifted
 from bot.messages import Content, Incoming, Kind
 from bot.parser import read
 from bot.planning.agenda import next_wake
@@ -25,6 +25,12 @@ from bot.turns.turn import Opened, Turn
 from bot.words.cautions import activity_words, caution_words
 from bot.words.language import Language, language
 from bot.words.replies import joined
+
+
+#: Cautions look back seven days (168 hours) for highs and lows, and for what was said of them.
+CAUTIONS_LOOK_BACK = timedelta(days=15)
+#: A reply speaks of the meals and readings of the last days only.
+REPLIES_LOOK_BACK = timedelta(days=15)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,7 +52,13 @@ def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | Non
     person = opened.participant
     local = fixed(now, person.zone)
     said_at = fixed(incoming.said_at or incoming.at, person.zone)
-    book = Notebook(person=person, old=opened.events, at=said_at, message=incoming.message)
+    book = Notebook(
+        person=person,
+        old=opened.events,
+        at=said_at,
+        message=incoming.message,
+        folded=opened.record,
+    )
     heard = _Heard(
         opened=opened,
         incoming=incoming,
@@ -55,19 +67,25 @@ def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | Non
         words=language(person.language),
     )
     if incoming.edits:
-        retract_message(book, incoming.message)
-        # What an edited message meant is read against what stood without its first version.
-        book = replace(book, old=(*opened.events, *book.new), new=[])
-        kept = list(heard.book.new)
-        heard = replace(heard, book=book)
-        turn = _take(heard, quoted)
-        return replace(turn, events=(*kept, *turn.events))
+        return _hear_edit(heard, quoted)
     return _take(heard, quoted)
+
+
+def _hear_edit(heard: _Heard, quoted: str | None) -> Turn:
+    """Read an edited message against what stood without its first version."""
+    book = heard.book
+    retract_message(book, heard.incoming.message)
+    gone = tuple(book.new)
+    anew = replace(book, old=(*book.old, *gone), new=[], folded=book.record, _latest=None)
+    turn = _take(replace(heard, book=anew), quoted)
+    return replace(turn, events=(*gone, *turn.events))
 
 
 def _take(heard: _Heard, quoted: str | None) -> Turn:
     book = heard.book
     book.note(Wrote())
+    if book.person.silent:
+        book.person = replace(book.person, silent=False)
     if heard.incoming.content is Content.OTHER:
         return _close(heard, [heard.words.replies.reads_text])
     if heard.incoming.content is Content.PHOTO and not heard.incoming.text.strip():
@@ -126,13 +144,13 @@ def _respond(
     book, words = heard.book, heard.words
     new = _new_ids(book, facts)
     record = book.record
-    cautions = due_cautions(record, new, now=heard.now)
+    cautions = due_cautions(record.since(shifted(heard.now, -CAUTIONS_LOOK_BACK)), new, now=heard.now)
     _caution(heard, cautions)
     granted = _grant(heard, facts)
     lines = reply_lines(
         Replying(
-            before=book.before,
-            record=book.record,
+            before=book.before.since(shifted(heard.now, -REPLIES_LOOK_BACK)),
+            recent=book.record.since(shifted(heard.now, -REPLIES_LOOK_BACK)),
             book=book,
             facts=facts,
             new=new,
@@ -232,4 +250,5 @@ def _close(
         says=tuple(book.says),
         wake_at=None if erase else next_wake(book.record, now),
         erase=erase,
+        record=book.record,
     )

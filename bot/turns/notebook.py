@@ -8,11 +8,16 @@ from typing import Any
 from bot.messages import Kind, Saying
 from bot.participants import Participant
 from bot.record import Body, Event, Record, Retracted, Spoke, fold
+from bot.record.fold import extended, of
 
 
 @dataclass
 class Notebook:
-    """Collects what a turn adds. `at` is when it was said, `message` the chat's id of the message."""
+    """Collects what a turn adds.
+
+    `old` are the events so far, in the order of their ids; `at` is when the message was said,
+    `message` the chat's id of it.
+    """
 
     person: Participant
     old: tuple[Event, ...]
@@ -20,22 +25,29 @@ class Notebook:
     message: str | None
     new: list[Event] = field(default_factory=list)
     says: list[Saying] = field(default_factory=list)
+    folded: Record | None = None  # `old` folded already, if it is at hand
+    _latest: tuple[int, Record] | None = None
 
     @cached_property
     def before(self) -> Record:
         """The record as it stood when the turn began."""
-        return fold(self.person, self.old)
+        return self.folded or fold(self.person, self.old)
 
     @property
     def record(self) -> Record:
         """The record as it stands with what the turn has added so far."""
-        return fold(self.person, (*self.old, *self.new))
+        seen, record = self._latest or (0, self.before)
+        if seen < len(self.new):
+            record = extended(record, self.new[seen:])
+        if record.participant != self.person:
+            record = of(record, self.person)
+        self._latest = (len(self.new), record)
+        return record
 
     def note(self, body: Body, *, at: datetime | None = None, message: str | None = None) -> int:
         """Add an event; its id is returned."""
-        last = self.new[-1].id if self.new else max((event.id for event in self.old), default=0)
         event = Event(
-            id=last + 1,
+            id=self._next_id(),
             at=at or self.at,
             body=body,
             message=message if message is not None else self.message,
@@ -82,5 +94,7 @@ class Notebook:
             )
         )
         spoke = Spoke(kind=kind, about=about, key=key, cause=cause)
-        last = self.new[-1].id if self.new else max((event.id for event in self.old), default=0)
-        self.new.append(Event(id=last + 1, at=now, body=spoke))
+        self.new.append(Event(id=self._next_id(), at=now, body=spoke))
+
+    def _next_id(self) -> int:
+        return 1 + (self.new[-1].id if self.new else self.old[-1].id if self.old else 0)

@@ -1,7 +1,7 @@
 """The lines of a reply: what was understood, said back; what it means; what comes next."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from bot.caution.ladder import low_taken_back
@@ -20,6 +20,7 @@ from bot.entries import (
 )
 from bot.glucose.effects import effects
 from bot.glucose.pairs import Pair, pairs
+from bot.glucose.readings import settled
 from bot.planning.agenda import upcoming
 from bot.planning.asked import PLATE
 from bot.planning.due import Topic, activity_key, meal_key
@@ -51,10 +52,11 @@ from bot.words.language import Language
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Replying:
-    """What a reply is made from. `before` is the record as the turn found it."""
+    """What a reply is made from. `recent` is what stands of the
+    last days, `before` the same as the turn found it."""
 
     before: Record
-    record: Record
+    recent: Record
     book: Notebook
     facts: tuple[Fact, ...]
     new: frozenset[int]
@@ -74,7 +76,7 @@ def reply_lines(about: Replying) -> list[str]:
     if about.closed is not None:
         lines.append(ladder_closed_words(about.closed, person, cautions))
     if any(isinstance(fact, Mended) for fact in about.facts) and low_taken_back(
-        about.record, now=about.now
+        about.recent, now=about.now
     ):
         lines.append(low_taken_back_words(person, cautions))
     lines.extend(_asks(about))
@@ -103,7 +105,8 @@ def _told_lines(about: Replying, id_: int) -> Iterator[str]:
     body = about.book.event(id_).body
     match body:
         case Reading():
-            if id_ not in about.cautioned:
+            closes_low = about.closed is not None and about.closed.id == id_
+            if id_ not in about.cautioned and not closes_low:
                 yield from _reading_lines(about, id_)
         case Meal():
             yield from _meal_lines(about, id_)
@@ -112,7 +115,7 @@ def _told_lines(about: Replying, id_: int) -> Iterator[str]:
         case Skip():
             yield say.skipped
         case Strips():
-            yield strips_words(body, about.record, about.now, about.words)
+            yield strips_words(body, about.recent, about.now, about.words)
         case _:
             return
 
@@ -122,28 +125,25 @@ def _noted_reading(record: Record, id_: int) -> Noted[Reading] | None:
 
 
 def _reading_lines(about: Replying, id_: int) -> Iterator[str]:
-    noted = _noted_reading(about.record, id_)
+    noted = _noted_reading(about.recent, id_)
     if noted is None:
         return
     person, say = about.book.person, about.words.replies
-    pair = _pair_after(about.record, id_)
-    if pair is not None:
-        noted_moment = Moment.AFTER_MEAL
-        yield put.reading_words(noted.entry, pair, person, say)
-    else:
-        noted_moment = noted.entry.moment
-        yield put.reading_words(noted.entry, None, person, say)
+    pair = _pair_after(about.recent, id_)
+    # A washed repeat takes the moment of the value that it overrules.
+    moment = next(one.moment for one in settled(about.recent) if one.noted.id == id_)
+    yield put.reading_words(replace(noted.entry, moment=moment), pair, person, say)
     cautions = about.words.cautions
-    for gone in sorted(doubtful(about.record) - doubtful(about.before)):
-        first = _noted_reading(about.record, gone)
+    for gone in sorted(doubtful(about.recent) - doubtful(about.before)):
+        first = _noted_reading(about.recent, gone)
         if first is not None:
             yield doubtful_words(first.entry, noted.entry, person, cautions)
-    if surprise(about.record, id_):
-        before = about.record.readings[about.record.readings.index(noted) - 1]
+    if surprise(about.recent, id_):
+        before = about.recent.readings[about.recent.readings.index(noted) - 1]
         yield surprise_words(noted.entry, before.entry, person, cautions)
         return
-    for effect in effects(about.record):
-        if effect.after.id == id_ and noted_moment is Moment.AFTER_ACTIVITY:
+    for effect in effects(about.recent):
+        if effect.after.id == id_ and pair is None and moment is Moment.AFTER_ACTIVITY:
             yield put.effect_words(effect, person, say)
 
 
@@ -153,12 +153,12 @@ def _pair_after(record: Record, id_: int) -> Pair | None:
 
 
 def _meal_lines(about: Replying, id_: int) -> Iterator[str]:
-    if any(noted.id == id_ for noted in about.record.treatments):
+    if any(noted.id == id_ for noted in about.recent.treatments):
         body = about.book.event(id_).body
         text = body.text if isinstance(body, Meal | Treatment) else ""
         yield about.words.replies.treatment.format(text=put.sentence_case(text))
         return
-    noted = next((meal for meal in about.record.meals if meal.id == id_), None)
+    noted = next((meal for meal in about.recent.meals if meal.id == id_), None)
     if noted is None:
         return
     yield _meal_line(about, noted)
@@ -185,11 +185,11 @@ def _meal_line(about: Replying, noted: Noted[Meal]) -> str:
 
 def _due_at(about: Replying, key: str) -> datetime | None:
     """When the prompt with this key comes, or now if it has fallen due; None if it does not come."""
-    return next((due.at for due in upcoming(about.record, about.now) if due.key == key), None)
+    return next((due.at for due in upcoming(about.recent, about.now) if due.key == key), None)
 
 
 def _activity_lines(about: Replying, id_: int) -> Iterator[str]:
-    noted = next((one for one in about.record.activities if one.id == id_), None)
+    noted = next((one for one in about.recent.activities if one.id == id_), None)
     if noted is None:
         return
     ask_at = _due_at(about, activity_key(noted.entry))
@@ -209,7 +209,7 @@ def _joined_lines(about: Replying, fact: Joined) -> Iterator[str]:
         if ask_at is not None:
             yield say.will_ask.format(at=clock(ask_at))
         return
-    noted = next((one for one in about.record.meals if one.id == fact.id), None)
+    noted = next((one for one in about.recent.meals if one.id == fact.id), None)
     if noted is not None:
         yield _meal_line(about, noted)
 
@@ -269,7 +269,7 @@ def _asks(about: Replying) -> Iterator[str]:
     readings, meals = _new_of(about, Reading), _new_of(about, Meal)
     pending = [
         noted.id
-        for noted in about.record.meals
+        for noted in about.recent.meals
         if noted.id in about.new and noted.entry.started_at is None
     ]
     if pending:
@@ -279,11 +279,11 @@ def _asks(about: Replying) -> Iterator[str]:
     if about.cautioned:
         return
     for id_ in readings:
-        noted = _noted_reading(about.record, id_)
+        noted = _noted_reading(about.recent, id_)
         if noted is None:
             continue
         if noted.entry.moment is Moment.UNSTATED and not meals:
-            if _pair_after(about.record, id_) is None:
+            if _pair_after(about.recent, id_) is None:
                 book.note(Wondered(topic=MOMENT, events=(id_,)))
                 yield say.which_moment
                 return
@@ -309,7 +309,7 @@ def _new_of(about: Replying, kind: type[Reading] | type[Meal]) -> list[int]:
 def _meal_around(about: Replying, noted: Noted[Reading]) -> bool:
     """Whether the meal of a before-reading is known already."""
     return any(
-        pair.before is not None and pair.before.id == noted.id for pair in pairs(about.record)
+        pair.before is not None and pair.before.id == noted.id for pair in pairs(about.recent)
     )
 
 
@@ -325,13 +325,13 @@ def _next_text(about: Replying, lines: list[str]) -> Iterator[str]:
         isinstance(fact, Told)
         and (
             isinstance(about.book.event(fact.id).body, Skip)
-            or _pair_after(about.record, fact.id) is not None
+            or _pair_after(about.recent, fact.id) is not None
         )
         for fact in about.facts
     )
     following = [
         due
-        for due in upcoming(about.record, about.now)
+        for due in upcoming(about.recent, about.now)
         if due.topic in NAMED_NEXT and due.at > about.now + timedelta(minutes=1)
     ]
     if closed and following:

@@ -6,7 +6,7 @@ from datetime import datetime
 
 from bot.messages import Saying
 from bot.participants import Enrolment, Participant
-from bot.record import Event
+from bot.record import Event, Record
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -14,12 +14,14 @@ class Opened:
     """What a turn starts from.
 
     `events` are those of the last 35 days; `whole` gives all of them, and is only called by
-    the few turns that look back further (a digest, a food asked about).
+    the few turns that look back further (a digest, a food asked about). `record` is `events`
+    folded, if that is at hand from the turn before.
     """
 
     participant: Participant
     events: tuple[Event, ...]
     whole: Callable[[], tuple[Event, ...]]
+    record: Record | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,7 +29,7 @@ class Turn:
     """Entries to keep, things to say, and when to wake; committed together or not at all.
 
     `erase` asks the shell to remove the participant and everything of theirs; the sayings of
-    such a turn are sent all the same.
+    such a turn are sent all the same. `record` is the record with this turn, for the next one.
     """
 
     participant: Participant
@@ -35,6 +37,7 @@ class Turn:
     says: tuple[Saying, ...] = ()
     wake_at: datetime | None = None
     erase: bool = False
+    record: Record | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,6 +1,6 @@
 """A wake-up: what has fallen due is said, and the next instant is named."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from bot.caution.ladder import rechecks
@@ -41,7 +41,9 @@ def wake(opened: Opened, *, now: datetime) -> Turn:
     """Say what is due at `now`. A stale wake-up says nothing and only names the next instant."""
     person = opened.participant
     local = fixed(now, person.zone)
-    book = Notebook(person=person, old=opened.events, at=local, message=None)
+    book = Notebook(
+        person=person, old=opened.events, at=local, message=None, folded=opened.record
+    )
     waking = _Waking(opened=opened, book=book, now=local, words=language(person.language))
     for item in due(book.before, local):
         _say(waking, item)
@@ -50,6 +52,7 @@ def wake(opened: Opened, *, now: datetime) -> Turn:
         events=tuple(book.new),
         says=tuple(book.says),
         wake_at=next_wake(book.record, local),
+        record=book.record,
     )
 
 
@@ -64,6 +67,7 @@ def _say(waking: _Waking, item: Due) -> None:
         buttons = waking.words.requests.how_buttons
     elif item.topic is Topic.GO_ON:
         book.note(Wondered(topic=GO_ON))
+        book.person = replace(book.person, silent=True)
         buttons = waking.words.prompts.go_on_buttons
     book.say(
         item.kind,
