@@ -276,3 +276,38 @@ def test_a_meal_without_a_known_start_has_no_pair() -> None:
 def test_two_hours_are_elapsed_hours_whatever_the_offset() -> None:
     later = at("14:00").astimezone(timezone(timedelta(hours=2)))
     assert only(rice().tell(reading(160, later, AFTER))).after_minutes == 120
+
+
+def test_a_repeat_may_also_be_placed_by_its_own_instant() -> None:
+    early = Story().tell(reading(260, at("10:50"))).tell(reading(120, at("11:05")))
+    assert only(early.tell(meal("rice", at("12:00")))).before is not None
+    late = rice().tell(reading(270, at("14:59"), AFTER)).tell(reading(150, at("15:05"), RECHECK))
+    assert (only(late).status, only(late).after_minutes) == (Status.OFF_TIME, 185)
+
+
+def test_of_two_as_near_the_earlier_is_taken() -> None:
+    story = Story().tell(meal("rice", at("12:00")))
+    story.tell(reading(105, at("12:05"))).tell(reading(101, at("11:55")))
+    before = only(story).before
+    assert before is not None
+    assert before.entry.value == 101
+
+
+def test_of_two_at_one_instant_the_one_told_first_is_taken_in_whatever_order_they_arrive() -> None:
+    first = (reading(101, at("11:55")), at("12:10"))
+    second = (reading(105, at("11:55")), at("12:20"))
+    for told in ((first, second), (second, first)):
+        story = Story().tell(meal("rice", at("12:00")))
+        for body, said_at in told:
+            story.tell(body, said_at=said_at)
+        before = only(story).before
+        assert before is not None
+        assert before.entry.value == 101
+
+
+def test_a_surprising_reading_keeps_its_place_and_is_not_judged() -> None:
+    story = Story().tell(reading(50, at("11:40"), AFTER))
+    story.tell(reading(118, at("12:00"), BEFORE), meal("rice", at("12:00")))
+    pair = only(story.tell(reading(160, at("14:00"), AFTER)))
+    assert pair.unconfirmed
+    assert (pair.rise, pair.before_in_goal, pair.after_in_goal) == (42, None, True)

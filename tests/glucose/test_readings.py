@@ -2,7 +2,7 @@
 
 import pytest
 
-from bot.entries import FoodKind, Moment
+from bot.entries import FoodKind, Moment, Treatment
 from bot.glucose.readings import Settled, settled, surprising
 from bot.participants import Limits
 from bot.record import Record
@@ -146,4 +146,22 @@ def test_a_next_reading_near_the_one_before_overrules_and_is_no_surprise_itself(
 
 def test_a_doubtful_high_is_no_yardstick() -> None:
     story = Story().tell(reading(300, at("12:00"))).tell(reading(120, at("12:10")))
+    assert surprises(story) == []
+
+
+def test_a_recheck_of_a_reading_of_no_stated_moment_is_placed_like_that_one() -> None:
+    story = Story().tell(reading(260, at("12:00")))
+    story.tell(reading(120, at("12:10"), Moment.RECHECK))
+    assert by_value(story.record)[120].moment is Moment.UNSTATED
+
+
+def test_two_surprises_in_a_row_are_judged_by_what_stood_before_both() -> None:
+    story = Story().tell(reading(160, at("12:00"))).tell(reading(75, at("12:10")))
+    story.tell(reading(35, at("12:20"))).tell(reading(155, at("12:30")))
+    assert surprises(story) == [75, 35]
+
+
+def test_sugar_told_against_a_low_explains_a_rise() -> None:
+    story = Story().tell(reading(55, at("12:00")))
+    story.tell(Treatment(text="juice", taken_at=at("12:02"))).tell(reading(115, at("12:17")))
     assert surprises(story) == []

@@ -199,8 +199,18 @@ def test_surprising_values_wait_with_their_goal_and_trend() -> None:
     found = whole(story)
     assert len(found.complete) == 7
     assert found.after_in_goal == (4, 6)
-    assert found.trend is not None
     assert found.median_rise == 45
+    without = Story()
+    for day, (before, after) in enumerate(zip(BEFORE, AFTER, strict=True)):
+        if day != 5:
+            without.tell(*pair_events(day, before, after))
+    assert found.trend is not None
+    assert found.trend == whole(without).trend
+
+
+def test_a_meal_begun_as_the_step_is_taken_belongs_to_it() -> None:
+    story = Story().takes(Step.LIGHTER_MEAL, at("12:00")).tell(*pair_events(0, 110, 150))
+    assert [len(one.pairs) for one in whole(story).steps] == [0, 1]
 
 
 def zoned(zone: str, joined: str, **changes: object) -> Participant:

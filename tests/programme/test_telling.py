@@ -45,7 +45,7 @@ def test_what_is_never_eaten_again_teaches_nobody() -> None:
 
 
 def test_the_daily_bread_before_a_rare_cake() -> None:
-    story = eaten("cake", 1, eaten("bread", 10, Story()))
+    story = eaten("bread", 10, eaten("cake", 1, Story()), first=1)
     found = most_telling(story.record, NOW, None)
     assert found is not None
     assert found.text == "bread"
