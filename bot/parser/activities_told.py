@@ -1,6 +1,6 @@
 """The activities of a message: what is over, and what is still to come."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from functools import cache
 
@@ -28,7 +28,8 @@ class Done:
     def entry(self, when: When | None, at: datetime) -> Activity:
         """The activity with its end."""
         ended = times.resolved(when, at) if when is not None else None
-        return Activity(text=self.text, minutes=self.minutes, ended_at=ended or at)
+        minutes = self.minutes or (when.minutes if when is not None else None)
+        return Activity(text=self.text, minutes=minutes, ended_at=ended or at)
 
 
 @dataclass(slots=True, kw_only=True)
@@ -64,12 +65,16 @@ def told(page: Page, language: str, found: Findings) -> Told:
     measures = list(found.measures)
     if found.under_way is not None:
         result.under_way = found.under_way
-    for doing in found.doings:
+    for doing in _listed(page, found):
         if page.any_taken(doing.start, doing.end):
             continue
         near = _near(page, found, doing, measures)
         cue = _linked(found, doing)
         if cue is not None and (not near or cue.moment is None):
+            page.claim(doing.start, doing.end)
+            continue
+        if not near and activity.unfinished(page, doing) and not found.done:
+            result.under_way = result.under_way or page.text(doing.start, doing.end)
             page.claim(doing.start, doing.end)
             continue
         for measure in near:
@@ -78,6 +83,20 @@ def told(page: Page, language: str, found: Findings) -> Told:
     _measures_alone(page, language, found, measures, result)
     result.done.sort(key=lambda done: done.start)
     return result
+
+
+def _listed(page: Page, found: Findings) -> list[Doing]:
+    """Activities with only commas between them are one (`swept, mopped and dusted`)."""
+    merged: list[Doing] = []
+    for doing in found.doings:
+        if merged and set(page.words(merged[-1].end, doing.start)) <= {",", "and", "y", "&"} and all(
+            page.free(index) for index in range(merged[-1].end, doing.start)
+        ):
+            merged[-1] = replace(merged[-1], end=doing.end)
+        else:
+            merged.append(doing)
+    found.doings = merged
+    return merged
 
 
 def _measures_alone(

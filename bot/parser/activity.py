@@ -76,6 +76,38 @@ def find(page: Page, language: str) -> list[Doing]:
     return found
 
 
+_GOING_ON = ("ing", "ando", "iendo")
+
+
+def unfinished(page: Page, doing: Doing) -> bool:
+    """Whether the words alone leave open if it is over (`gardening`, `in the garden`)."""
+    words = page.words(doing.start, doing.end)
+    return words[0] in {"in", "at", "on", "en"} or (
+        words[0].endswith(_GOING_ON) and page.words(max(doing.start - 1, 0), doing.start) != ["been"]
+    )
+
+
+_AT_REST = frozenset(
+    "waited watched rested relaxed napped talked called stayed texted tested checked finished started "
+    "dreamed missed skipped needed wanted used baked boiled simmered microwaved fasted cooked turned "
+    "played cards listened prayed snored delayed fried roasted heated soaked steamed stopped closed "
+    "opened arrived passed changed tried asked noticed worried forgot calmed cooled lasted".split()
+) - {"played", "cards"}
+
+
+def unlisted(page: Page, found: list[Doing], measured: list[Measure], food_at: set[int]) -> list[Doing]:
+    """Something done for a while that is in no list: a word in `-ed` with a length of time."""
+    for index, token in enumerate(page.tokens):
+        word = token.word
+        if not (word.endswith("ed") and len(word) > 4 and page.free(index)) or word in _AT_REST:
+            continue
+        beside = [m for m in measured if m.minutes is not None and 0 < m.start - index <= 6]
+        between = beside and set(page.words(index, beside[0].start))
+        if between and not between & {",", ".", ";"} and not food_at & set(range(index, beside[0].start)):
+            return [Doing(start=index, end=index + 1)]
+    return []
+
+
 def measures(page: Page, language: str) -> list[Measure]:
     """Give lengths of time and distances among the unclaimed words, in order, unclaimed."""
     patterns = _patterns(language)

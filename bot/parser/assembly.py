@@ -59,6 +59,8 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
         sheet.entries.append((plate.start, meal))
     for done in activities.done:
         sheet.entries.append((done.start, done.entry(given.get(done.start), context.at)))
+    if found.skip is not None and not readings.entries:
+        sheet.entries.append((found.skip[0], found.skip[2]))
     sheet.entries += [(start, strips) for start, _, strips in found.strips]
     sheet.entries += [(wish.start, wish.request) for wish in found.wishes]
     if readings.ask is not None:

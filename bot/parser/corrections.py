@@ -6,7 +6,7 @@ from datetime import datetime
 from functools import cache
 
 from bot.entries import Ask, Correction, Moment, Removal
-from bot.parser import moments, times
+from bot.parser import activity, moments, times
 from bot.parser.food import kinds_of
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
@@ -31,7 +31,7 @@ class _Patterns:
     ate_at: re.Pattern[str]
     not_food: re.Pattern[str]
     food_not: re.Pattern[str]
-    cue: re.Pattern[str]
+    meant: re.Pattern[str]
 
 
 @cache
@@ -52,11 +52,14 @@ def _patterns(language: str) -> _Patterns:
         cued=re.compile(rf"(?:{cue}|no ,) {small}(?P<new>{_N}){_UNIT}{tail}"),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
         starred=re.compile(rf"\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
-        that_was=re.compile(rf"(?:(?:sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"),
+        that_was=re.compile(rf"(?:(?:wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"),
         ate_at=re.compile(r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"),
         not_food=re.compile(r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"),
         food_not=re.compile(rf"(?:(?:sorry|oops|no|wait|actually|i meant|i mean|it was|that was|was|i had|i ate|era|fue|perdon|quise decir|meant|correction|:|,) )*(?P<new>[^,.;]+?)(?: ,)? {instead} (?P<old>[^,.;]+)"),
-        cue=re.compile(rf"{cue}\b"),
+        meant=re.compile(
+            r"(?:(?:sorry|oops|no|perdon) (?:, )?)*(?:i meant|i mean|i ment|correction|make that|quise decir)"
+            r"(?: (?::|,|it was|to say))* (?P<new>[^,.;]+)"
+        ),
     )
 
 
@@ -87,7 +90,8 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
         if match := sought.fullmatch(words):
             return _mended(match, own)
     if match := patterns.ate_at.fullmatch(words):
-        if when := _only_time(page, match.start("rest"), language):
+        end = match.start("rest") + match["rest"].find(" not ") if " not " in match["rest"] else None
+        if when := _only_time(page, match.start("rest"), end, language):
             if instant := times.resolved(when, at):
                 return Mend(entry=Correction(at=instant))
     if (match := patterns.that_was.fullmatch(words)) and (
@@ -97,7 +101,21 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
     for sought in (patterns.not_food, patterns.food_not):
         if match := sought.fullmatch(words):
             return _food(page, match, language, foods)
+    if match := patterns.meant.fullmatch(words):
+        return _meant_food(page, match, language, foods)
     return None
+
+
+def _meant_food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> Mend | None:
+    """`I meant bread`: nothing but food behind it."""
+    start = _index(page, match.start("new"))
+    first = start + 1 if page.tokens[start].word in {"a", "an", "the", "some", "un", "una"} else start
+    joined = {"and", "with", "y", "con", "of", "de"}
+    words = range(first, _index(page, match.end("new") + 1))
+    if not all(i in foods or page.tokens[i].word in joined for i in words) or first not in foods:
+        return None
+    text = page.text(start, words.stop)
+    return Mend(entry=Correction(text=text, foods=kinds_of(text, language)))
 
 
 def _mended(match: re.Match[str], own: Unit) -> Mend:
@@ -130,9 +148,10 @@ def _part(page: Page, start: int, end: int) -> Page:
     return Page(page.shown, page.tokens[start:end])
 
 
-def _only_time(page: Page, place: int, language: str) -> times.When | None:
-    """A time, with nothing behind it."""
-    rest = _part(page, _index(page, place), len(page.tokens))
+def _only_time(page: Page, place: int, end: int | None, language: str) -> times.When | None:
+    """A time, with nothing behind it but what it is not."""
+    last = len(page.tokens) if end is None else _index(page, end)
+    rest = _part(page, _index(page, place), last)
     found = times.find(rest, language)
     left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
     return found[0] if len(found) == 1 and not left else None
@@ -150,7 +169,7 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
         r"(?:hours?|hrs?|h|min|minutes|horas?)\b", " ".join(token.word for token in rest.tokens)
     ):
         return None
-    cues = moments.find(rest, language, set())
+    cues = moments.find(rest, language, activity.tokens_of(activity.find(rest, language)))
     cues = cues or moments.find_long(rest, language)
     left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
     if cues and cues[0].moment is not None and cues[0].start <= 1 and len(left) <= 2:

@@ -108,8 +108,7 @@ ENGLISH = Lexicon(
             "the first bite", "my first bite", "i eaten", "we ate", "she ate", "he ate",
             "a meal", "eatin", "starting to eat", "i started eating", "starting eating"),
     moving=("activity", "exercise", "exercising", "workout", "work out", "working out", "gym",
-            "the gym", "walk", "walking", "wlk", "moving", "movement", "sport", "training",
-            "my walk", "a walk", "the walk", "i walked", "being active", "chores"),
+            "the gym", "wlk", "moving", "movement", "sport", "training", "being active", "chores"),
     moments={
         Moment.FASTING: (
             "fasting", "fasted", "fastin", "fastng", "fbs", "fbg", "woke up", "wake up",
@@ -223,7 +222,8 @@ ENGLISH = Lexicon(
                "he", "she", "his", "her", "their", "they", "you", "your", "who", "why", "what",
                "when", "how", "will", "would", "could", "baby", "puppy", "horse", "looks",
                "sounds", "wedding", "cake day", "gift", "paint", "painted", "wall", "hair",
-               "skin", "soap", "perfume", "candle", "wrote", "book", "class", "cooks", "cook"),
+               "skin", "soap", "perfume", "candle", "wrote", "book", "class", "cooks", "cook", "for the kids", "for my kids", "for my family", "for the family",
+               "for them", "for everyone", "for my husband", "for my wife", "for the dog"),
     joining=("and", "with", "for", "then", "i", "we", "my", "just", "the", "of", "in", "on", "to",
              "at", "by", "it", "its", "im", "is", "was", "so", "but", "now", "also", "plus", "or",
              "our", "this", "that", "a", "an", "today", "yet", "ok", "okay", "well", "me", "from",

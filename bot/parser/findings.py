@@ -6,7 +6,7 @@ times, then values, and the leads to food last: each finder sees only what is le
 
 from dataclasses import dataclass, field
 
-from bot.entries import Strips
+from bot.entries import Skip, Strips
 from bot.parser import (
     activity,
     food,
@@ -50,6 +50,7 @@ class Findings:
     planned: list[tuple[int, int]] = field(default_factory=list)
     leads: list[meals.Lead] = field(default_factory=list)
     then: set[int] = field(default_factory=set)
+    skip: tuple[int, int, Skip] | None = None
     under_way: str | None = None  # an activity still to come
     long_ago: list[tuple[int, int]] = field(default_factory=list)
     same_as: tuple[int, int] | None = None
@@ -95,6 +96,7 @@ def found(page: Page, context: Context) -> Findings:
     if (same := meals.same_as(page, language)) is not None:
         all_found.same_as = same
         page.claim(*same)
+    all_found.skip = skips.in_clauses(page, language)
     all_found.strips = skips.strips(page, language)
     all_found.strangers = strangers.find(page, language, dishes)
     all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
@@ -124,6 +126,9 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     ]
     counted = {i for m in all_found.measures if m.minutes is None for i in range(m.start, m.end)}
     all_found.doings = [doing for doing in all_found.doings if doing.start not in counted]
+    if not all_found.doings:
+        all_found.doings = activity.unlisted(page, [], all_found.measures, dish_at)
+    _objects(page, all_found)
     if not all_found.doings and not any(m.minutes is None for m in all_found.measures):
         all_found.cues += moments.find_long(page, language)
         all_found.cues.sort(key=lambda cue: cue.start)
@@ -140,6 +145,21 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
         page.claim(doing.start, doing.end)
         if not {"before", "antes"} & set(before) and all_found.under_way is None:
             all_found.under_way = page.text(doing.start, doing.end)
+
+
+def _objects(page: Page, all_found: Findings) -> None:
+    """What is worked on is not eaten (`hoed the maize 40 min`)."""
+    for doing in all_found.doings:
+        for measure in all_found.measures:
+            between = set(range(doing.end, measure.start))
+            if measure.minutes is None or not 0 < len(between) <= 4:
+                continue
+            inside = [dish for dish in all_found.dishes if dish.start in between]
+            plain = {i for dish in inside for i in range(dish.start, dish.end)}
+            if inside and set(page.words(doing.end, measure.start)) <= {"the", "my", "some", "el", "la"} | {
+                page.tokens[i].word for i in plain
+            }:
+                all_found.dishes = [dish for dish in all_found.dishes if dish not in inside]
 
 
 def _within(dish: food.Dish, doings: list[activity.Doing]) -> bool:
@@ -171,7 +191,9 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
         all_found.values = [value for value in all_found.values if value.unit is not None]
     all_found.values.sort(key=lambda value: value.start)
     all_found.whens += times.find_now(page, language) if len(all_found.values) > 1 else []
-    all_found.named = values.claim_names(page, language, dish_at, bool(all_found.values))
+    all_found.named = values.claim_names(
+        page, language, dish_at, all_found.amounts, valued=bool(all_found.values)
+    )
     medicines = strangers.find_medicine(page, language)
     all_found.strangers += medicines
     all_found.leads = meals.leads(page, language)

@@ -166,8 +166,8 @@ def _sentences(page: Page) -> list[tuple[int, int, bool]]:
 def medicine(page: Page, language: str) -> list[Wish]:
     """Claim questions about medicine, and wrong doses taken."""
     patterns = _patterns(language)
-    drugs = [span for span in page.find(patterns.drug)]
-    doses = [span for span in page.find(patterns.dose)] if drugs or any(page.find(patterns.taken)) or True else []
+    drugs = list(page.find(patterns.drug))
+    doses = list(page.find(patterns.dose))
     if not drugs and not doses:
         return []
     found = []

@@ -55,6 +55,31 @@ def find(page: Page, language: str, *, asked: bool) -> Skip | None:
     return None
 
 
+def in_clauses(page: Page, language: str) -> tuple[int, int, Skip] | None:
+    """Claim a clause that is a skip in a message that holds more (`forgot to test, feel faint`)."""
+    patterns = _patterns(language)
+    for start, end in _clauses(page):
+        part = Page(page.shown, page.tokens[start:end])
+        words = _words(part)
+        for sought in (patterns.reason, patterns.skip):
+            if sought.fullmatch(words) and not re.search(r"\d", words):
+                skip = find(part, language, asked=False)
+                if skip is not None:
+                    page.claim(start, end)
+                    return start, end, skip
+    return None
+
+
+def _clauses(page: Page) -> list[tuple[int, int]]:
+    found, start = [], 0
+    for index, token in enumerate(page.tokens):
+        if token.word in {",", ".", ";", "!", "but", "and"}:
+            found.append((start, index))
+            start = index + 1
+    found.append((start, len(page.tokens)))
+    return [(start, end) for start, end in found if start < end]
+
+
 def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
     """Claim a number of strips."""
     patterns = _patterns(language)
@@ -62,6 +87,7 @@ def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
     for sought in (patterns.strips, patterns.box):
         for span in list(page.find(sought)):
             if span.start and page.tokens[span.start - 1].word in {"used", "cost", "paid", "for", "use"}:
+                page.claim(span.start, span.end)
                 continue
             page.claim(span.start, span.end)
             found.append((span.start, span.end, Strips(left=int(span["left"] or 0))))

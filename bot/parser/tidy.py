@@ -38,7 +38,7 @@ def _shown(char: str) -> str:
         return str(unicodedata.decimal(char))
     if category in {"Cf", "Mn", "Me", "Cs", "Co", "Cn"}:
         return ""  # invisible, or a mark on the letter before it
-    if category in {"So", "Sk", "Cc"} or category.startswith("Z"):
+    if category in {"So", "Sk", "Cc", "No", "Nl"} or category.startswith("Z"):
         return " "  # pictures and spaces
     wide = unicodedata.normalize("NFKC", char) if "\uff00" <= char <= "\uffef" else char
     return wide if len(wide) == 1 else char

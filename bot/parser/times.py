@@ -53,6 +53,7 @@ class When:
     half: Half = Half.EITHER
     day: Day | None = None
     weekday: int = 0
+    minutes: float | None = None  # `from 5 to 5:30`: how long, and `hour` is the end
     bare_digits: bool = False  # `1:18`: could be a dictated glucose value
 
     @property
@@ -69,6 +70,7 @@ class When:
 @dataclass(frozen=True, slots=True)
 class _Patterns:
     ago: tuple[re.Pattern[str], ...]
+    span: re.Pattern[str]
     now: re.Pattern[str]
     worded: re.Pattern[str]
     minutes_to: re.Pattern[str]
@@ -116,6 +118,10 @@ def _patterns(language: str) -> _Patterns:
         ago=(
             pattern(f"{long} {ago_after}"),
             pattern(f"{ago_before} {long}"),
+        ),
+        span=pattern(
+            r"(?:from|between|de|entre)(?: las| la)? (?P<from>[01]?\d|2[0-3])(?:[:.](?P<from_minute>[0-5]\d))?(?: (?:am|pm))?"
+            rf" (?:to|till|until|-|and|a|y)(?: las| la)? {hour}(?:[:.](?P<minute>[0-5]\d))?{part}?"
         ),
         now=pattern(words("just_now")),
         worded=pattern(
@@ -180,7 +186,17 @@ def find_now(page: Page, language: str) -> list[When]:
     return found
 
 
+def _long_span(span: Span) -> When:
+    """`from 5 to 5:30`, within twelve hours."""
+    end = _clock(span, int(span["hour"] or 0), int(span["minute"] or 0))
+    begun = int(span["from"] or 0) * 60 + int(span["from_minute"] or 0)
+    ended = int(span["hour"] or 0) * 60 + int(span["minute"] or 0)
+    return replace(end, minutes=float((ended - begun) % (12 * 60)))
+
+
 def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
+    for span in list(page.find(patterns.span)):
+        yield _long_span(span)
     for span in list(page.find(patterns.worded)):
         hour = int(span["hour"] or 0)
         minute = 30 if span["half_past"] else 15 if span["quarter_past"] else -15
@@ -202,8 +218,9 @@ def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
             bare_digits=not span["sure"],
         )
     for span in list(page.find(patterns.four)):
-        hour, minute = span["hour"] or span["at_hour"], span["minute"] or span["at_minute"]
-        yield replace(_clock(span, int(hour or 0), int(minute or 0)), half=Half.STATED)
+        hour_written = span["hour"] or span["at_hour"] or "0"
+        minute = int(span["minute"] or span["at_minute"] or 0)
+        yield replace(_clock(span, int(hour_written), minute), half=Half.STATED)
     for sought in (patterns.at, patterns.near):
         for span in list(page.find(sought)):
             yield from _checked(span, language, page)

@@ -98,14 +98,18 @@ def _value(page: Page, start: int, end: int, written: str, unit: Unit | None) ->
 _SWEETENED = frozenset("with and of no brown white spoon spoons tsp teaspoon con y de azucar some".split())
 
 
-def claim_names(page: Page, language: str, food_at: set[int], valued: bool) -> bool:
+def claim_names(
+    page: Page, language: str, food_at: set[int], amounts: set[int], *, valued: bool
+) -> bool:
     """Claim what a reading is called (`my sugar`, which may also be a food); tell whether there
     was any. `valued` says that the message holds a value."""
     found = False
     for span in list(page.find(_patterns(language).glucose)):
         before = page.tokens[span.start - 1].word if span.start else ""
         as_food = set(range(span.start, span.end)) & food_at
-        if as_food and (before in _SWEETENED or before.isdigit() or not valued):
+        if as_food and (
+            before in _SWEETENED or span.start - 1 in amounts or not valued
+        ):
             continue
         found = True
         page.claim(span.start, span.end)
