@@ -8,9 +8,9 @@ never on the order in which things were told.
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 from datetime import datetime
 from enum import StrEnum
+from functools import lru_cache
 from math import floor
 
 from bot.entries import Meal, Moment, OffScale, Reading

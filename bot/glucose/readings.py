@@ -9,8 +9,8 @@ between, is surprising: until a next one is near it no goal and no trend is draw
 from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 from datetime import datetime, timedelta
+from functools import lru_cache
 from math import inf
 
 from bot.entries import FoodKind, Meal, Moment, OffScale, Reading

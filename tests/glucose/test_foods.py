@@ -51,7 +51,7 @@ def test_pairs_that_do_not_count_teach_nothing() -> None:
     before = food_figures(story.record)
     story.tell(*pair_events(8, 110, "HI", "white rice", "12:00", FoodKind.STARCH))
     story.tell(*pair_events(9, 62, 120, "eggs", "12:00", FoodKind.PROTEIN))
-    story.tell(reading(50, at("11:30", 10)))  # so that 110 half an hour later is a surprise
+    story.tell(reading(230, at("11:30", 10)))  # so that 110 half an hour later is a surprise
     story.tell(*pair_events(10, 110, 190, "eggs", "12:00", FoodKind.PROTEIN))
     assert food_figures(story.record) == before
 

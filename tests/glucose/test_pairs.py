@@ -294,15 +294,15 @@ def test_of_two_as_near_the_earlier_is_taken() -> None:
 
 
 def test_of_two_at_one_instant_the_one_told_first_is_taken_in_whatever_order_they_arrive() -> None:
-    first = (reading(101, at("11:55")), at("12:10"))
-    second = (reading(105, at("11:55")), at("12:20"))
+    first = (reading(105, at("11:55")), at("12:10"))
+    second = (reading(101, at("11:55")), at("12:20"))
     for told in ((first, second), (second, first)):
         story = Story().tell(meal("rice", at("12:00")))
         for body, said_at in told:
             story.tell(body, said_at=said_at)
         before = only(story).before
         assert before is not None
-        assert before.entry.value == 101
+        assert before.entry.value == 105
 
 
 def test_a_surprising_reading_keeps_its_place_and_is_not_judged() -> None:
