@@ -61,7 +61,7 @@ def _patterns(language: str) -> _Patterns:
         odd=(
             pattern(
                 r"(?:call|phone|tel|number|text|cell|mobile|whatsapp|dial|telefono|celular|llama|ring|fax)"
-                r"(?: [a-z]+| :| \(| \+){0,4} \d{3,5}(?: [-.)(])?(?: \d{3,4}(?: [-.)(])?){1,3}"
+                r"(?: [a-z]+| :| \(| \+){0,4} \d{3,5}(?: [-.)(])?(?: \d{2,4}(?: [-.)(])?){1,4}"
                 r"|\(? ?\+ ?\d[\d ().-]{6,}\d|\( ?\d{3} \) \d{3} ?-? ?\d{4}|0\d{2,4}(?: [-.)(])?(?: \d{3,4}(?: [-.)(])?){1,3}"
                 r"|\d{3}(?: [-.])? \d{3}(?: [-.])? \d{4}|\d{3} - \d{4}|\d{7,}"
             ),
