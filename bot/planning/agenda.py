@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import datetime
 
 from bot.caution.ladder import rechecks
-from bot.localtime import DAY, local_date, shifted
+from bot.localtime import DAY, shifted
 from bot.participants import State
 from bot.planning.due import Due, Topic
 from bot.planning.prompts import after_activities, after_meals, before_meals
@@ -40,7 +40,7 @@ def due(record: Record, now: datetime) -> tuple[Due, ...]:
 
 
 def next_wake(record: Record, now: datetime) -> datetime | None:
-    """When to wake as things stand: at the earliest due time, or at once for what is due already."""
+    """When to wake as things stand: at the earliest due time, at once for what is due already."""
     return min(
         (max(item.at, now) for item in _open(record, now) if item.until >= now), default=None
     )
@@ -79,10 +79,9 @@ def _candidates(record: Record, recent: Record, now: datetime) -> Iterator[Due]:
         return
     yield from after_meals(near)
     yield from after_activities(near)
-    # A day back: a digest put off by quiet time belongs to the evening before.
-    today = local_date(now, person.zone)
     rhythm = Rhythm(person.rhythm)
-    yield from before_meals(record, today, AHEAD, lambda day: testing_day(rhythm, day, person))
+    yield from before_meals(record, now, AHEAD, lambda day: testing_day(rhythm, day, person))
+    # A day back: a digest put off by quiet time belongs to the evening before.
     yield from digests(recent, shifted(now, -DAY))
     if now < person.joined_at + 8 * DAY and not person.silent:
         yield from teaching(person)

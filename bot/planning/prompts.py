@@ -123,17 +123,18 @@ def _prompts_without_a_word(record: Record) -> list[str]:
     return keys
 
 
-def before_meals(record: Record, first: date, days: int, testing_day: TestingDay) -> Iterator[Due]:
-    """A quarter of an hour before the main meal on testing days, from `first` on.
+def before_meals(
+    record: Record, now: datetime, days: int, testing_day: TestingDay
+) -> Iterator[Due]:
+    """A quarter of an hour before the main meal on testing days: today's, and the next to come.
 
     After three testing days without a word the next one brings the question whether to go on,
     and then nothing until the participant writes.
     """
     person = record.participant
-    if person.main_meal is None:
+    if person.main_meal is None or person.silent:
         return
-    if person.silent:
-        return
+    first = local_date(now, person.zone)
     silent = _prompts_without_a_word(record)
     for offset in range(days):
         day = first + offset * DAY
@@ -152,6 +153,8 @@ def before_meals(record: Record, first: date, days: int, testing_day: TestingDay
         prompt = Due(key=key, topic=Topic.BEFORE_MEAL, at=at, until=meal)
         yield prompt
         yield from _put_off(record, prompt)
+        if at > now:
+            return
 
 
 def _wrote_between(record: Record, start: datetime, end: datetime) -> bool:

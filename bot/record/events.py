@@ -1,7 +1,7 @@
 """One event: something said by the participant or by the bot, kept for ever as it was.
 
-An event is never changed. An edit, a correction and a removal add a `Retracted` that names
-the events that no longer stand.
+An event is never changed. A value put right, an edit and a removal add a `Retracted` that names
+the events that no longer stand; anything else put right adds an event that stands in its place.
 """
 
 from dataclasses import dataclass
@@ -86,10 +86,18 @@ class Event:
 
     `id` counts up within the participant; `at` is when it was said (with the offset that the
     participant's clock had then); `message` is the chat's id of the message that brought it,
-    None for what the bot itself did.
+    None for what the bot itself did. `mends` names the event in whose place this one stands (a
+    moment, a start or a dish put right): what was said of that one holds for this one. A value
+    put right is no such thing: it is a new event, with cautions of its own.
     """
 
     id: int
     at: datetime
     body: Body
     message: str | None = None
+    mends: int | None = None
+
+    @property
+    def root(self) -> int:
+        """The id by which the record knows it: that of the event it mends, or its own."""
+        return self.id if self.mends is None else self.mends

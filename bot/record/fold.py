@@ -1,18 +1,16 @@
 """Events folded into a record of what stands now."""
 
-from bisect import bisect_right
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
-from typing import Generic, TypeVar, cast
+from typing import Any, Generic, TypeVar, cast
 
 from bot.entries import (
     Activity,
     Answer,
     FoodKind,
     Meal,
-    Moment,
     OffScale,
     Reading,
     Request,
@@ -80,7 +78,8 @@ class Record:
 
     def since(self, instant: datetime) -> "Record":
         """The same record from an instant on: for what looks back no further than that."""
-        return replace(self, **{name: _since(getattr(self, name), instant) for name in _FIELDS})
+        fields: dict[str, Any] = {name: _since(getattr(self, name), instant) for name in _FIELDS}
+        return replace(self, **fields)
 
 
 def _since(notes: tuple[Noted[T], ...], instant: datetime) -> tuple[Noted[T], ...]:
@@ -126,14 +125,21 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
     ordered = sorted(events, key=lambda event: event.id)
     if not ordered:
         return record
-    gone = {
-        id_ for event in ordered if isinstance(event.body, Retracted) for id_ in event.body.ids
-    }
-    fresh: dict[type, list[Event]] = {}
+    gone: set[int] = set()
+    standing: dict[int, Event] = {}
     for event in ordered:
-        if event.id not in gone:
-            fresh.setdefault(type(event.body), []).append(event)
-    fields = {
+        if isinstance(event.body, Retracted):
+            gone.update(event.body.ids)
+            for id_ in event.body.ids:
+                standing.pop(id_, None)
+        else:
+            if event.mends is not None:
+                gone.add(event.mends)
+            standing[event.root] = event
+    fresh: dict[type, list[Event]] = {}
+    for event in standing.values():
+        fresh.setdefault(type(event.body), []).append(event)
+    fields: dict[str, Any] = {
         name: _merged(getattr(record, name), fresh.get(kind, ()), gone)
         for name, kind in _FIELDS.items()
         if name not in _DERIVED
@@ -172,7 +178,7 @@ def _merged(
     if gone and any(noted.id in gone for noted in notes):
         notes = tuple(noted for noted in notes if noted.id not in gone)
     fresh = [
-        Noted(id=event.id, at=event.at, message=event.message, entry=cast("T", event.body))
+        Noted(id=event.root, at=event.at, message=event.message, entry=cast("T", event.body))
         for event in events
     ]
     if not fresh:

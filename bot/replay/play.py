@@ -1,4 +1,4 @@
-"""A story played: the live store, turns and outbox on virtual time, what would be sent written down."""
+"""A story played by the live parts on virtual time, and what would be sent written down."""
 
 import json
 from collections.abc import Callable, Iterable, Mapping

@@ -206,7 +206,7 @@ def _participant(fields: Any, at: datetime, number: int) -> Participant:
     if week_ends not in WEEKDAYS:
         raise BadStory(number, f"unknown weekday {week_ends!r}")
     quiet = fields.get("quiet", ["22:30", "06:30"])
-    if not isinstance(quiet, list) or len(quiet) != 2:  # noqa: PLR2004 - a start and an end
+    if not isinstance(quiet, list) or len(quiet) != 2:
         raise BadStory(number, "`quiet` is not a start and an end")
     main_meal = fields.get("main_meal")
     return Participant(

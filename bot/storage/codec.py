@@ -66,6 +66,7 @@ def event_row(participant: str, event: Event) -> dict[str, Any]:
         "at_ms": to_ms(event.at),
         "offset_s": offset_of(event.at),
         "message": event.message,
+        "mends": event.mends,
         "kind": kind,
         "body": _ADAPTERS[kind].dump_json(event.body).decode(),
     }
@@ -77,6 +78,7 @@ def event_of(row: Row[*tuple[Any, ...]]) -> Event:
         id=row.id,
         at=from_ms(row.at_ms, row.offset_s),
         message=row.message,
+        mends=row.mends,
         body=_ADAPTERS[row.kind].validate_json(row.body),
     )
 

@@ -63,6 +63,7 @@ class Entry(SQLModel, table=True):
     at_ms: int = Field(sa_type=BigInteger)
     offset_s: int
     message: str | None = None
+    mends: int | None = Field(default=None, sa_type=BigInteger)
     kind: str
     body: str
 

@@ -466,6 +466,7 @@ class Work:
                 table.c.at_ms,
                 table.c.offset_s,
                 table.c.message,
+                table.c.mends,
                 table.c.kind,
                 table.c.body,
             )

@@ -23,7 +23,7 @@ from bot.entries import (
     Symptom,
 )
 from bot.planning.prompts import may_raise
-from bot.record import Body, Noted, Record, Spoke, Wondered, Wrote
+from bot.record import Body, Event, Noted, Record, Retracted, Spoke, Wondered, Wrote
 from bot.turns.notebook import Notebook
 from bot.units import to_mg_dl
 
@@ -274,9 +274,7 @@ def _correct_value(book: Notebook, record: Record, correction: Correction) -> Fa
         moment=old.entry.moment,
         taken_at=old.entry.taken_at,
     )
-    book.retract(old.id)
-    id_ = book.note(value, at=old.at, message=old.message)
-    return Mended(old=old.entry, id=id_)
+    return Mended(old=old.entry, id=book.supersede(old.id, value))
 
 
 def _correct_start(book: Notebook, record: Record, at: datetime) -> Fact:
@@ -299,42 +297,34 @@ def _newest(notes: tuple[Noted[T], ...]) -> Noted[T] | None:
 
 def _take_back(book: Notebook) -> Fact:
     """Take back everything that the last message with an entry brought."""
-    kept = (Spoke, Wondered, Wrote)
-    gone = {id_ for event in book.old for id_ in getattr(event.body, "ids", ())}
-    last = next(
-        (
-            event.message
-            for event in reversed(book.old)
-            if event.id not in gone and event.message is not None and _is_entry(event.body)
-        ),
-        None,
-    )
+    standing = _standing(book)
+    last = next((event.message for event in reversed(standing) if _is_entry(event.body)), None)
     if last is None:
         return TakenBack(bodies=())
-    events = [
-        event
-        for event in book.old
-        if event.message == last and event.id not in gone and not isinstance(event.body, kept)
-    ]
-    book.retract(*(event.id for event in events))
+    events = [event for event in standing if event.message == last]
+    book.retract(*(event.root for event in events))
     return TakenBack(bodies=tuple(event.body for event in events if _is_entry(event.body)))
+
+
+def _standing(book: Notebook) -> list[Event]:
+    """What people told and still stands, each as it is now, in the order of the messages."""
+    latest: dict[int, Event] = {}
+    for event in book.old:
+        if isinstance(event.body, Retracted):
+            for id_ in event.body.ids:
+                latest.pop(id_, None)
+        elif event.message is not None and not isinstance(event.body, Spoke | Wondered | Wrote):
+            latest[event.root] = event
+    return sorted(latest.values(), key=lambda event: (event.at, event.root))
 
 
 def _is_entry(body: Body) -> bool:
     return isinstance(body, Reading | Meal | Activity | Symptom | Skip | Strips)
 
 
-def retract_message(book: Notebook, message: str) -> None:
-    """Take back what a message entered, before its edited text is read anew."""
-    book.retract(
-        *(
-            event.id
-            for event in book.old
-            if event.message == message and not isinstance(event.body, Spoke | Wrote)
-        )
-    )
-
-
-def said_first(book: Notebook, message: str) -> datetime | None:
-    """When a message was first said."""
-    return next((event.at for event in book.old if event.message == message), None)
+def retract_message(book: Notebook, message: str) -> tuple[Body, ...]:
+    """Take back what a message entered, before its edited text is read anew; gives what it was."""
+    events = [event for event in _standing(book) if event.message == message]
+    questions = [noted.id for noted in book.before.wondered if noted.message == message]
+    book.retract(*(event.root for event in events), *questions)
+    return tuple(event.body for event in events)

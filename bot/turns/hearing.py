@@ -15,9 +15,9 @@ from bot.messages import Content, Incoming, Kind
 from bot.parser import read
 from bot.planning.agenda import next_wake
 from bot.planning.asked import PLATE, asked
-from bot.record import Wondered, Wrote
+from bot.record import Body, Wondered, Wrote
 from bot.turns.answering import MOMENT, Answered, answer, is_complete
-from bot.turns.entering import Fact, Mended, Told, enter, retract_message
+from bot.turns.entering import Fact, Told, enter, retract_message
 from bot.turns.notebook import Notebook
 from bot.turns.replying import Replying, reply_lines
 from bot.turns.requesting import Asking, Granted, grant
@@ -26,11 +26,10 @@ from bot.words.cautions import activity_words, caution_words
 from bot.words.language import Language, language
 from bot.words.replies import joined
 
-
 #: Cautions look back seven days (168 hours) for highs and lows, and for what was said of them.
 CAUTIONS_LOOK_BACK = timedelta(days=15)
 #: A reply speaks of the meals and readings of the last days only.
-REPLIES_LOOK_BACK = timedelta(days=15)
+REPLIES_LOOK_BACK = timedelta(days=3)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,6 +41,7 @@ class _Heard:
     now: datetime
     book: Notebook
     words: Language
+    first_version: tuple[Body, ...] = ()  # what an edited message had entered before
 
 
 def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | None = None) -> Turn:
@@ -74,10 +74,10 @@ def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | Non
 def _hear_edit(heard: _Heard, quoted: str | None) -> Turn:
     """Read an edited message against what stood without its first version."""
     book = heard.book
-    retract_message(book, heard.incoming.message)
+    first_version = retract_message(book, heard.incoming.message)
     gone = tuple(book.new)
     anew = replace(book, old=(*book.old, *gone), new=[], folded=book.record, _latest=None)
-    turn = _take(replace(heard, book=anew), quoted)
+    turn = _take(replace(heard, book=anew, first_version=first_version), quoted)
     return replace(turn, events=(*gone, *turn.events))
 
 
@@ -118,33 +118,34 @@ def _text(heard: _Heard, quoted: str | None) -> Turn:
     return _respond(heard, facts, ask, understood.doubt, answered)
 
 
-def _new_ids(book: Notebook, facts: tuple[Fact, ...]) -> frozenset[int]:
-    """The events that may bring a caution: what is new, and values that were mended."""
-    mended_otherwise = {
-        fact.id
-        for fact in facts
-        if isinstance(fact, Mended)
-        and isinstance(fact.old, Reading)
-        and _same_value(fact.old, book.event(fact.id).body)
-    }
-    return frozenset(event.id for event in book.new) - mended_otherwise
+def _new_ids(heard: _Heard) -> frozenset[int]:
+    """The events that may bring a caution: what was not told before.
 
-
-def _same_value(old: Reading, new: object) -> bool:
-    return isinstance(new, Reading) and (old.value, old.unit, old.off_scale) == (
-        new.value,
-        new.unit,
-        new.off_scale,
+    What is put right but for its value keeps its id, and a value that an edited message only
+    says again was cautioned when it was first said.
+    """
+    said_before = [_value(body) for body in heard.first_version if isinstance(body, Reading)]
+    return frozenset(
+        event.id
+        for event in heard.book.new
+        if event.mends is None
+        and not (isinstance(event.body, Reading) and _value(event.body) in said_before)
     )
+
+
+def _value(reading: Reading) -> tuple[object, ...]:
+    return reading.value, reading.unit, reading.off_scale
 
 
 def _respond(
     heard: _Heard, facts: tuple[Fact, ...], ask: Ask | None, doubt: Doubt, answered: Answered | None
 ) -> Turn:
     book, words = heard.book, heard.words
-    new = _new_ids(book, facts)
+    new = _new_ids(heard)
     record = book.record
-    cautions = due_cautions(record.since(shifted(heard.now, -CAUTIONS_LOOK_BACK)), new, now=heard.now)
+    cautions = due_cautions(
+        record.since(shifted(heard.now, -CAUTIONS_LOOK_BACK)), new, now=heard.now
+    )
     _caution(heard, cautions)
     granted = _grant(heard, facts)
     lines = reply_lines(

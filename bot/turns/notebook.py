@@ -44,16 +44,9 @@ class Notebook:
         self._latest = (len(self.new), record)
         return record
 
-    def note(self, body: Body, *, at: datetime | None = None, message: str | None = None) -> int:
-        """Add an event; its id is returned."""
-        event = Event(
-            id=self._next_id(),
-            at=at or self.at,
-            body=body,
-            message=message if message is not None else self.message,
-        )
-        self.new.append(event)
-        return event.id
+    def note(self, body: Body) -> int:
+        """Add an event of this message; its id is returned."""
+        return self._add(body, at=self.at, message=self.message)
 
     def retract(self, *ids: int) -> None:
         """These no longer stand."""
@@ -61,18 +54,33 @@ class Notebook:
             self.note(Retracted(ids=tuple(ids)))
 
     def event(self, id_: int) -> Event:
-        """The event with this id, old or new. KeyError if there is none."""
-        for event in (*self.new, *reversed(self.old)):
-            if event.id == id_:
+        """The event that the record knows by this id, as it is now. KeyError if there is none."""
+        for event in (*reversed(self.new), *reversed(self.old)):
+            if event.root == id_:
                 return event
         raise KeyError(id_)
 
     def mend(self, id_: int, **changes: Any) -> int:
-        """Put a changed copy in the place of an event; it keeps when and by what it was said."""
+        """Put a changed copy in the place of an event: it keeps its id in the record, and when
+        and by what message it was said."""
         old = self.event(id_)
         mended = replace(old.body, **changes)  # the body's own fields: checked where it is read
+        self._add(mended, at=old.at, message=old.message, mends=id_)
+        return id_
+
+    def supersede(self, id_: int, body: Body) -> int:
+        """Put another entry in the place of one that was wrong: a new one, with a new id, but
+        said when and by what message the old one was."""
+        old = self.event(id_)
         self.retract(id_)
-        return self.note(mended, at=old.at, message=old.message)
+        return self._add(body, at=old.at, message=old.message)
+
+    def _add(
+        self, body: Body, *, at: datetime, message: str | None, mends: int | None = None
+    ) -> int:
+        id_ = 1 + (self.new[-1].id if self.new else self.old[-1].id if self.old else 0)
+        self.new.append(Event(id=id_, at=at, message=message, mends=mends, body=body))
+        return id_
 
     def say(
         self,
@@ -94,7 +102,4 @@ class Notebook:
             )
         )
         spoke = Spoke(kind=kind, about=about, key=key, cause=cause)
-        self.new.append(Event(id=self._next_id(), at=now, body=spoke))
-
-    def _next_id(self) -> int:
-        return 1 + (self.new[-1].id if self.new else self.old[-1].id if self.old else 0)
+        self._add(spoke, at=now, message=None)

@@ -115,7 +115,7 @@ def _told_lines(about: Replying, id_: int) -> Iterator[str]:
         case Skip():
             yield say.skipped
         case Strips():
-            yield strips_words(body, about.recent, about.now, about.words)
+            yield strips_words(body, about.book.record, about.now, about.words)
         case _:
             return
 
@@ -184,7 +184,7 @@ def _meal_line(about: Replying, noted: Noted[Meal]) -> str:
 
 
 def _due_at(about: Replying, key: str) -> datetime | None:
-    """When the prompt with this key comes, or now if it has fallen due; None if it does not come."""
+    """When the prompt with this key falls due; None if it does not come."""
     return next((due.at for due in upcoming(about.recent, about.now) if due.key == key), None)
 
 
@@ -287,11 +287,14 @@ def _asks(about: Replying) -> Iterator[str]:
                 book.note(Wondered(topic=MOMENT, events=(id_,)))
                 yield say.which_moment
                 return
-        elif noted.entry.moment is Moment.BEFORE_MEAL and not meals:
-            if not _meal_around(about, noted):
-                book.note(Wondered(topic=PLATE))
-                yield say.what_on_plate
-                return
+        elif (
+            noted.entry.moment is Moment.BEFORE_MEAL
+            and not meals
+            and not _meal_around(about, noted)
+        ):
+            book.note(Wondered(topic=PLATE))
+            yield say.what_on_plate
+            return
     for id_ in meals:
         body = book.event(id_).body
         if isinstance(body, Meal) and not body.text:

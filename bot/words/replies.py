@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from bot.entries import Activity, Ask, Meal, MealName, Moment, Reading, Skip, Step
+from bot.entries import Activity, Ask, Meal, MealName, Moment, Reading, Step
 from bot.glucose.effects import Effect
 from bot.glucose.pairs import Pair, Status
 from bot.glucose.scatter import rise_limit

@@ -11,7 +11,7 @@ PNG = b"\x89PNG\r\n\x1a\n"
 
 
 class Story:
-    """Lines of a story; clock times are of 2 March 2026 in the zone's offset unless a date is given."""
+    """Lines of a story; clock times are of 2 March 2026 in its offset unless a date is given."""
 
     def __init__(self, *, offset: str = "+02:00", day: str = "2026-03-02", **enrol: Any) -> None:
         self.offset = offset

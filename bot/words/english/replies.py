@@ -74,7 +74,8 @@ REPLIES = ReplySentences(
     corrected_moment="Changed: {value} is now {moment}.",
     corrected_start="Changed: {meal} started at {start}.",
     corrected_text="Changed: {new}, not {old}.",
-    nothing_to_correct="I have nothing of yours to change. Please send it once more, as you want it.",
+    nothing_to_correct="I have nothing of yours to change. Please send it once more, as you want "
+    "it.",
     which_one='Which number is wrong? Text it like "162 not 126".',
     removed="Taken back: {what}.",
     nothing_removed="There is nothing to take back.",

@@ -17,47 +17,56 @@ REQUESTS = RequestSentences(
     "A very low or very high value that you text still gets its warning.",
     paused='I pause my reminders and the weekly chart. Text "resume" when you want them back.',
     resumed="Welcome back. My reminders are on.",
-    goals="Your goals: {low} to {high} {unit} before a meal, and below {after} {unit} two hours after. "
+    goals="Your goals: {low} to {high} {unit} before a meal, and below {after} {unit} two hours "
+    "after. "
     "Your care team can set others.",
     goals_unjudged="Your care team sets your goals now. Please call them. "
     "I keep your numbers and do not judge them.",
     record_head="Your last meals (before, two hours after):",
     record_line="{day} {at} {meal}: {before}, {after}",
-    record_empty="There is nothing in your record yet. Test before your next meal and text me the number.",
+    record_empty="There is nothing in your record yet. Test before your next meal and text me "
+    "the number.",
     record_missing="no test",
     step_taken="Next step: {step}. {how}",
-    step_waits="The next step is {step}. Your educator says first whether it is safe for you, because it "
+    step_waits="The next step is {step}. Your educator says first whether it is safe for you, "
+    "because it "
     "can bring your glucose lower. Please ask them.",
     step_last="You have taken all the steps. Keep what works for you.",
     step_how={
         Step.AS_USUAL: "Eat as you always do, and test.",
-        Step.LIGHTER_MEAL: "Leave out sweet drinks. Take less starch, more vegetables and more protein "
+        Step.LIGHTER_MEAL: "Leave out sweet drinks. Take less starch, more vegetables and more "
+        "protein "
         "food. With kidney disease, ask your care team about protein first.",
-        Step.MEASURED_PLATE: "Take a smaller plate. Fill half with vegetables, and share the other half "
+        Step.MEASURED_PLATE: "Take a smaller plate. Fill half with vegetables, and share the "
+        "other half "
         "between starch and protein food.",
         Step.MOVE_AFTER: "Move for ten to thirty minutes after you eat. A walk is enough.",
     },
     nights="Until {day} I text you in your quiet time too, if a test is due then.",
     zone="Your clock is now that of {zone}. It shows {at}.",
-    zone_unknown="I do not know that place. Text a bigger city in your time zone: I am in Lima now.",
+    zone_unknown="I do not know that place. Text a bigger city in your time zone: I am in Lima "
+    "now.",
     language="I will write in English.",
     main_meal="Your main meal is now at {at}. I will text you a little before.",
     setting_unknown='I did not get that. You can text "nights this week" or "I am in Lima now".',
     later="I will ask again at {at}.",
     nothing_waits="I am not waiting for a test now. I will text you when one is due.",
     export="Here is everything I hold of yours.",
-    erase_question="Shall I delete everything I hold of yours, for good? Text yes to delete it all.",
+    erase_question="Shall I delete everything I hold of yours, for good? Text yes to delete it "
+    "all.",
     erase_buttons=("yes", "no"),
     erase_yes=frozenset({"yes", "y", "erase", "yes erase", "delete", "yes please", "ok"}),
     erased="All of it is deleted. You need a new code to come back. I wish you well.",
     not_erased="Nothing was deleted.",
-    food_none="I have no test of yours with {food} yet. To find out: test before you eat it, eat your "
+    food_none="I have no test of yours with {food} yet. To find out: test before you eat it, eat "
+    "your "
     "usual amount, and test two hours after your first bite.",
     food_tests="{food}, {count} tests of yours. Change in {unit}: {rises}.",
     food_smaller="You could test a smaller piece, and see.",
     not_glucose="I keep only glucose, meals and moving. Your clinic is the place for that number.",
     chatter="You are welcome. I am here for your tests: text me a number, a meal, or help.",
-    hunger="One question for the week. Compared with last week, are you hungry less, the same, or more?",
+    hunger="One question for the week. Compared with last week, are you hungry less, the same, "
+    "or more?",
     tiredness="Thank you. And are you tired less, the same, or more?",
     how_buttons=("less", "the same", "more"),
     how={
@@ -70,7 +79,9 @@ REQUESTS = RequestSentences(
     go_on_yes="Good. I go on as before.",
     go_on_weekly="Good. I will ask for a test once a week.",
     go_on_no='I am silent until you text me. "resume" brings my reminders back.',
-    summary_empty="There is nothing from this week yet. One test before a meal and one two hours after "
+    summary_empty="There is nothing from this week yet. One test before a meal and one two hours "
+    "after "
     "is a good start.",
-    strips_out="At your pace they last until about {day}. I keep {kept} aside for lows and sick days.",
+    strips_out="At your pace they last until about {day}. I keep {kept} aside for lows and sick "
+    "days.",
 )

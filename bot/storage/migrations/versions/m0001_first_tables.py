@@ -48,6 +48,7 @@ def upgrade() -> None:
         sa.Column("at_ms", sa.BigInteger(), nullable=False),
         sa.Column("offset_s", sa.Integer(), nullable=False),
         sa.Column("message", sa.String()),
+        sa.Column("mends", sa.BigInteger()),
         sa.Column("kind", sa.String(), nullable=False),
         sa.Column("body", sa.String(), nullable=False),
     )
