@@ -149,6 +149,7 @@ class Trial:
                     await self._serving
                     raise RuntimeError("the bot ended in the middle")
                 await asyncio.sleep(LOOK_AGAIN)
+                self.service.look()
 
     async def _rests(self) -> bool:
         # In this order: a wake-up commits its next instant together with what it says.
@@ -157,9 +158,11 @@ class Trial:
         due = await self.service.next_due()
         if due is not None and self._clock is not None and due <= self._clock.now():
             return False
-        if await self.service.waiting():
-            if isinstance(self._clock, StoryClock):
-                self._clock.hurry(1)
-                self.service.look()
+        if not self.service.is_idle:
             return False
-        return self.service.is_idle
+        if not await self.service.waiting():
+            return self.service.is_idle
+        if isinstance(self._clock, StoryClock):
+            self._clock.hurry(1)
+            self.service.look()
+        return False

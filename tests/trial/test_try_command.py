@@ -1,0 +1,178 @@
+"""`try`: a story played without a page, and the page itself."""
+
+import asyncio
+import json
+import subprocess
+import sys
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+from tornado.httpclient import AsyncHTTPClient, HTTPClientError, HTTPRequest, HTTPResponse
+from tornado.httpserver import HTTPServer
+from tornado.netutil import bind_sockets
+
+from bot.participants import Invitation
+from bot.replay.story import Enrol, Message, read_story
+from bot.trial.chat_page import ChatPage, application
+from tests.trial.conftest import LISBON, Talk
+
+pytestmark = pytest.mark.live
+
+STORY = """
+{"at": "2026-03-02T09:00:00Z", "enrol": {"id": "ana", "unit": "mg/dL", "zone": "Europe/Lisbon"}}
+{"at": "2026-03-02T12:00:00+00:00", "from": "ana", "text": "118, rice and beans", "id": "m1"}
+{"at": "2026-03-02T12:01:00+00:00", "from": "ana", "text": "128, rice and beans", "edits": "m1"}
+{"at": "2026-03-02T14:02:00+00:00", "from": "ana", "text": "154", "answers": 3}
+{"at": "2026-03-08T18:00:00+00:00", "pass": true}
+""".strip()
+
+
+async def tried(checkout: Path, *arguments: str) -> tuple[int, str, str]:
+    process = await asyncio.create_subprocess_exec(
+        sys.executable,
+        "-m",
+        "bot",
+        "try",
+        *arguments,
+        cwd=checkout,
+        stdout=asyncio.subprocess.PIPE,
+        stderr=asyncio.subprocess.PIPE,
+    )
+    out, err = await process.communicate()
+    assert process.returncode is not None
+    return process.returncode, out.decode(), err.decode()
+
+
+async def test_story_is_played_and_printed_as_a_conversation(
+    checkout: Path, tmp_path: Path
+) -> None:
+    story = tmp_path / "story.jsonl"
+    story.write_text(STORY, encoding="utf-8")
+    out = tmp_path / "out"
+    status, said, err = await tried(checkout, "--headless", str(story), "--out", str(out))
+    assert (status, err) == (0, "")
+    assert "── Monday 2 March 2026" in said
+    assert "12:00  ana  128, rice and beans" in said
+    assert "[edited]" in said
+    assert "14:00  bot  It is two hours since rice and beans" in said
+    assert "rose 26" in said
+    assert (out / "conversation.txt").read_text(encoding="utf-8") == said
+    assert [path.name for path in out.glob("*.png")] == ["ana-2026-03-08.png"]
+    record = (out / "record.jsonl").read_text(encoding="utf-8").splitlines()
+    kinds = [json.loads(line)["type"] for line in record]
+    assert kinds.count("reading") == 2
+    assert kinds.count("pair") == 1
+
+
+@pytest.mark.parametrize(
+    ("story", "words"),
+    [
+        (STORY.replace('"128, rice and beans"', "128"), "line 3"),
+        (STORY.replace('"answers": 3', '"answers": 9'), "line 4"),
+        ("", "no line"),
+    ],
+    ids=["not text", "answers nothing", "empty"],
+)
+async def test_broken_story_is_refused_with_its_line(
+    checkout: Path, tmp_path: Path, story: str, words: str
+) -> None:
+    path = tmp_path / "story.jsonl"
+    path.write_text(story, encoding="utf-8")
+    out = tmp_path / "out"
+    status, said, err = await tried(checkout, "--headless", str(path), "--out", str(out))
+    assert (status, said) == (1, "")
+    assert words in err
+    assert len(err.splitlines()) == 1
+    assert not out.exists()
+
+
+@pytest.mark.parametrize(
+    "arguments",
+    [("--speed", "0"), ("--speed", "fast"), ("--headless",), ("--sideways",)],
+)
+async def test_wrong_usage_ends_with_two(checkout: Path, arguments: tuple[str, ...]) -> None:
+    status, _, _ = await tried(checkout, *arguments)
+    assert status == 2
+
+
+def test_demo_story_is_what_its_writer_writes(checkout: Path) -> None:
+    written = subprocess.run(
+        [sys.executable, checkout / "demo/write_story.py"],
+        capture_output=True,
+        check=True,
+    ).stdout
+    assert written == (checkout / "demo/story.jsonl").read_bytes()
+
+
+def test_demo_story_has_people_of_different_units_zones_and_habits(checkout: Path) -> None:
+    lines = read_story((checkout / "demo/story.jsonl").read_text(encoding="utf-8").splitlines())
+    people = [line.participant for line in lines if isinstance(line, Enrol)]
+    assert len(people) == 3
+    assert {person.unit for person in people} == {"mg/dL", "mmol/L"}
+    assert len({person.zone for person in people}) == 3
+    assert lines[-1].at - lines[0].at >= timedelta(days=13)
+    assert sum(isinstance(line, Message) for line in lines) > 90
+
+
+@pytest.mark.slow
+async def test_demo_is_played_whole(checkout: Path, tmp_path: Path) -> None:
+    out = tmp_path / "out"
+    status, said, err = await tried(checkout, "--headless", "demo/story.jsonl", "--out", str(out))
+    assert (status, err) == (0, "")
+    assert len(list(out.glob("*.png"))) == 6
+    for expected in ("Treat this as a low", "15 g of fast sugar", "is very high", "mango"):
+        assert expected in said
+
+
+async def fetched(address: str, body: object = None, **headers: str) -> HTTPResponse:
+    sent = None if body is None else json.dumps(body)
+    if sent is not None:
+        headers.setdefault("Content-Type", "application/json")
+    return await AsyncHTTPClient().fetch(
+        HTTPRequest(address, method="GET" if sent is None else "POST", body=sent, headers=headers)
+    )
+
+
+async def test_page_shows_the_chat_and_writes_into_it(stranger: Talk) -> None:
+    trial, clock = stranger.trial, stranger.clock
+    code = trial.invite(Invitation(zone=LISBON))
+    page = ChatPage(trial, clock, zone=LISBON, code=code, speed=1)
+    served = HTTPServer(application(page))
+    [socket] = bind_sockets(0, "127.0.0.1")
+    served.add_sockets([socket])
+    place = f"http://127.0.0.1:{socket.getsockname()[1]}"
+    try:
+        index = await fetched(f"{place}/")
+        assert b"Your message" in index.body
+        assert "default-src 'self'" in index.headers["Content-Security-Policy"]
+        for name in ("chat.css", "chat.js"):
+            assert (await fetched(f"{place}/{name}")).code == 200
+
+        await fetched(f"{place}/begin", {})
+        await trial.at_rest()
+        state = json.loads((await fetched(f"{place}/state?seen=-1")).body)
+        assert state["now"] == "Monday 12:00"
+        mine, bots = state["messages"]
+        assert mine["mine"]
+        assert mine["text"] == f"/start {code}"
+        assert bots["buttons"] == ["yes", "no"]
+
+        await fetched(f"{place}/press", {"message": bots["id"], "label": "yes"})
+        await fetched(f"{place}/say", {"text": "no", "photo": False})
+        await trial.at_rest()
+        later = json.loads((await fetched(f"{place}/state?seen={state['revision']}")).body)
+        assert len(later["messages"]) > 3
+
+        for asked, code_given in (
+            (fetched(f"{place}/", Host="evil.example"), 403),
+            (fetched(f"{place}/say", {"text": "x"}, **{"Content-Type": "text/plain"}), 415),
+            (fetched(f"{place}/press", {"message": bots["id"], "label": "nothing"}), 404),
+            (fetched(f"{place}/file/none"), 404),
+        ):
+            with pytest.raises(HTTPClientError) as refused:
+                await asked
+            assert refused.value.code == code_given
+    finally:
+        served.stop()
+        await served.close_all_connections()
