@@ -1,8 +1,10 @@
 """The activities of a message: what is over, and what is still to come."""
 
+from bisect import bisect_left
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 from functools import cache
+from itertools import islice, takewhile
 
 from bot.entries import Activity
 from bot.parser import activity, times
@@ -14,6 +16,10 @@ from bot.parser.page import Page
 from bot.parser.phrases import Phrases, spelled
 from bot.parser.times import When
 from bot.parser.vocabulary.activities import NOT_ACTIVITY_PHRASES, NOT_ACTIVITY_PHRASES_SPANISH
+
+
+#: How many tokens apart an activity and its length may stand.
+REACH = 20
 
 
 @dataclass(slots=True, kw_only=True)
@@ -125,10 +131,9 @@ def _near(page: Page, found: Findings, doing: Doing, measures: list[Measure]) ->
     """Lengths and distances that belong to an activity: in its clause, or right beside it."""
     clause = found.clauses[doing.start]
     near = []
-    for measure in measures:
-        rival = min(
-            found.doings, key=lambda other: _gap(other.start, other.end, measure.start, measure.end)
-        )
+    first = bisect_left(measures, doing.start - REACH, key=lambda measure: measure.start)
+    for measure in takewhile(lambda m: m.start < doing.end + REACH, islice(measures, first, None)):
+        rival = _nearest(found.doings, measure)
         if rival is not doing:
             continue
         same = found.clauses[measure.start] == clause
@@ -136,6 +141,14 @@ def _near(page: Page, found: Findings, doing: Doing, measures: list[Measure]) ->
         if same or gap <= 2:
             near.append(measure)
     return near
+
+
+def _nearest(doings: list[Doing], measure: Measure) -> Doing:
+    place = bisect_left(doings, measure.start, key=lambda doing: doing.start)
+    return min(
+        doings[max(place - 1, 0) : place + 1],
+        key=lambda doing: _gap(doing.start, doing.end, measure.start, measure.end),
+    )
 
 
 def _gap(start: int, end: int, other_start: int, other_end: int) -> int:

@@ -36,6 +36,7 @@ class _Sheet:
     asks: list[Ask] = field(default_factory=list)
     denied: bool = False
     others: bool = False
+    others_feel: Suggests | None = None
 
 
 def assembled(page: Page, context: Context, found: Findings) -> Understood:
@@ -72,7 +73,10 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     entries = tuple(entry for _, entry in sorted(sheet.entries, key=lambda placed: placed[0]))
     ask = next((ask for ask in WORST_FIRST if ask in sheet.asks), None)
     doubt = Doubt(
-        readings=readings.doubtful, numbers=readings.numbers, activity=activities.under_way
+        readings=readings.doubtful,
+        numbers=readings.numbers,
+        activity=activities.under_way,
+        others_feel=sheet.others_feel,
     )
     return Understood(entries=entries, ask=ask, doubt=doubt)
 
@@ -108,6 +112,7 @@ def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> N
             and feeling.suggests is not Suggests.EMERGENCY
         ):
             sheet.others = True
+            sheet.others_feel = sheet.others_feel or feeling.suggests
             sheet.asks.append(Ask.MEANING)
         elif _part_of_worse(page, found, index - 1) or _part_of_worse(page, found, last):
             continue

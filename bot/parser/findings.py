@@ -4,6 +4,7 @@ What nobody should miss (symptoms) and what is surely no glucose come first, the
 times, then values, and the leads to food last: each finder sees only what is left.
 """
 
+from bisect import bisect_left
 from dataclasses import dataclass, field
 
 from bot.entries import Skip, Strips
@@ -150,7 +151,8 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
 def _objects(page: Page, all_found: Findings) -> None:
     """What is worked on is not eaten (`hoed the maize 40 min`)."""
     for doing in all_found.doings:
-        for measure in all_found.measures:
+        place = bisect_left(all_found.measures, doing.end, key=lambda measure: measure.start)
+        for measure in all_found.measures[place : place + 1]:
             between = set(range(doing.end, measure.start))
             if measure.minutes is None or not 0 < len(between) <= 4:
                 continue

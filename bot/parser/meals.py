@@ -1,8 +1,10 @@
 """Which words make up a meal, what is it called, and when did it begin?"""
 
 import re
+from bisect import bisect_left
 from dataclasses import dataclass
 from functools import cache
+from itertools import islice, takewhile
 
 from bot.entries import MealName
 from bot.parser.food import Dish, amount_words
@@ -213,6 +215,8 @@ def trimmed(page: Page, start: int, end: int, language: str, dishes: set[int], a
 
 def judged(page: Page, start: int, end: int, language: str, dishes: list[Dish], amounts: set[int], *, led: bool) -> Piece | None:
     """Tell whether a run of words is food. `led` says that a lead-in stands before it."""
+    first_dish = bisect_left(dishes, start, key=lambda dish: dish.start)
+    dishes = list(takewhile(lambda dish: dish.start < end, islice(dishes, first_dish, None)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
     first, last = trimmed(page, start, end, language, food_at, amounts, led=led)
     if first >= last:

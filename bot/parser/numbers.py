@@ -49,7 +49,7 @@ _TOKEN = re.compile(
     | (?P<digits>\d+)
     | (?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)
     | (?P<arrow>-+>|=+>|>+)
-    | (?P<mark>(?:(?<=\s)-(?=\s))|[^\w\s'"])
+    | (?P<mark>(?:(?<=\s)-(?=\s))|(?P<again>[^\w\s'"])(?P=again)*)
     """,
     re.VERBOSE,
 )
@@ -87,7 +87,7 @@ def tokens(shown: str, plain: str) -> list[Token]:
         elif raw == "-" and _inside_word(match.start(), plain):
             continue
         else:
-            word = _SPOKEN.get(raw, raw)
+            word = raw if kind == "digits" else _SPOKEN.get(raw[0], raw[0])
         start = match.end() - len(match.group().lstrip())
         found.append(Token(start, match.end(), word))
     return found

@@ -52,15 +52,16 @@ def own_values(page: Page, found: Findings, unit: Unit) -> tuple[list[Value], bo
     if len(own) > 1 and found.named:
         own = [value for value in own if not _age(page, value)] or own
     real = [value for value in own if not isinstance(value.judged(unit), Ask)]
-    if len(real) >= 1:
+    places = {value.start for value in real}
+    if real:
         own = [
             value
             for value in own
-            if value in real
+            if value.start in places
             or value.unit is not None
             or value.decimal
             or value.number >= SMALL[unit]
-            or any(abs(value.start - other.start) == 1 for other in real)
+            or places & {value.start - 1, value.start + 1}
         ]
     return own, others
 

@@ -45,9 +45,10 @@ class Subjects:
         """Whose what stands at `index` is, by the nearest word before it in its clause, or by
         `that's my dad's` right behind it."""
         nearest: bool | None = None
-        for start, _, other in self._said:
-            if start < index and not self._parted(start, index):
-                nearest = other
+        for start, _, other in reversed(self._said):
+            if start < index:
+                nearest = None if self._parted(start, index) else other
+                break
         if nearest is None and end is not None:
             nearest = self._behind(end)
         if nearest is None:
@@ -60,10 +61,11 @@ class Subjects:
         return any(token.word in _BREAKS for token in self._page.tokens[start:index])
 
     def _behind(self, end: int) -> bool | None:
-        words = [token.word for token in self._page.tokens]
         for start, _, other in self._said:
-            between = words[end:start]
-            if start >= end and set(between) <= {",", "thats", "that", "is", "was", "its", "it", "-", "(", "for", "of"} and {
+            if not 0 <= start - end <= 4:
+                continue
+            between = self._page.words(end, start)
+            if set(between) <= {",", "thats", "that", "is", "was", "its", "it", "-", "(", "for", "of"} and {
                 "thats", "that", "is", "was", "its", "(", "for"
             } & set(between):
                 return other
