@@ -1,5 +1,9 @@
 """The activities of a message: what is over, and what is still to come."""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: PLR0917 - a finding needs all of them
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from bisect import bisect_left
 from dataclasses import dataclass, field, replace
 from datetime import datetime
@@ -16,7 +20,6 @@ from bot.parser.page import Page
 from bot.parser.phrases import Phrases, spelled
 from bot.parser.times import When
 from bot.parser.vocabulary.activities import NOT_ACTIVITY_PHRASES, NOT_ACTIVITY_PHRASES_SPANISH
-
 
 #: How many tokens apart an activity and its length may stand.
 REACH = 20
@@ -95,8 +98,10 @@ def _listed(page: Page, found: Findings) -> list[Doing]:
     """Activities with only commas between them are one (`swept, mopped and dusted`)."""
     merged: list[Doing] = []
     for doing in found.doings:
-        if merged and set(page.words(merged[-1].end, doing.start)) <= {",", "and", "y", "&"} and all(
-            page.free(index) for index in range(merged[-1].end, doing.start)
+        if (
+            merged
+            and set(page.words(merged[-1].end, doing.start)) <= {",", "and", "y", "&"}
+            and all(page.free(index) for index in range(merged[-1].end, doing.start))
         ):
             merged[-1] = replace(merged[-1], end=doing.end)
         else:
@@ -116,7 +121,9 @@ def _measures_alone(
         if activity.steps(page, measure, language):
             text = page.text(measure.start, measure.end)
             minutes = next((m.minutes for m in measures if m.minutes is not None), None)
-            result.done.append(Done(start=measure.start, end=measure.end, text=text, minutes=minutes))
+            result.done.append(
+                Done(start=measure.start, end=measure.end, text=text, minutes=minutes)
+            )
 
 
 def _linked(found: Findings, doing: Doing) -> Cue | None:
@@ -155,7 +162,9 @@ def _gap(start: int, end: int, other_start: int, other_end: int) -> int:
     return max(other_start - end, start - other_end, 0)
 
 
-_ON = frozenset("to in around at with up along on through by into down for the from a al en por con hasta".split())
+_ON = frozenset(
+    "to in around at with up along on through by into down for the from a al en por con hasta".split()
+)
 
 
 def _done(page: Page, language: str, found: Findings, doing: Doing, near: list[Measure]) -> Done:
@@ -196,14 +205,14 @@ def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
     if word in _MARKS or word in {"and", "then", "y", "luego", "but", "pero", "so"}:
         return False
     inside = any(dish.start <= index < dish.end for dish in found.dishes)
-    other = any(
-        other is not doing and other.start <= index < other.end for other in found.doings
-    )
+    other = any(other is not doing and other.start <= index < other.end for other in found.doings)
     value = any(value.start <= index < value.end for value in found.values)
     return not (inside or other or value)
 
 
-_OVER = frozenset("done finished completed over complete terminado terminada hecho listo lista".split())
+_OVER = frozenset(
+    "done finished completed over complete terminado terminada hecho listo lista".split()
+)
 
 
 def _trimmed(

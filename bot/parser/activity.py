@@ -1,5 +1,8 @@
 """What did the body do, for how long, and is it over?"""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM905 - word sets read best as one string
+
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -44,7 +47,9 @@ def _patterns(language: str) -> _Patterns:
     about = r"(?:(?:about|around|for|almost|nearly|over|like|por|durante|unos|unas|casi) ){0,2}"
     return _Patterns(
         long=pattern(f"{about}(?:a )?{duration(language)}(?: long| of| de)?"),
-        far=pattern(f"{NUMBER} (?:more |brisk )?{far}|(?:a|1) (?:mile|km|half marathon)|half a mile"),
+        far=pattern(
+            f"{NUMBER} (?:more |brisk )?{far}|(?:a|1) (?:mile|km|half marathon)|half a mile"
+        ),
         done=pattern(either(gathered(language, "done"))),
         about_to=pattern(either(gathered(language, "about_to"))),
     )
@@ -83,7 +88,8 @@ def unfinished(page: Page, doing: Doing) -> bool:
     """Whether the words alone leave open if it is over (`gardening`, `in the garden`)."""
     words = page.words(doing.start, doing.end)
     return words[0] in {"in", "at", "on", "en"} or (
-        words[0].endswith(_GOING_ON) and page.words(max(doing.start - 1, 0), doing.start) != ["been"]
+        words[0].endswith(_GOING_ON)
+        and page.words(max(doing.start - 1, 0), doing.start) != ["been"]
     )
 
 
@@ -95,7 +101,9 @@ _AT_REST = frozenset(
 ) - {"played", "cards"}
 
 
-def unlisted(page: Page, found: list[Doing], measured: list[Measure], food_at: set[int]) -> list[Doing]:
+def unlisted(
+    page: Page, found: list[Doing], measured: list[Measure], food_at: set[int]
+) -> list[Doing]:
     """Something done for a while that is in no list: a word in `-ed` with a length of time."""
     for index, token in enumerate(page.tokens):
         word = token.word
@@ -103,7 +111,11 @@ def unlisted(page: Page, found: list[Doing], measured: list[Measure], food_at: s
             continue
         beside = [m for m in measured if m.minutes is not None and 0 < m.start - index <= 6]
         between = beside and set(page.words(index, beside[0].start))
-        if between and not between & {",", ".", ";"} and not food_at & set(range(index, beside[0].start)):
+        if (
+            between
+            and not between & {",", ".", ";"}
+            and not food_at & set(range(index, beside[0].start))
+        ):
             return [Doing(start=index, end=index + 1)]
     return []
 

@@ -1,5 +1,7 @@
 """What do the findings come to? Entries in the order of the text, or one question back."""
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from dataclasses import dataclass, field
 
 from bot.entries import (
@@ -139,14 +141,18 @@ _WORSE = ("keep", "hold", "stay", "confus", "reten", "down")
 def _part_of_worse(page: Page, found: Findings, index: int) -> bool:
     """`vomiting and cannot keep fluids down` is one emergency, not a high sign beside it."""
     this = found.feelings[index]
-    if this.suggests is not Suggests.HIGH or not page.words(this.start, this.end)[0].startswith(_SICK):
+    if this.suggests is not Suggests.HIGH or not page.words(this.start, this.end)[0].startswith(
+        _SICK
+    ):
         return False
     for other in found.feelings:
         if other.suggests is Suggests.EMERGENCY and other.now:
             between = page.words(this.end, other.start) or page.words(other.end, this.start)
             words = page.words(other.start, other.end)
-            if len(between) <= 2 and set(between) <= {"and", "y", "e", "i"} and any(
-                word.startswith(_WORSE) for word in words
+            if (
+                len(between) <= 2
+                and set(between) <= {"and", "y", "e", "i"}
+                and any(word.startswith(_WORSE) for word in words)
             ):
                 return True
     return False
@@ -192,9 +198,7 @@ def _answer(page: Page, context: Context, found: Findings) -> Meal | None:
     if (same := found.same_as) is not None:
         text = page.text(*same)
         return Meal(text=text, started_at=context.at, foods=kinds_of(text, context.language))
-    piece = meals.judged(
-        page, *whole, context.language, found.dishes, found.amounts, led=True
-    )
+    piece = meals.judged(page, *whole, context.language, found.dishes, found.amounts, led=True)
     if piece is None or not piece.food or not _words(page, piece.start, piece.end):
         return None
     text = page.text(piece.start, piece.end).strip(" .,;:!?")

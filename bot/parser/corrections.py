@@ -1,5 +1,8 @@
 """Does the message mend or take back what was said before?"""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM102 - one question an `if`
+
 import re
 from dataclasses import dataclass
 from datetime import datetime
@@ -45,17 +48,33 @@ def _patterns(language: str) -> _Patterns:
     tail = r"(?: (?:,|\.|!|sorry|oops|please|mg|instead|thanks|now|not sure why|typo))*"
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
-        removal=re.compile(rf"(?:(?:please|sorry|oops|no|ok|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry)?"),
-        swapped=re.compile(rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"),
-        not_then=re.compile(rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"),
-        should_be=re.compile(rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"),
+        removal=re.compile(
+            rf"(?:(?:please|sorry|oops|no|ok|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry)?"
+        ),
+        swapped=re.compile(
+            rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"
+        ),
+        not_then=re.compile(
+            rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"
+        ),
+        should_be=re.compile(
+            rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"
+        ),
         cued=re.compile(rf"(?:{cue}|no ,) {small}(?P<new>{_N}){_UNIT}{tail}"),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
         starred=re.compile(rf"\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
-        that_was=re.compile(rf"(?:(?:wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"),
-        ate_at=re.compile(r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"),
-        not_food=re.compile(r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"),
-        food_not=re.compile(rf"(?:(?:sorry|oops|no|wait|actually|i meant|i mean|it was|that was|was|i had|i ate|era|fue|perdon|quise decir|meant|correction|:|,) )*(?P<new>[^,.;]+?)(?: ,)? {instead} (?P<old>[^,.;]+)"),
+        that_was=re.compile(
+            rf"(?:(?:wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
+        ),
+        ate_at=re.compile(
+            r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
+        ),
+        not_food=re.compile(
+            r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"
+        ),
+        food_not=re.compile(
+            rf"(?:(?:sorry|oops|no|wait|actually|i meant|i mean|it was|that was|was|i had|i ate|era|fue|perdon|quise decir|meant|correction|:|,) )*(?P<new>[^,.;]+?)(?: ,)? {instead} (?P<old>[^,.;]+)"
+        ),
         meant=re.compile(
             r"(?:(?:sorry|oops|no|perdon) (?:, )?)*(?:i meant|i mean|i ment|correction|make that|quise decir)"
             r"(?: (?::|,|it was|to say))* (?P<new>[^,.;]+)"
@@ -86,11 +105,20 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
     plain_words = words.replace(" ,", "").replace(" .", "").replace(" !", "")
     if patterns.removal.fullmatch(plain_words):
         return Mend(entry=Removal())
-    for sought in (patterns.swapped, patterns.not_then, patterns.should_be, patterns.cued, patterns.cued_after, patterns.starred):
+    for sought in (
+        patterns.swapped,
+        patterns.not_then,
+        patterns.should_be,
+        patterns.cued,
+        patterns.cued_after,
+        patterns.starred,
+    ):
         if match := sought.fullmatch(words):
             return _mended(match, own)
     if match := patterns.ate_at.fullmatch(words):
-        end = match.start("rest") + match["rest"].find(" not ") if " not " in match["rest"] else None
+        end = (
+            match.start("rest") + match["rest"].find(" not ") if " not " in match["rest"] else None
+        )
         if when := _only_time(page, match.start("rest"), end, language):
             if instant := times.resolved(when, at):
                 return Mend(entry=Correction(at=instant))
@@ -109,7 +137,9 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
 def _meant_food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> Mend | None:
     """`I meant bread`: nothing but food behind it."""
     start = _index(page, match.start("new"))
-    first = start + 1 if page.tokens[start].word in {"a", "an", "the", "some", "un", "una"} else start
+    first = (
+        start + 1 if page.tokens[start].word in {"a", "an", "the", "some", "un", "una"} else start
+    )
     joined = {"and", "with", "y", "con", "of", "de"}
     words = range(first, _index(page, match.end("new") + 1))
     if not all(i in foods or page.tokens[i].word in joined for i in words) or first not in foods:
@@ -128,9 +158,7 @@ def _mended(match: re.Match[str], own: Unit) -> Mend:
         return Mend(ask=judged, value=value)
     old = groups.get("old")
     return Mend(
-        entry=Correction(
-            value=value.number, unit=judged, replaces=float(old) if old else None
-        )
+        entry=Correction(value=value.number, unit=judged, replaces=float(old) if old else None)
     )
 
 
@@ -188,9 +216,26 @@ def _food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> M
     old = range(old_at, _index(page, match.end("old") + 1))
     if not (set(old) & foods or set(range(new_at, new_end)) & foods):
         return None
-    while new_at < new_end and page.tokens[new_at].word in {"it", "was", "had", "i", "ate", "the", "its", "un", "era", "fue", "i", "meant", "is"}:
+    while new_at < new_end and page.tokens[new_at].word in {
+        "it",
+        "was",
+        "had",
+        "i",
+        "ate",
+        "the",
+        "its",
+        "un",
+        "era",
+        "fue",
+        "meant",
+        "is",
+    }:
         new_at += 1
     text = page.text(new_at, new_end).strip(" .,;!")
-    if not text or any(token.word[0].isdigit() and float(token.word.replace(":", "")) > 20 for token in page.tokens[new_at:new_end] if token.word.replace(".", "").isdigit()):
+    if not text or any(
+        token.word[0].isdigit() and float(token.word.replace(":", "")) > 20
+        for token in page.tokens[new_at:new_end]
+        if token.word.replace(".", "").isdigit()
+    ):
         return None
     return Mend(entry=Correction(text=text, foods=kinds_of(text, language)))

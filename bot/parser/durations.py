@@ -1,5 +1,7 @@
 """How long does it say? `20 min`, `an hour and a half`, `2h`."""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+
 import re
 from functools import cache
 

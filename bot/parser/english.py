@@ -1,5 +1,8 @@
 """English."""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from bot.entries import MealName, Moment, What
 from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals

@@ -4,6 +4,8 @@ What nobody should miss (symptoms) and what is surely no glucose come first, the
 times, then values, and the leads to food last: each finder sees only what is left.
 """
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from bisect import bisect_left
 from dataclasses import dataclass, field
 
@@ -90,7 +92,11 @@ def found(page: Page, context: Context) -> Findings:
     all_found = Findings(
         subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes
     )
-    all_found.then = {index for index, token in enumerate(page.tokens) if token.word in {"then", ">", "luego", "to"}}
+    all_found.then = {
+        index
+        for index, token in enumerate(page.tokens)
+        if token.word in {"then", ">", "luego", "to"}
+    }
     all_found.still = symptoms.still(page)
     all_found.long_ago = times.long_ago(page, language)
     all_found.code = any(token.word in _CODE for token in page.tokens)
@@ -121,9 +127,7 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     all_found.whens = times.find(page, language)
     all_found.doings = [doing for doing in doings if not page.any_taken(doing.start, doing.end)]
     all_found.measures = [
-        measure
-        for measure in activity.measures(page, language)
-        if measure.start not in dish_at
+        measure for measure in activity.measures(page, language) if measure.start not in dish_at
     ]
     counted = {i for m in all_found.measures if m.minutes is None for i in range(m.start, m.end)}
     all_found.doings = [doing for doing in all_found.doings if doing.start not in counted]
@@ -158,16 +162,21 @@ def _objects(page: Page, all_found: Findings) -> None:
                 continue
             inside = [dish for dish in all_found.dishes if dish.start in between]
             plain = {i for dish in inside for i in range(dish.start, dish.end)}
-            if inside and set(page.words(doing.end, measure.start)) <= {"the", "my", "some", "el", "la"} | {
-                page.tokens[i].word for i in plain
-            }:
+            if inside and set(page.words(doing.end, measure.start)) <= {
+                "the",
+                "my",
+                "some",
+                "el",
+                "la",
+            } | {page.tokens[i].word for i in plain}:
                 all_found.dishes = [dish for dish in all_found.dishes if dish not in inside]
 
 
 def _within(dish: food.Dish, doings: list[activity.Doing]) -> bool:
     """`water` in `carried water`."""
     return any(
-        doing.start <= dish.start and dish.end <= doing.end
+        doing.start <= dish.start
+        and dish.end <= doing.end
         and doing.end - doing.start > dish.end - dish.start
         for doing in doings
     )

@@ -1,5 +1,7 @@
 """What was eaten? Words of food, the amounts before them, and what merely looks like food."""
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -7,8 +9,8 @@ from functools import cache
 
 from bot.entries import Food, FoodKind
 from bot.parser.languages import gathered, lexica, without_everyday
-from bot.parser.misspelt import known_words
 from bot.parser.lexicon import either
+from bot.parser.misspelt import known_words
 from bot.parser.numbers import spoken, tokens
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases, spelled
@@ -44,9 +46,7 @@ def _not_food() -> Phrases[bool]:
 @cache
 def amount_words(language: str) -> frozenset[str]:
     """Units and sizes of food, as single tokens."""
-    return frozenset(
-        token for word in gathered(language, "amounts") for token in spelled(word)
-    )
+    return frozenset(token for word in gathered(language, "amounts") for token in spelled(word))
 
 
 @cache
@@ -83,7 +83,11 @@ def find(page: Page, language: str) -> list[Dish]:
             found.append(Dish(start=index, end=hit[0], kind=hit[1]))
             index = hit[0]
         else:
-            if page.free(index) and len(page.tokens[index].word) > SHORTEST and (meant := spelling.meant(page.tokens[index].word)):
+            if (
+                page.free(index)
+                and len(page.tokens[index].word) > SHORTEST
+                and (meant := spelling.meant(page.tokens[index].word))
+            ):
                 kind = phrases.whole((meant,)) or FoodKind.UNKNOWN
                 found.append(Dish(start=index, end=index + 1, kind=kind, guessed=True))
             index += 1
@@ -128,35 +132,53 @@ def amounts(page: Page, language: str, dishes: list[Dish], own_small: float) -> 
 
 
 def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -> bool:
-    value = float(page.tokens[index].word) if page.tokens[index].word.replace(".", "").isdigit() else 0.0
+    value = (
+        float(page.tokens[index].word)
+        if page.tokens[index].word.replace(".", "").isdigit()
+        else 0.0
+    )
     dish = starts.get(index + 1)
     whole = value.is_integer()
     if dish is None:
         after = page.tokens[index + 2].word if index + 2 < len(page.tokens) else ""
-        return value < own_small and whole and index + 2 in starts and page.free(index + 1) and (
-            page.tokens[index + 1].word.isalpha()
-            and page.tokens[index + 1].word not in {"and", "y", "con", "with", "before", "after", "then"}
-            and after != ""
+        return (
+            value < own_small
+            and whole
+            and index + 2 in starts
+            and page.free(index + 1)
+            and (
+                page.tokens[index + 1].word.isalpha()
+                and page.tokens[index + 1].word
+                not in {"and", "y", "con", "with", "before", "after", "then"}
+                and after != ""
+            )
         )
-    several = page.tokens[dish.end - 1].word.endswith("s") and page.tokens[dish.end - 1].word not in _SINGULAR
+    several = (
+        page.tokens[dish.end - 1].word.endswith("s")
+        and page.tokens[dish.end - 1].word not in _SINGULAR
+    )
     if own_small < 6:  # mmol/L: 5 may be a value, 5 almonds are not
         return (whole and (value <= own_small or several)) or (value % 0.5 == 0 and value < 3)
     return value < own_small or (several and whole and value <= 50)
 
 
-_SINGULAR = frozenset("hummus couscous asparagus molasses swiss grits oats greens noodles beans lentils "
-                      "chips fries lentejas frijoles peas leftovers".split())
+_SINGULAR = frozenset(
+    "hummus couscous asparagus molasses swiss grits oats greens noodles beans lentils "
+    "chips fries lentejas frijoles peas leftovers".split()
+)
 
 
 def kinds_of(text: str, language: str = "en") -> tuple[Food, ...]:
     """The foods of a dish's text, each with its kind; a dish of no known food is one unknown."""
     kept = shown(text)
     page = Page(kept, spoken(tokens(kept, plain(kept)), [lex.numerals for lex in lexica(language)]))
-    foods = [Food(text=page.text(dish.start, dish.end), kind=dish.kind) for dish in find(page, language)]
-    covered = {
-        index for dish in find(page, language) for index in range(dish.start, dish.end)
-    }
-    foods.extend(Food(text=word, kind=FoodKind.UNKNOWN) for word in _unknown(page, covered, language))
+    foods = [
+        Food(text=page.text(dish.start, dish.end), kind=dish.kind) for dish in find(page, language)
+    ]
+    covered = {index for dish in find(page, language) for index in range(dish.start, dish.end)}
+    foods.extend(
+        Food(text=word, kind=FoodKind.UNKNOWN) for word in _unknown(page, covered, language)
+    )
     return tuple(foods)
 
 

@@ -1,5 +1,9 @@
 """Which words make up a meal, what is it called, and when did it begin?"""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: PLR0917 - a finding needs all of them
+# ruff: noqa: SIM905 - word sets read best as one string
+
 import re
 from bisect import bisect_left
 from dataclasses import dataclass
@@ -85,7 +89,9 @@ def _patterns(language: str) -> _Patterns:
         named=pattern(
             rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick) )*(?P<name>{names}|(?:(?<=for )|(?<=my )){shy}|{shy}(?= :))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready))*(?: :| -| =)?"
         ),
-        for_name=pattern(rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"),
+        for_name=pattern(
+            rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"
+        ),
         lead=pattern(
             rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|a nice|ahora|un poco de))*(?: :| -)?"
         ),
@@ -140,15 +146,25 @@ def leads(page: Page, language: str) -> list[Lead]:
     return sorted(found, key=lambda lead: lead.start)
 
 
-_BREAK = frozenset(". ; ! ? , : > \n".split()) | {"(", ")", "-", "/", "*", "=", "+", "~", "|", "_", "&"}
+_BREAK = frozenset(". ; ! ? , : > \n".split()) | {
+    "(",
+    ")",
+    "-",
+    "/",
+    "*",
+    "=",
+    "+",
+    "~",
+    "|",
+    "_",
+    "&",
+}
 _LISTED = frozenset(", + & /".split())
 
 
 @cache
 def _edges(language: str) -> frozenset[str]:
-    return frozenset(
-        token for word in gathered(language, "joining") for token in spelled(word)
-    )
+    return frozenset(token for word in gathered(language, "joining") for token in spelled(word))
 
 
 @cache
@@ -178,8 +194,10 @@ def runs(page: Page, amounts: set[int]) -> list[tuple[int, int]]:
     found: list[tuple[int, int]] = []
     start: int | None = None
     for index in range(len(page.tokens) + 1):
-        open_ = index < len(page.tokens) and page.free(index) and (
-            page.tokens[index].word not in _BREAK or index in amounts
+        open_ = (
+            index < len(page.tokens)
+            and page.free(index)
+            and (page.tokens[index].word not in _BREAK or index in amounts)
         )
         if open_ and start is None:
             start = index
@@ -189,18 +207,46 @@ def runs(page: Page, amounts: set[int]) -> list[tuple[int, int]]:
     return found
 
 
-def trimmed(page: Page, start: int, end: int, language: str, dishes: set[int], amounts: set[int], *, led: bool) -> tuple[int, int]:
+def trimmed(
+    page: Page,
+    start: int,
+    end: int,
+    language: str,
+    dishes: set[int],
+    amounts: set[int],
+    *,
+    led: bool,
+) -> tuple[int, int]:
     """Take words that are no food from both ends of a run; articles stay before food."""
     edges = _edges(language)
     while start < end and start not in dishes and start not in amounts:
         word = page.tokens[start].word
         following = start + 1 < end
-        article = word in {"a", "an", "some", "un", "una", "unos", "unas", "the", "half", "medio", "media", "la", "el"} and following
-        if word in edges and not article and page.tokens[start].word.isalpha():
-            start += 1
-        elif word in {"a", "an", "the", "some"} and following and page.tokens[start + 1].word in edges and start + 1 not in dishes:
-            start += 1
-        elif not word[0].isalnum() and word not in "½¼¾⅓⅔":
+        article = (
+            word
+            in {
+                "a",
+                "an",
+                "some",
+                "un",
+                "una",
+                "unos",
+                "unas",
+                "the",
+                "half",
+                "medio",
+                "media",
+                "la",
+                "el",
+            }
+            and following
+        )
+        if (word in edges and not article and page.tokens[start].word.isalpha()) or (
+            word in {"a", "an", "the", "some"}
+            and following
+            and page.tokens[start + 1].word in edges
+            and start + 1 not in dishes
+        ) or (not word[0].isalnum() and word not in "½¼¾⅓⅔"):
             start += 1
         else:
             break
@@ -213,7 +259,16 @@ def trimmed(page: Page, start: int, end: int, language: str, dishes: set[int], a
     return start, end
 
 
-def judged(page: Page, start: int, end: int, language: str, dishes: list[Dish], amounts: set[int], *, led: bool) -> Piece | None:
+def judged(
+    page: Page,
+    start: int,
+    end: int,
+    language: str,
+    dishes: list[Dish],
+    amounts: set[int],
+    *,
+    led: bool,
+) -> Piece | None:
     """Tell whether a run of words is food. `led` says that a lead-in stands before it."""
     first_dish = bisect_left(dishes, start, key=lambda dish: dish.start)
     dishes = list(takewhile(lambda dish: dish.start < end, islice(dishes, first_dish, None)))
@@ -224,8 +279,11 @@ def judged(page: Page, start: int, end: int, language: str, dishes: list[Dish], 
     known = any(index in food_at for index in range(first, last))
     everyday = _everyday(language)
     strange = [
-        index for index in range(first, last)
-        if index not in food_at and index not in amounts and page.tokens[index].word not in everyday
+        index
+        for index in range(first, last)
+        if index not in food_at
+        and index not in amounts
+        and page.tokens[index].word not in everyday
         and page.tokens[index].word not in amount_words(language)
     ]
     if led:
@@ -233,7 +291,11 @@ def judged(page: Page, start: int, end: int, language: str, dishes: list[Dish], 
         return Piece(start=first, end=last, food=food, known=known)
     spoken_of = _spoken_of(page, start, end, language, food_at)
     named = sum(1 for index in range(first, last) if index in food_at)
-    surely = any(dish.start <= index < dish.end and _sure(page, dish) for dish in dishes for index in range(first, last))
+    surely = any(
+        dish.start <= index < dish.end and _sure(page, dish)
+        for dish in dishes
+        for index in range(first, last)
+    )
     guesses = [dish for dish in dishes if first <= dish.start < last]
     if guesses and all(dish.guessed for dish in guesses) and last - first > 2 * len(guesses):
         return None
@@ -261,7 +323,9 @@ def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int
 
 def listed(page: Page, before: int, after: int) -> bool:
     """Whether only commas and the like lie between two pieces."""
-    return all(word in _LISTED or word in {"and", "y", "with", "con"} for word in page.words(before, after))
+    return all(
+        word in _LISTED or word in {"and", "y", "with", "con"} for word in page.words(before, after)
+    )
 
 
 def strange_words(page: Page, language: str) -> bool:

@@ -30,11 +30,9 @@ class Plate:
     def entry(self, page: Page, when: When | None, at: datetime, language: str) -> Meal:
         """The meal with its start."""
         text = _text(page, self.spans)
-        if when is not None and not (when.ago == 0):
+        if when is not None and when.ago != 0:
             ahead = not self.past
-            started = times.resolved(
-                when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST
-            )
+            started = times.resolved(when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST)
         else:
             started = None if self.over else at
         return Meal(
@@ -136,7 +134,9 @@ def _joined(
     last = result[-1]
     if lead is not None and (lead.name not in {None, last.name} or lead.start > last.start):
         new_name = lead.is_name and last.name is not None
-        return None if new_name or lead.name or not meals.listed(page, last.end, lead.start) else last
+        return (
+            None if new_name or lead.name or not meals.listed(page, last.end, lead.start) else last
+        )
     return last
 
 
@@ -157,9 +157,7 @@ def _name(page: Page, found: Findings, result: list[Plate], used: set[int]) -> N
                 after[0].name = cue.meal
 
 
-def _empty(
-    page: Page, language: str, found: Findings, result: list[Plate], used: set[int]
-) -> None:
+def _empty(page: Page, language: str, found: Findings, result: list[Plate], used: set[int]) -> None:
     """A name alone, or `eating` alone: a meal without words."""
     if result or found.planned or found.strangers or found.under_way is not None:
         return

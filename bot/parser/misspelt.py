@@ -11,7 +11,6 @@ from bot.parser.page import Token
 from bot.parser.phrases import spelled
 from bot.parser.spelling import SHORTEST, Spelling
 
-
 _HELD = re.compile(r"([a-z])\1{2,}")
 
 
@@ -56,9 +55,7 @@ def _spelling(language: str) -> Spelling:
 @cache
 def known_words(language: str) -> frozenset[str]:
     """Every word that any language knows: none of them is misspelt."""
-    return frozenset(
-        word for lexicon in lexica(language) for word in _words(_every(lexicon))
-    )
+    return frozenset(word for lexicon in lexica(language) for word in _words(_every(lexicon)))
 
 
 def _words(phrases: Iterable[str]) -> list[str]:

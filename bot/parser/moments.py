@@ -1,5 +1,8 @@
 """What was the reading taken for, in the words of the text? Before, after, fasting, and so on."""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: PLR0917 - a finding needs all of them
+
 import re
 from dataclasses import dataclass
 from functools import cache
@@ -66,7 +69,12 @@ def _patterns(language: str) -> _Patterns:
     tail = f"(?: {glue}{OWN}(?:(?P<name>{names})(?: time)?|(?P<food>{eating})|(?P<move>{moving})))?"
     long = duration(language)
     whole = tuple(
-        (pattern(either(tuple(word for lex in lexica(language) for word in lex.moments[moment]))), moment)
+        (
+            pattern(
+                either(tuple(word for lex in lexica(language) for word in lex.moments[moment]))
+            ),
+            moment,
+        )
         for moment in (Moment.RECHECK, Moment.BEDTIME, Moment.FASTING)
     )
     return _Patterns(
@@ -94,7 +102,10 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
         page.claim(span.start, span.end)
         found.append(_cue(page, span.start, span.end, span.match, Moment.AFTER_MEAL, names, active))
         found[-1] = _with(found[-1], minutes_of(span.match))
-    for sought, moment in ((patterns.before, Moment.BEFORE_MEAL), (patterns.after, Moment.AFTER_MEAL)):
+    for sought, moment in (
+        (patterns.before, Moment.BEFORE_MEAL),
+        (patterns.after, Moment.AFTER_MEAL),
+    ):
         for span in list(page.find(sought)):
             page.claim(span.start, span.end)
             found.append(_cue(page, span.start, span.end, span.match, moment, names, active))
@@ -129,13 +140,13 @@ def _cue(
     names: dict[str, MealName],
     active: set[int],
 ) -> Cue:
-    if match["move"] or (not match["name"] and not match["food"] and _active_next(page, end, active)):
+    if match["move"] or (
+        not match["name"] and not match["food"] and _active_next(page, end, active)
+    ):
         after = Moment.AFTER_ACTIVITY if moment is Moment.AFTER_MEAL else None
         return Cue(start=start, end=end, moment=after, moved=True)
     meal = names.get(match["name"], MealName.DINNER) if match["name"] else None
-    return Cue(
-        start=start, end=end, moment=moment, meal=meal, open=not match["name"]
-    )
+    return Cue(start=start, end=end, moment=moment, meal=meal, open=not match["name"])
 
 
 def _measured(page: Page, index: int) -> bool:
@@ -152,6 +163,11 @@ def _active_next(page: Page, end: int, active: set[int]) -> bool:
         word = page.tokens[index].word
         if not word[0].isalnum() or (word[0].isdigit() and not _measured(page, index)):
             return False
-        if not (word[0].isdigit() or len(word) <= 3 or word in {"brisk", "long", "short", "minute", "minutes", "hour", "half", "quick", "caminar"}):
+        if not (
+            word[0].isdigit()
+            or len(word) <= 3
+            or word
+            in {"brisk", "long", "short", "minute", "minutes", "hour", "half", "quick", "caminar"}
+        ):
             return False
     return False

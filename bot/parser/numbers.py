@@ -1,5 +1,7 @@
 """Which numbers stand in the text, in digits, in words, or with a letter in place of a digit?"""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass

@@ -4,6 +4,8 @@ The order of the finders is the order of certainty: what nobody should miss (sym
 is surely no glucose come first, then times and moments, then values, and food last of all.
 """
 
+# ruff: noqa: SIM102 - one question an `if`
+
 from datetime import datetime
 
 from bot.entries import Ask, Asked, By, Doubt, Request, Understood, What
@@ -50,7 +52,10 @@ def _whole(page: Page, context: Context) -> Understood | None:
         if context.wants_reading:
             return Understood(ask=Ask.VALUE)
         return Understood(entries=(Request(what=What.CHATTER),))
-    if words in (["low"], ["high"], ["lo"], ["alto"], ["bajo"], ["alta"], ["baja"]) and context.wants_reading:
+    if (
+        words in (["low"], ["high"], ["lo"], ["alto"], ["bajo"], ["alta"], ["baja"])
+        and context.wants_reading
+    ):
         if words != ["lo"] or not page.shown.strip(" .!").isupper():
             return Understood(ask=Ask.VALUE)
     if (request := requests.whole(page, language)) is not None:

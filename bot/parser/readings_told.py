@@ -1,5 +1,7 @@
 """The readings of a message: one, two that can be told apart, or a question."""
 
+# ruff: noqa: PLR0917 - a finding needs all of them
+
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
@@ -69,7 +71,9 @@ def own_values(page: Page, found: Findings, unit: Unit) -> tuple[list[Value], bo
 def _age(page: Page, value: Value) -> bool:
     """`I'm 62 and my sugar is 142`."""
     words = page.words(max(value.start - 2, 0), value.start)
-    return value.unit is None and (words[-1:] == ["im"] or words == ["i", "am"] or words[-1:] == ["tengo"])
+    return value.unit is None and (
+        words[-1:] == ["im"] or words == ["i", "am"] or words[-1:] == ["tengo"]
+    )
 
 
 def told(
@@ -194,11 +198,15 @@ def _shares(found: Findings, values: list[Value], cues: list[Cue]) -> list[list[
         clause = found.clauses[cue.start]
         here = [i for i, value in enumerate(values) if found.clauses[value.start] == clause]
         pool = here or list(range(len(values)))
-        in_front = any(
-            other.start < values[pool[0]].start
-            and found.clauses[other.start] == found.clauses[values[pool[0]].start]
-            for other in cues
-        ) if here else True
+        in_front = (
+            any(
+                other.start < values[pool[0]].start
+                and found.clauses[other.start] == found.clauses[values[pool[0]].start]
+                for other in cues
+            )
+            if here
+            else True
+        )
         after = [i for i in pool if values[i].start >= cue.end]
         before = [i for i in pool if values[i].start < cue.start]
         if in_front and after:
@@ -226,7 +234,11 @@ def _apart(
     if not cues and not any(value.start in given for value in values):
         return False
     if len(cues) == 1 and found.clauses[first.start] == found.clauses[second.start]:
-        return bool(set(range(cues[0].start, cues[0].end)) & between) is False and first.end < second.start - 0 and second.start > first.end
+        return (
+            bool(set(range(cues[0].start, cues[0].end)) & between) is False
+            and first.end < second.start - 0
+            and second.start > first.end
+        )
     return bool(cues) or any(value.start in given for value in values)
 
 
@@ -243,12 +255,14 @@ def _default(
         return MOMENT_OF[context.asked]
     near: list[tuple[int, Moment]] = []
     for plate in plates:
-        now = plate.start not in given or given[plate.start].ago == 0 or _ahead(given[plate.start], context, plate)
+        now = (
+            plate.start not in given
+            or given[plate.start].ago == 0
+            or _ahead(given[plate.start], context, plate)
+        )
         if now and not plate.over and not plate.past:
             near.append((_gap(plate.start, plate.end, value), Moment.BEFORE_MEAL))
-    near += [
-        (_gap(done.start, done.end, value), Moment.AFTER_ACTIVITY) for done in activities.done
-    ]
+    near += [(_gap(done.start, done.end, value), Moment.AFTER_ACTIVITY) for done in activities.done]
     return min(near, key=lambda each: each[0])[1] if near else Moment.UNSTATED
 
 

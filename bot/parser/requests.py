@@ -1,5 +1,9 @@
 """Is something asked of the bot, or is it about something that is no entry?"""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM102 - one question an `if`
+# ruff: noqa: SIM905 - word sets read best as one string
+
 import re
 from dataclasses import dataclass
 from functools import cache
@@ -60,14 +64,24 @@ def _patterns(language: str) -> _Patterns:
     return _Patterns(
         whole=asked,
         settings=settings,
-        zone=re.compile(f"{zone} (?P<place>[^\\W\\d_]+(?: [^\\W\\d_]+){{0,2}}?)(?P<now> now| ahora| today| this week)?"),
-        later=re.compile(f"{later} (?:{duration(language)}|(?P<n>{NUMBER}))(?: more)?(?: please| por favor)?"),
-        pregnant=pattern(r"pregnant|expecting a baby|embarazada|pregnancy|pregnent|preggers|having a baby"),
-        not_pregnant=pattern(r"(?:not|no|isnt|wasnt|never|if|arent|sister|wife|daughter|friend|cousin|neighbou?r)(?: [a-z]+){0,3} (?:pregnant|embarazada)"),
+        zone=re.compile(
+            f"{zone} (?P<place>[^\\W\\d_]+(?: [^\\W\\d_]+){{0,2}}?)(?P<now> now| ahora| today| this week)?"
+        ),
+        later=re.compile(
+            f"{later} (?:{duration(language)}|(?P<n>{NUMBER}))(?: more)?(?: please| por favor)?"
+        ),
+        pregnant=pattern(
+            r"pregnant|expecting a baby|embarazada|pregnancy|pregnent|preggers|having a baby"
+        ),
+        not_pregnant=pattern(
+            r"(?:not|no|isnt|wasnt|never|if|arent|sister|wife|daughter|friend|cousin|neighbou?r)(?: [a-z]+){0,3} (?:pregnant|embarazada)"
+        ),
         polite=re.compile(
             r"^(?:(?:please|pls|plz|hi|hello|hey|ok|okay|bot|just|hola|por favor|so|well|sorry|,|/) )+|(?: (?:please|pls|plz|thanks|thank you|bot|por favor|now|gracias|today|ok))+$"
         ),
-        eat=re.compile(r"\b(?:eat|have|drink|eating|try|take|comer|tomar|beber|desayunar|cenar|snack on|use|add|order|allowed|had|get|cook|be eating|ate)\b"),
+        eat=re.compile(
+            r"\b(?:eat|have|drink|eating|try|take|comer|tomar|beber|desayunar|cenar|snack on|use|add|order|allowed|had|get|cook|be eating|ate)\b"
+        ),
         opens=pattern(either(gathered(language, "food_advice"))),
         drug=pattern(either(gathered(language, "drugs"))),
         dose=pattern(either(gathered(language, "doses"))),
@@ -79,8 +93,7 @@ def _patterns(language: str) -> _Patterns:
 
 def _bare(page: Page) -> str:
     """The words alone, without marks and politeness."""
-    words = " ".join(token.word for token in page.tokens if token.word not in _MARKS)
-    return words
+    return " ".join(token.word for token in page.tokens if token.word not in _MARKS)
 
 
 _MARKS = frozenset(", . ; ! ? : ( ) - ¿ ¡ ~ ' \" _ =".split())
@@ -108,10 +121,22 @@ def whole(page: Page, language: str) -> Request | None:
 
 def _setting(name: str, said: str) -> Request:
     if name == "language":
-        value = "es" if re.search("espanol|spanish", said) else "en" if re.search("ingles|english", said) else None
+        value = (
+            "es"
+            if re.search("espanol|spanish", said)
+            else "en"
+            if re.search("ingles|english", said)
+            else None
+        )
         return Request(what=What.SETTINGS, setting="language", setting_value=value)
     if name == "nights":
-        value = "next week" if "next" in said else "off" if "days" in said or "dia" in said.split() else "this week"
+        value = (
+            "next week"
+            if "next" in said
+            else "off"
+            if "days" in said or "dia" in said.split()
+            else "this week"
+        )
         return Request(what=What.SETTINGS, setting="nights", setting_value=value)
     return Request(what=What.SETTINGS)
 
@@ -175,17 +200,32 @@ def medicine(page: Page, language: str) -> list[Wish]:
         here = [span for span in (*drugs, *doses) if start <= span.start < end]
         if not here:
             continue
-        opening = [span.start for span in page.find(patterns.medical) if start <= span.start < end and _may_open(page, span.start, start)]
+        opening = [
+            span.start
+            for span in page.find(patterns.medical)
+            if start <= span.start < end and _may_open(page, span.start, start)
+        ]
         has_drug = any(start <= span.start < end for span in drugs)
         first = min(opening, default=None)
-        asks = first is not None and (question or _strong(page, first)) and any(span.start >= first for span in here)
+        asks = (
+            first is not None
+            and (question or _strong(page, first))
+            and any(span.start >= first for span in here)
+        )
         if (asks or (question and has_drug)) and (has_drug or _takes(page, start, end)):
             begin = first if first is not None else min(span.start for span in here)
             found.append(_wish(page, begin, end, What.MEDICINE_ADVICE))
-        elif any(start <= span.start < end for span in page.find(patterns.wrong)) and any(
-            start <= span.start < end for span in page.find(patterns.taken)
-        ) and not re.search(" (?:a|per|every|each|x) (?:day|week)| daily|al dia", f" {' '.join(page.words(start, end))}"):
-            begin = min(span.start for span in page.find(patterns.taken) if start <= span.start < end)
+        elif (
+            any(start <= span.start < end for span in page.find(patterns.wrong))
+            and any(start <= span.start < end for span in page.find(patterns.taken))
+            and not re.search(
+                " (?:a|per|every|each|x) (?:day|week)| daily|al dia",
+                f" {' '.join(page.words(start, end))}",
+            )
+        ):
+            begin = min(
+                span.start for span in page.find(patterns.taken) if start <= span.start < end
+            )
             found.append(_wish(page, begin, _until_mark(page, begin, end), What.WRONG_DOSE))
     return found
 
@@ -200,22 +240,72 @@ def _until_mark(page: Page, start: int, end: int) -> int:
 
 def _takes(page: Page, start: int, end: int) -> bool:
     words = set(page.words(start, end))
-    return bool(words & {"take", "inject", "dose", "shot", "bolus", "tomar", "inyectar", "dosis", "ponerme"})
+    return bool(
+        words & {"take", "inject", "dose", "shot", "bolus", "tomar", "inyectar", "dosis", "ponerme"}
+    )
 
 
 def _strong(page: Page, index: int) -> bool:
     return page.tokens[index].word in {
-        "should", "shall", "can", "could", "may", "how", "do", "what", "is", "would", "when", "debo", "puedo", "cuanta",
-        "cuantas", "cuanto", "tengo", "deberia", "ok", "need", "does", "will", "which", "why",
+        "should",
+        "shall",
+        "can",
+        "could",
+        "may",
+        "how",
+        "do",
+        "what",
+        "is",
+        "would",
+        "when",
+        "debo",
+        "puedo",
+        "cuanta",
+        "cuantas",
+        "cuanto",
+        "tengo",
+        "deberia",
+        "ok",
+        "need",
+        "does",
+        "will",
+        "which",
+        "why",
     }
 
 
 def _may_open(page: Page, index: int, start: int) -> bool:
     """A question opens a sentence or follows a mark or a small word."""
-    return index == start or page.tokens[index - 1].word in {
-        ",", "and", "but", "so", "or", "hi", "hello", "please", "also", "ok", "hey", "then", "¿", "y", "-", ":",
-        "doctor", "bot", "thanks", "pls", "wondering", "now", "hola",
-    } or not page.tokens[index - 1].word[0].isalpha()
+    return (
+        index == start
+        or page.tokens[index - 1].word
+        in {
+            ",",
+            "and",
+            "but",
+            "so",
+            "or",
+            "hi",
+            "hello",
+            "please",
+            "also",
+            "ok",
+            "hey",
+            "then",
+            "¿",
+            "y",
+            "-",
+            ":",
+            "doctor",
+            "bot",
+            "thanks",
+            "pls",
+            "wondering",
+            "now",
+            "hola",
+        }
+        or not page.tokens[index - 1].word[0].isalpha()
+    )
 
 
 _ADVICE = frozenset("can could may should shall puedo debo podria deberia allowed".split())
@@ -228,16 +318,59 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
         return []
     found = []
     for start, end, question in _sentences(page):
-        opening = [span.start for span in page.find(patterns.opens) if start <= span.start < end and _may_open(page, span.start, start)]
+        opening = [
+            span.start
+            for span in page.find(patterns.opens)
+            if start <= span.start < end and _may_open(page, span.start, start)
+        ]
         if not opening:
             continue
         first = min(opening)
         words = " ".join(page.words(first, end))
         named = any(first <= index < end for index in food_at)
-        strong = page.tokens[first].word in _ADVICE or words.startswith(("how much", "how many", "am i allowed", "is it", "ok to", "what about", "how about", "what can", "what should", "se puede", "me puedo", "es bueno", "es malo"))
-        if not (question or strong or page.tokens[first].word in {"is", "are", "what", "which", "does", "do", "how", "why", "son", "es", "que", "cuanto", "cuanta"}):
+        strong = page.tokens[first].word in _ADVICE or words.startswith(
+            (
+                "how much",
+                "how many",
+                "am i allowed",
+                "is it",
+                "ok to",
+                "what about",
+                "how about",
+                "what can",
+                "what should",
+                "se puede",
+                "me puedo",
+                "es bueno",
+                "es malo",
+            )
+        )
+        if not (
+            question
+            or strong
+            or page.tokens[first].word
+            in {
+                "is",
+                "are",
+                "what",
+                "which",
+                "does",
+                "do",
+                "how",
+                "why",
+                "son",
+                "es",
+                "que",
+                "cuanto",
+                "cuanta",
+            }
+        ):
             continue
-        about_food = named or (strong and patterns.eat.search(words) is not None and re.search("eat|drink|comer|beber", words))
+        about_food = named or (
+            strong
+            and patterns.eat.search(words) is not None
+            and re.search("eat|drink|comer|beber", words)
+        )
         if about_food and not re.search(r"\b(?:test|sugar level|strip)\b", words):
             found.append(_wish(page, first, end, What.FOOD_ADVICE, food_at))
     return found

@@ -1,5 +1,7 @@
 """Is there no reading this time, and why? And how many strips are left?"""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+
 import re
 from dataclasses import dataclass
 from functools import cache
@@ -32,9 +34,15 @@ def _patterns(language: str) -> _Patterns:
         skip=re.compile(f"{_EDGE}(?P<skip>{skip}){_TAIL}"),
         reason=re.compile(f"{_EDGE}(?P<reason>{reason}){_TAIL}"),
         soft=re.compile(f"{either(gathered(language, 'soft_no'))}"),
-        because=re.compile(f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues|i am|im))+ (?P<why>.+)"),
-        strips=pattern(rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"),
-        box=pattern(rf"(?:(?:new|a|another|full|fresh|one|1|nueva|una|opened|got|bought|my|box|caja|pack|vial|bottle|tub|{strips}|have|left|quedan|me|:|=|are|down|to|test|of|only|with|tengo|about|remaining|i|is|strips|de) )*(?:box|pack|vial|caja|tub|{strips})(?: (?:of|left|de|remaining|:|are|=|is|down to|down|to|with|i|have|quedan|,|only|me|test|strips|now|tiras|about|at))* (?P<left>\d+)(?: (?:left|remaining|now|strips|only|tiras))*"),
+        because=re.compile(
+            f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues|i am|im))+ (?P<why>.+)"
+        ),
+        strips=pattern(
+            rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"
+        ),
+        box=pattern(
+            rf"(?:(?:new|a|another|full|fresh|one|1|nueva|una|opened|got|bought|my|box|caja|pack|vial|bottle|tub|{strips}|have|left|quedan|me|:|=|are|down|to|test|of|only|with|tengo|about|remaining|i|is|strips|de) )*(?:box|pack|vial|caja|tub|{strips})(?: (?:of|left|de|remaining|:|are|=|is|down to|down|to|with|i|have|quedan|,|only|me|test|strips|now|tiras|about|at))* (?P<left>\d+)(?: (?:left|remaining|now|strips|only|tiras))*"
+        ),
     )
 
 
@@ -86,7 +94,13 @@ def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
     found = []
     for sought in (patterns.strips, patterns.box):
         for span in list(page.find(sought)):
-            if span.start and page.tokens[span.start - 1].word in {"used", "cost", "paid", "for", "use"}:
+            if span.start and page.tokens[span.start - 1].word in {
+                "used",
+                "cost",
+                "paid",
+                "for",
+                "use",
+            }:
                 page.claim(span.start, span.end)
                 continue
             page.claim(span.start, span.end)

@@ -1,5 +1,7 @@
 """Spanish (español)."""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+
 from bot.entries import MealName, Moment, What
 from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals

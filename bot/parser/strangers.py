@@ -3,6 +3,8 @@
 `find` claims them, so that no later finder can take one for a value.
 """
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+
 import re
 from dataclasses import dataclass
 from enum import Enum, auto
@@ -66,35 +68,61 @@ def _patterns(language: str) -> _Patterns:
                 r"|\d{3}(?: [-.])? \d{3}(?: [-.])? \d{4}|\d{3} - \d{4}|\d{7,}"
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
-            pattern(rf"[$€£¥₹₦] {N}|{N} [$€£¥₹₦]|{N} {money}|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"),
-            pattern(r"\d{4} - \d{1,2} - \d{1,2}|\d{1,2} / \d{1,2} / \d{2,4}|\d{1,2} - \d{1,2} - \d{4}|\d{1,2}\.\d{1,2} ?\. ?\d{2,4}|20[2-3]\d"),
-            pattern(rf"(?:the )?\d{{1,2}}(?: (?:st|nd|rd|th))?(?: of| de)? {months}(?: (?:de )?\d{{4}})?|{months}(?: the)? \d{{1,2}}(?: (?:st|nd|rd|th))?(?: ,? ?\d{{4}})?"),
-            pattern(rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z])? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"),
+            pattern(
+                rf"[$€£¥₹₦] {N}|{N} [$€£¥₹₦]|{N} {money}|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"
+            ),
+            pattern(
+                r"\d{4} - \d{1,2} - \d{1,2}|\d{1,2} / \d{1,2} / \d{2,4}|\d{1,2} - \d{1,2} - \d{4}|\d{1,2}\.\d{1,2} ?\. ?\d{2,4}|20[2-3]\d"
+            ),
+            pattern(
+                rf"(?:the )?\d{{1,2}}(?: (?:st|nd|rd|th))?(?: of| de)? {months}(?: (?:de )?\d{{4}})?|{months}(?: the)? \d{{1,2}}(?: (?:st|nd|rd|th))?(?: ,? ?\d{{4}})?"
+            ),
+            pattern(
+                rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z])? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
+            ),
             pattern(r"(?:live at|lives at|living at|vivo en el)(?: number| no)? \d+(?: \w+){0,2}"),
-            pattern(r"\d{1,5}(?: [a-z]+){1,2} (?:street|st|avenue|ave|road|rd|drive|lane|blvd|boulevard|court|close|terrace)"),
+            pattern(
+                r"\d{1,5}(?: [a-z]+){1,2} (?:street|st|avenue|ave|road|rd|drive|lane|blvd|boulevard|court|close|terrace)"
+            ),
             pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue)"),
-            pattern(rf"(?:score|scored|points|won|lottery|jackpot|bet|lost)(?: [a-z]+){{0,4}} {N}(?: (?:at|in|on) [a-z]+)?"),
+            pattern(
+                rf"(?:score|scored|points|won|lottery|jackpot|bet|lost)(?: [a-z]+){{0,4}} {N}(?: (?:at|in|on) [a-z]+)?"
+            ),
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
         ),
         measured=(
-            pattern(rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"),
+            pattern(
+                rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
+            ),
             pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
             pattern(rf"{N} (?:% )?{measures}"),
             pattern(r"\d{2,3} (?:over|sobre) \d{2,3}"),
             pattern(rf"{N} (?:mmol / mol|bpm|mmhg|° ?[cf]?|degrees(?: [cf])?|celsius|fahrenheit)"),
-            pattern(rf"{N} (?:cm|m|ft|feet|foot)(?: \d{{1,2}})? (?:tall|high|height|in height)|\d (?:ft|feet|foot) \d{{1,2}}(?: (?:in|inches))?"),
-            pattern(rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}"),
-            pattern(rf"{drugs}(?: (?:is|was|of|at|:|dose|-)){{0,2}} {N}(?: {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"),
-            pattern(rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"),
+            pattern(
+                rf"{N} (?:cm|m|ft|feet|foot)(?: \d{{1,2}})? (?:tall|high|height|in height)|\d (?:ft|feet|foot) \d{{1,2}}(?: (?:in|inches))?"
+            ),
+            pattern(
+                rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}"
+            ),
+            pattern(
+                rf"{drugs}(?: (?:is|was|of|at|:|dose|-)){{0,2}} {N}(?: {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"
+            ),
+            pattern(
+                rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"
+            ),
         ),
         weight=pattern(rf"(?:(?:weigh|weight|at|to|now|peso) )?{N} {words('weight')}"),
-        ratio=pattern(rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"),
+        ratio=pattern(
+            rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"
+        ),
         age=pattern(
             rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) \d{{1,3}}(?: anos)?|(?:edad) \d{{1,3}}"
         ),
         counted=pattern(rf"{N} {words('counted')}"),
-        drug=pattern(f"(?:{words('taken')} )?(?:(?:my|the|his|her|mi|la|el|mis|las|los|morning|evening|daily|night|blood pressure|bp|diabetes|sugar|water) ){{0,3}}{drugs}"),
+        drug=pattern(
+            f"(?:{words('taken')} )?(?:(?:my|the|his|her|mi|la|el|mis|las|los|morning|evening|daily|night|blood pressure|bp|diabetes|sugar|water) ){{0,3}}{drugs}"
+        ),
         taken=pattern(words("taken")),
     )
 
@@ -128,7 +156,10 @@ def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
         for span in list(page.find(patterns.age)):
             claim(span, Kind.ODD)
         for span in list(page.find(patterns.counted)):
-            if not (page.tokens[span.end - 1].word == "%" and span.end in food_at | {f - 1 for f in food_at}):
+            if not (
+                page.tokens[span.end - 1].word == "%"
+                and span.end in food_at | {f - 1 for f in food_at}
+            ):
                 claim(span, Kind.ODD)
     return found
 

@@ -1,5 +1,8 @@
 """Whose is it: the participant's, or somebody else's?"""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from enum import Enum, auto
 from functools import cache
 
@@ -65,8 +68,18 @@ class Subjects:
             if not 0 <= start - end <= 4:
                 continue
             between = self._page.words(end, start)
-            if set(between) <= {",", "thats", "that", "is", "was", "its", "it", "-", "(", "for", "of"} and {
-                "thats", "that", "is", "was", "its", "(", "for"
-            } & set(between):
+            if set(between) <= {
+                ",",
+                "thats",
+                "that",
+                "is",
+                "was",
+                "its",
+                "it",
+                "-",
+                "(",
+                "for",
+                "of",
+            } and {"thats", "that", "is", "was", "its", "(", "for"} & set(between):
                 return other
         return None

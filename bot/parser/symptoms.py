@@ -1,5 +1,7 @@
 """How does the body feel, and is it so now? Never missed for want of a number."""
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from dataclasses import dataclass
 from functools import cache
 
@@ -119,9 +121,23 @@ def _double(words: list[str], start: int, end: int) -> bool:
     """`not only dizzy`, `no doubt`, `can't stop shaking`: no denial."""
     after = words[end] if end < len(words) else ""
     before = words[start - 1] if start else ""
-    return after in {"only", "just", "doubt", "solo", "idea", "sure", "feeling"} and after != "feeling" or before in {
-        "cant", "cannot", "wont", "hasnt", "havent", "not", "doesnt", "never", "didnt", "dont",
-    }
+    return (
+        (after in {"only", "just", "doubt", "solo", "idea", "sure", "feeling"}
+        and after != "feeling")
+        or before
+        in {
+            "cant",
+            "cannot",
+            "wont",
+            "hasnt",
+            "havent",
+            "not",
+            "doesnt",
+            "never",
+            "didnt",
+            "dont",
+        }
+    )
 
 
 def still(page: Page) -> bool:

@@ -4,6 +4,8 @@
 message unless the caller allows it for the start of a meal.
 """
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
@@ -94,7 +96,9 @@ def _patterns(language: str) -> _Patterns:
     at = f"(?:{words('at')} )?"
     part = f"(?: (?P<am>am|{words('morning')})| (?P<pm>pm|{words('afternoon')}))"
     hour = r"(?P<hour>[01]?\d|2[0-4])"
-    extra = either(tuple(hour for lex in lexica(language) for hour in lex.times.hour_words) or ("\x01",))
+    extra = either(
+        tuple(hour for lex in lexica(language) for hour in lex.times.hour_words) or ("\x01",)
+    )
     hour_word = rf"(?P<hour>[01]?\d|2[0-4]|{extra})"
     ending = r"(?= (?:[.,;!?)>]|$|and |y |then |\x00))"
     after_hour = (
@@ -136,7 +140,9 @@ def _patterns(language: str) -> _Patterns:
             rf"{at}(?:{hour}(?:[:.](?P<minute>[0-5]\d))?{part}|(?P<packed>1?\d[0-5]\d) (?P<packed_half>am|pm))"
         ),
         oclock=pattern(f"{at}{hour_word} (?:{words('oclock')}){part}?"),
-        colon=pattern(rf"(?:(?P<sure>{words('at')}|{words('near')}) )?{hour}:(?P<minute>[0-5]\d)(?::\d\d)?"),
+        colon=pattern(
+            rf"(?:(?P<sure>{words('at')}|{words('near')}) )?{hour}:(?P<minute>[0-5]\d)(?::\d\d)?"
+        ),
         four=pattern(
             r"(?P<hour>0\d)(?P<minute>[0-5]\d)(?: (?:h|hrs|hours|hr))?"
             rf"|{words('at')} (?P<at_hour>[01]\d|2[0-3])(?P<at_minute>[0-5]\d)(?: (?:h|hrs|hours|hr))?"
@@ -178,8 +184,7 @@ def find(page: Page, language: str) -> list[When]:
 def find_now(page: Page, language: str) -> list[When]:
     """Claim `now` and `just now`: a time each may have."""
     found = [
-        When(start=span.start, end=span.end, ago=0)
-        for span in page.find(_patterns(language).now)
+        When(start=span.start, end=span.end, ago=0) for span in page.find(_patterns(language).now)
     ]
     for when in found:
         page.claim(when.start, when.end)

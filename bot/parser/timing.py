@@ -20,7 +20,9 @@ def shared_out(
     for when in whens:
         here = clauses[when.start]
         free = [place for place in known if place[0] not in given]
-        near = [place for place in free if clauses[place[0]] == here or clauses[place[1] - 1] == here]
+        near = [
+            place for place in free if clauses[place[0]] == here or clauses[place[1] - 1] == here
+        ]
         chosen = _nearest(near, when, forward=False)
         if chosen is None and not any(clauses[place[0]] == here for place in known):
             chosen = _nearest(free, when, forward=when.start == 0)

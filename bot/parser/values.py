@@ -1,5 +1,8 @@
 """Which number is glucose, in which unit, and could a meter have shown it?"""
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM905 - word sets read best as one string
+
 import re
 from dataclasses import dataclass
 from functools import cache
@@ -55,7 +58,9 @@ _HIGH = ("hi", "high", "alto", "alta")
 def _patterns(language: str) -> _Patterns:
     meter, says = either(gathered(language, "meter")), either(gathered(language, "meter_says"))
     scale = "(?P<scale>hi|high|lo|low|alto|bajo)"
-    between = r"(?: (?:just|only|me|a|the|:|=|-|is|was|now|still|again|keeps|on|solo|en|screen|me)){0,3}"
+    between = (
+        r"(?: (?:just|only|me|a|the|:|=|-|is|was|now|still|again|keeps|on|solo|en|screen|me)){0,3}"
+    )
     return _Patterns(
         with_unit=pattern(
             r"(?P<number>\d+(?:\.\d+)?) (?:(?P<mg>mg / dl|mg dl|mg / d l|mgdl|mg %|mgs?|milligrams)"
@@ -64,7 +69,9 @@ def _patterns(language: str) -> _Patterns:
         bare=pattern(r"\d+(?:\.\d+)?"),
         glucose=pattern(either(gathered(language, "glucose"))),
         said=pattern(f"{meter}{between} {says}{between} {scale}"),
-        shown=pattern(f"(?:{says}|meter|medidor|glucometer|machine|monitor|aparato){between} {scale}"),
+        shown=pattern(
+            f"(?:{says}|meter|medidor|glucometer|machine|monitor|aparato){between} {scale}"
+        ),
         scale=pattern("(?P<scale>hi|lo)"),
     )
 
@@ -95,7 +102,9 @@ def _value(page: Page, start: int, end: int, written: str, unit: Unit | None) ->
     return Value(start=start, end=end, number=float(written), decimal="." in written, unit=unit)
 
 
-_SWEETENED = frozenset("with and of no brown white spoon spoons tsp teaspoon con y de azucar some".split())
+_SWEETENED = frozenset(
+    "with and of no brown white spoon spoons tsp teaspoon con y de azucar some".split()
+)
 
 
 def claim_names(
@@ -107,9 +116,7 @@ def claim_names(
     for span in list(page.find(_patterns(language).glucose)):
         before = page.tokens[span.start - 1].word if span.start else ""
         as_food = set(range(span.start, span.end)) & food_at
-        if as_food and (
-            before in _SWEETENED or span.start - 1 in amounts or not valued
-        ):
+        if as_food and (before in _SWEETENED or span.start - 1 in amounts or not valued):
             continue
         found = True
         page.claim(span.start, span.end)
@@ -143,9 +150,12 @@ def _scale(page: Page, span: Span) -> Value:
 def _opens(page: Page, span: Span) -> bool:
     first = page.tokens[span.start].word
     alone = span.start == 0 or not page.tokens[span.start - 1].word.isalpha()
-    return first not in {"says", "say", "said", "gave", "gives"} or alone or page.tokens[span.start - 1].word in {
-        "just", "only", "it", "and", "now", "still", "meter"
-    }
+    return (
+        first not in {"says", "say", "said", "gave", "gives"}
+        or alone
+        or page.tokens[span.start - 1].word
+        in {"just", "only", "it", "and", "now", "still", "meter"}
+    )
 
 
 _MAY_FOLLOW = frozenset(
@@ -161,7 +171,9 @@ def _closes(page: Page, end: int) -> bool:
     return not word[0].isalpha() or word in _MAY_FOLLOW or not page.free(end)
 
 
-_GREETED = frozenset("there how everyone bot doctor good all guys friend dear nurse again my is".split())
+_GREETED = frozenset(
+    "there how everyone bot doctor good all guys friend dear nurse again my is".split()
+)
 
 
 def _capital_means(page: Page, span: Span) -> bool:
@@ -177,7 +189,9 @@ def _capital_means(page: Page, span: Span) -> bool:
         for index in (span.start - 2, span.start - 1, span.end, span.end + 1)
         if 0 <= index < len(page.tokens)
     }
-    return bool(beside & _BESIDE) or all(not t.word.isalpha() for i, t in enumerate(page.tokens) if i != span.start)
+    return bool(beside & _BESIDE) or all(
+        not t.word.isalpha() for i, t in enumerate(page.tokens) if i != span.start
+    )
 
 
 _BESIDE = frozenset(

@@ -8,6 +8,8 @@ second table is the choice of the reader of clock times: the messages of the gro
 one reading and nothing else, each library given what is left of the text without the value.
 """
 
+# ruff: noqa: T201 - it speaks on standard output
+
 import json
 import sys
 import time
@@ -90,7 +92,7 @@ def ours(row: Message) -> datetime | None:
 
 def by_dateparser(row: Message) -> datetime | None:
     """Dateparser on the words about the time, told to look into the past."""
-    import dateparser  # noqa: PLC0415 - for comparison only
+    import dateparser
 
     at = datetime.fromisoformat(row["in"]["at"])
     chosen: Any = {"RELATIVE_BASE": at.replace(tzinfo=None), "PREFER_DATES_FROM": "past"}
@@ -100,7 +102,7 @@ def by_dateparser(row: Message) -> datetime | None:
 
 def by_ctparse(row: Message) -> datetime | None:
     """Ctparse on the words about the time."""
-    import ctparse  # noqa: PLC0415 - for comparison only
+    import ctparse
 
     at = datetime.fromisoformat(row["in"]["at"])
     found = ctparse.ctparse(without_value(row), ts=at.replace(tzinfo=None), timeout=1)
@@ -123,7 +125,7 @@ def compare_clocks(rows: Sequence[Message]) -> None:
 def _tried(reader: Callable[[Message], datetime | None], row: Message) -> datetime | None:
     try:
         return reader(row)
-    except Exception:  # noqa: BLE001 - a library's exception is a time not read
+    except Exception:
         return None
 
 
@@ -135,7 +137,7 @@ def _same(found: datetime | None, row: Message) -> bool:
 def main() -> None:
     """Print the figures."""
     warnings.simplefilter("ignore")
-    from dateparser.search import search_dates  # noqa: PLC0415 - for comparison only
+    from dateparser.search import search_dates
 
     rows = messages()
     for row in rows:

@@ -9,6 +9,8 @@ moment; `missed` a symptom that is not there. `--summary` shows no text, so that
 stays blind.
 """
 
+# ruff: noqa: T201 - it speaks on standard output
+
 import argparse
 import json
 import re

@@ -3,6 +3,10 @@
 The rules are those of the reader's contract; the numbers in the patterns are made up.
 """
 
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: PLE2502 - the mark is the test
+# ruff: noqa: SIM905 - word sets read best as one string
+
 import json
 from datetime import datetime, timedelta
 
@@ -22,7 +26,9 @@ PIECES = st.sampled_from(
     "142|7.8|before|after|rice and beans|lunch|at 7|20 min ago|walked 20 min|dizzy|not|2 eggs|"
     "bp 120/80|10 units|82 kg|HI|LO|,|.|?|sorry|I meant|no|my wife|can I eat|mango|fasting|and|"
     "yesterday|7:30|half past seven|(|[|{|<b>|*|_|`|‮|\x00|٧|７|½|🍚|then|->|strips|one forty two|"
-    "antes|después|arroz|hace 20 min|took|metformin|a1c 7.2|$|mmol|mg|4000 steps|undo|skip".split("|")
+    "antes|después|arroz|hace 20 min|took|metformin|a1c 7.2|$|mmol|mg|4000 steps|undo|skip".split(
+        "|"
+    )
 )
 MESSAGES = st.one_of(
     st.text(max_size=200),
@@ -134,7 +140,9 @@ def test_a_written_out_reading_reads_back(value: int, moment: str) -> None:
     again = reading(f"{entry.value:g} {entry.unit} {entry.moment.value.replace('_', ' ')}")
     if entry.moment.value not in {"unstated"}:
         expected = entry.moment.value.replace("_activity", "_activity")
-        assert [each.moment.value for each in again.entries if isinstance(each, Reading)] == [expected]
+        assert [each.moment.value for each in again.entries if isinstance(each, Reading)] == [
+            expected
+        ]
 
 
 @settings(max_examples=100, deadline=None)
@@ -157,4 +165,6 @@ HOSTILE = [
 def test_hostile_text_is_asked_about_or_ignored(text: str, asked: Asked | None) -> None:
     understood = reading(text, asked=asked)
     assert understood.entries or understood.ask in set(Ask)
-    assert all(char >= " " for entry in understood.entries for char in json.dumps(entry_line(entry)))
+    assert all(
+        char >= " " for entry in understood.entries for char in json.dumps(entry_line(entry))
+    )
