@@ -92,7 +92,7 @@ def ours(row: Message) -> datetime | None:
 
 def by_dateparser(row: Message) -> datetime | None:
     """Dateparser on the words about the time, told to look into the past."""
-    import dateparser
+    import dateparser  # noqa: PLC0415 - for comparison only
 
     at = datetime.fromisoformat(row["in"]["at"])
     chosen: Any = {"RELATIVE_BASE": at.replace(tzinfo=None), "PREFER_DATES_FROM": "past"}
@@ -102,7 +102,7 @@ def by_dateparser(row: Message) -> datetime | None:
 
 def by_ctparse(row: Message) -> datetime | None:
     """Ctparse on the words about the time."""
-    import ctparse
+    import ctparse  # noqa: PLC0415 - for comparison only
 
     at = datetime.fromisoformat(row["in"]["at"])
     found = ctparse.ctparse(without_value(row), ts=at.replace(tzinfo=None), timeout=1)
@@ -137,7 +137,7 @@ def _same(found: datetime | None, row: Message) -> bool:
 def main() -> None:
     """Print the figures."""
     warnings.simplefilter("ignore")
-    from dateparser.search import search_dates
+    from dateparser.search import search_dates  # noqa: PLC0415 - for comparison only
 
     rows = messages()
     for row in rows:
