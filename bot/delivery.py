@@ -27,7 +27,7 @@ TEXT_LIMIT = 4096
 CAPTION_LIMIT = 1024
 
 #: However quiet it is, look into the outbox again after so many seconds.
-LONGEST_LOOK = 5.0
+LONGEST_LOOK = 30.0
 SWEEP_EVERY = 30.0
 #: Waits while the chat program cannot be reached: twice as long each time up to the longest.
 SHORTEST_HOLD, LONGEST_HOLD = 0.5, 30.0
@@ -128,7 +128,8 @@ class Delivery:
             return
         letter = await self._writer.run(self._claim, self._pace.closed(at), self._making >= MAKING_AT_ONCE)
         if letter is None:
-            await self._listen(self._pace.next_opening(at))
+            opening, retry = self._pace.next_opening(at), await self._writer.run(self._next_retry)
+            await self._listen(min((wait for wait in (opening, retry) if wait), default=None))
             return
         self._pace.leaves(letter.reader, self._clock.monotonic())
         self._making += not letter.is_plain
@@ -240,6 +241,12 @@ class Delivery:
             return work.outbox.claim(
                 self._clock.now(), self._clock.real_now(), closed=closed, plain_only=plain_only
             )
+
+    def _next_retry(self) -> float | None:
+        now = self._clock.real_now()
+        with self._store.turn() as work:
+            at = work.outbox.next_try(now)
+        return None if at is None else (at - now) / timedelta(seconds=1)
 
     def _mark_sending(self, letter: Letter) -> None:
         with self._store.turn() as work:

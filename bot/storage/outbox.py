@@ -234,11 +234,13 @@ class Outbox:
         ).all()
         return [_letter(row, self._chat_of(row.reader) or row.reader) for row in rows]
 
-    def next_try(self) -> datetime | None:
-        """When (real time) the next waiting message may be tried; due times apart."""
+    def next_try(self, real_now: datetime) -> datetime | None:
+        """When (real time) the next message that was put back may be tried again."""
         box = tables.outbox
         ms = self._connection.execute(
-            select(func.min(box.c.retry_real)).where(box.c.state == "pending")
+            select(func.min(box.c.retry_real)).where(
+                box.c.state == "pending", box.c.retry_real > to_ms(real_now)
+            )
         ).scalar_one()
         return None if ms is None else codec.from_ms(ms)
 

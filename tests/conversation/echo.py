@@ -24,6 +24,8 @@ from bot.units import Unit
 from bot.wiring import Makes, Service
 from scheduler.clock import Clock, LiveClock
 
+#: How long a prompt of these turns is worth sending.
+PROMPT_WORTH = timedelta(minutes=2)
 START = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 
 
@@ -77,7 +79,7 @@ def wake(opened: Opened, *, now: datetime) -> Turn:
     last = opened.events[-1].id if opened.events else 0
     key = f"prompt:{last}"
     prompt = saying(
-        who.id, f"prompt {last}", key, at=now, kind=Kind.PROMPT, expires_at=now + timedelta(hours=1)
+        who.id, f"prompt {last}", key, at=now, kind=Kind.PROMPT, expires_at=now + PROMPT_WORTH
     )
     spoke = Event(id=last + 1, at=now, body=Spoke(kind=Kind.PROMPT, about=None, key=key))
     return Turn(participant=who, events=(spoke,), says=(prompt,))

@@ -1,0 +1,395 @@
+"""The bot's shell on virtual time, with a lying network, a failing disk and sudden deaths.
+
+One process, one thread, one seed: the event loop's clock jumps to the next thing due, and
+every fault is drawn from the seed, far more often than in life. Real SQL, real delivery,
+real fetching; only the network and the alarm clock are replaced. What must hold in the end is
+checked against what the chats saw; by hand: `PYTHONPATH=. python tests/faults/simulation.py`.
+"""
+
+import argparse
+import asyncio
+import random
+import selectors
+import sqlite3
+import sys
+from collections import Counter
+from collections.abc import Awaitable, Callable, Iterator
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy.exc import OperationalError
+
+sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "conversation"))
+
+from echo import PROMPT_WORTH, START, echo_turns, person  # type: ignore[import-not-found]  # noqa: E402
+
+from bot.chat.pace import Pace  # noqa: E402
+from bot.chat.polling import poll  # noqa: E402
+from bot.chat.port import NotSent, Part, Throttled, Unsure  # noqa: E402
+from bot.chat.updates import incoming  # noqa: E402
+from bot.conversation import Conversation  # noqa: E402
+from bot.delivery import Delivery, Makes  # noqa: E402
+from bot.messages import Delivered, Kind  # noqa: E402
+from bot.storage.store import Store  # noqa: E402
+from bot.storage.urgency import URGENCY  # noqa: E402
+from bot.storage.work import Work  # noqa: E402
+
+HOUR = 3600.0
+
+
+class JumpingSelector(selectors.SelectSelector):
+    """Nobody waits: time jumps by what the loop would have slept."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.now = 0.0
+
+    def select(self, timeout: float | None = None) -> list[Any]:
+        self.now += timeout or 0.0
+        return super().select(0)
+
+
+class VirtualLoop(asyncio.SelectorEventLoop):
+    """A loop that lives by its selector's time."""
+
+    def __init__(self, selector: JumpingSelector) -> None:
+        self._virtual = selector
+        super().__init__(selector)
+
+    def time(self) -> float:
+        """Seconds of virtual time."""
+        return self._virtual.now
+
+
+class SimClock:
+    """Both times are the loop's."""
+
+    def __init__(self, selector: JumpingSelector) -> None:
+        self._selector = selector
+
+    def now(self) -> datetime:
+        return START + timedelta(seconds=self._selector.now)
+
+    real_now = now
+
+    def monotonic(self) -> float:
+        return self._selector.now
+
+    def bot_time(self, real: datetime) -> datetime:
+        return real
+
+    def real_time(self, bot: datetime) -> datetime:
+        return bot
+
+
+class Inline:
+    """In place of the writer's thread: at once."""
+
+    async def run(self, call: Callable[..., Any], *args: Any, **kwargs: Any) -> Any:
+        return call(*args, **kwargs)
+
+
+class FlakyStore(Store):
+    """Now and then a transaction cannot begin."""
+
+    chance: random.Random
+    trouble: float = 0.0
+
+    @contextmanager
+    def turn(self) -> Iterator[Work]:
+        if self.chance.random() < self.trouble:
+            raise OperationalError("BEGIN IMMEDIATE", None, sqlite3.OperationalError("locked"))
+        with super().turn() as work:
+            yield work
+
+
+@dataclass
+class World:
+    """The chat program and the people: updates waiting, and everything that arrived."""
+
+    chance: random.Random
+    trouble: float = 0.1
+    updates: list[dict[str, Any]] = field(default_factory=list)
+    written: Counter[tuple[str, str]] = field(default_factory=Counter)
+    arrived: list[tuple[float, str, str]] = field(default_factory=list)
+    pulse: asyncio.Event = field(default_factory=asyncio.Event)
+    clock: SimClock | None = None
+    serial: int = 0
+
+    def say(self, chat: int, text: str) -> None:
+        assert self.clock is not None
+        self.serial += 1
+        self.written[str(chat), str(self.serial)] += 1
+        self.updates.append(
+            {
+                "update_id": self.serial,
+                "message": {
+                    "message_id": self.serial,
+                    "date": int(self.clock.now().timestamp()),
+                    "chat": {"id": chat, "type": "private"},
+                    "text": text,
+                },
+            }
+        )
+        self.pulse.set()
+
+    async def fetch(self, offset: int) -> list[dict[str, Any]]:
+        await asyncio.sleep(0.05)
+        if self.chance.random() < self.trouble:
+            raise Unsure("fetch")
+        self.updates = [update for update in self.updates if update["update_id"] >= offset]
+        if not self.updates:
+            self.pulse.clear()
+            with suppress(TimeoutError):
+                async with asyncio.timeout(25):
+                    await self.pulse.wait()
+        return self.updates[:100]
+
+    async def send(self, chat: str, part: Part) -> Delivered:
+        assert self.clock is not None
+        await asyncio.sleep(self.chance.uniform(0.02, 0.2))
+        lot = self.chance.random() / (self.trouble or 1e-9)
+        if lot < 0.25:
+            raise NotSent("refused")
+        if lot < 0.5:
+            raise Throttled(self.chance.randint(1, 40))
+        if lot < 0.65:
+            raise Unsure("never arrived")
+        self.arrived.append((self.clock.monotonic(), chat, part.text))
+        if lot < 1:
+            raise Unsure("answer lost")
+        return Delivered(message=str(len(self.arrived)))
+
+
+@dataclass(frozen=True, kw_only=True)
+class Plan:
+    """What a run does; the last fields plant a fault of ours, one for each invariant."""
+
+    seed: int
+    people: int = 10
+    days: int = 2
+    trouble: float = 0.2
+    confirm_early: bool = False
+    forget_leases: bool = False
+    retry_blindly: bool = False
+    ignore_ends: bool = False
+    mix_up_chats: bool = False
+
+
+class Simulation:
+    """One run of one seed."""
+
+    def __init__(self, plan: Plan) -> None:
+        self.plan = plan
+        self.chance = random.Random(plan.seed)
+        self.selector = JumpingSelector()
+        self.loop = VirtualLoop(self.selector)
+        self.clock = SimClock(self.selector)
+        self.world = World(self.chance, trouble=plan.trouble, clock=self.clock)
+        self.deaths = 0
+
+    def run(self) -> list[str]:
+        """Play it to its end and say what does not hold."""
+        memory = Store.in_memory()
+        self.store = FlakyStore(memory.engine, None)
+        self.store.chance = self.chance
+        asyncio.set_event_loop(self.loop)
+        try:
+            return self.loop.run_until_complete(self._play())
+        finally:
+            self.loop.close()
+            asyncio.set_event_loop(None)
+            memory.close()
+
+    async def _play(self) -> list[str]:
+        conversation = self._conversation()
+        for number in range(self.plan.people):
+            conversation.enrol(person(f"p{number}"), START, chat=str(1000 + number))
+        self.store.trouble = 0.01
+        living = asyncio.create_task(self._live())
+        writing = [self.loop.create_task(self._write(n)) for n in range(self.plan.people)]
+        await asyncio.sleep(self.plan.days * 24 * HOUR)
+        self.world.trouble = self.store.trouble = 0.0
+        await asyncio.gather(*writing)
+        await asyncio.sleep(3 * HOUR)
+        living.cancel()
+        await asyncio.gather(living, return_exceptions=True)
+        return list(self._broken())
+
+    async def _write(self, number: int) -> None:
+        """A person's days: reports that ask for a prompt, and now and then a low."""
+        for turn in range(self.plan.days * 4):
+            await asyncio.sleep(self.chance.uniform(0.5, 1.5) * 6 * HOUR * 0.9)
+            kind = self.chance.choice(("ring 7200", "caution", "plain", "plain"))
+            self.world.say(1000 + number, f"{kind} of p{number}, {turn}")
+            if self.chance.random() < 0.3:  # a burst
+                self.world.say(1000 + number, f"and more of p{number}, {turn}")
+
+    async def _live(self) -> None:
+        """Processes, one after the other: each is killed after a while, whatever it does."""
+        while True:
+            parts = self._process()
+            try:
+                await asyncio.sleep(self.chance.choice((0.3, 20.0, HOUR, 6 * HOUR)))
+            finally:
+                for task in asyncio.all_tasks():
+                    if task.get_name().startswith("process"):
+                        task.cancel()
+                await asyncio.gather(*parts, return_exceptions=True)
+            self.deaths += 1
+            await asyncio.sleep(self.chance.choice((0.1, 60.0, 1.5 * HOUR)))
+
+    def _process(self) -> list[asyncio.Task[Any]]:
+        self.store._cache = type(self.store._cache)()  # memory dies with its process
+        self.conversation = self._conversation()
+        chat = _MixedUp(self.world) if self.plan.mix_up_chats else self.world
+        kind = _NoRecovery if self.plan.forget_leases else _Delivery
+        self.delivery = kind(
+            self.store,
+            Inline(),  # type: ignore[arg-type]
+            chat,
+            clock=self.clock,
+            pace=Pace(30),
+            makes=Makes(),
+        )
+        self.delivery.plan = self.plan
+        fetch = _poll_confirming_early if self.plan.confirm_early else poll
+        parts = (fetch(self.world, self._take), self._wake_due(), self.delivery.run())
+        return [self.loop.create_task(part, name="process") for part in parts]
+
+    def _conversation(self) -> Conversation:
+        return Conversation(
+            self.store, echo_turns, real_now=self.clock.real_now, new_id=lambda: "nobody"
+        )
+
+    async def _take(self, update: Any) -> None:
+        message = incoming(update, now=self.clock.now())
+        assert message is not None
+        if self.conversation.hear(message, self.clock.now()).said:
+            self.delivery.nudge()
+
+    async def _wake_due(self) -> None:
+        while True:
+            await asyncio.sleep(60)
+            with suppress(OperationalError):
+                with self.store.turn() as work:
+                    due, _ = work.due(self.clock.now(), 50)
+                for who in due:
+                    self.conversation.wake(who, self.clock.now())
+                self.delivery.nudge()
+
+    # --- what must hold --------------------------------------------------------------------
+
+    def _broken(self) -> Iterator[str]:
+        with self.store.turn() as work:
+            rows = work.connection.exec_driver_sql(
+                "SELECT reader, kind, text, state, due_ms FROM outbox"
+            ).all()
+            heard = Counter(
+                (f"{1000 + int(who[1:])}", message)
+                for who, message in work.connection.exec_driver_sql(
+                    "SELECT participant, message FROM entry WHERE kind = 'wrote'"
+                )
+            )
+        if heard != self.world.written:
+            yield "a message was lost or kept twice"
+        copies = Counter((chat, text) for _, chat, text in self.world.arrived)
+        last = {(chat, text): at for at, chat, text in self.world.arrived}
+        for row in rows:
+            yield from self._broken_by(row, copies, last)
+        for _, chat, text in self.world.arrived:
+            if " of p" in text and f" of p{int(chat) - 1000}," not in text:
+                yield "somebody got another's text"
+
+    def _broken_by(
+        self, row: Any, copies: Counter[tuple[str, str]], last: dict[tuple[str, str], float]
+    ) -> Iterator[str]:
+        kind, where = Kind(row.kind), (f"{1000 + int(row.reader[1:])}", row.text)
+        if row.state in ("pending", "claimed", "sending"):
+            yield f"a {kind} was never settled"
+        if copies[where] > URGENCY[kind].copies:
+            yield f"more copies of a {kind} than its class allows"
+        if row.state == "sent" and not copies[where]:
+            yield f"a {kind} was marked sent and never arrived"
+        if kind is Kind.CAUTION and not copies[where] and row.state not in ("unsure", "expired"):
+            yield "a caution was not delivered"
+        if kind is Kind.PROMPT and where in last:
+            ended = row.due_ms / 1000 - START.timestamp() + PROMPT_WORTH.total_seconds()
+            if last[where] > ended + 1:  # what has left takes its time to arrive
+                yield "a prompt left after its window"
+
+
+class _Delivery(Delivery):
+    """The real one, with room for planted faults."""
+
+    plan: Plan
+
+    def _claim(self, closed: frozenset[str], plain_only: bool) -> Any:
+        if self.plan.ignore_ends:
+            with self._store.turn() as work:
+                work.connection.exec_driver_sql("UPDATE outbox SET expires_ms = NULL")
+        return super()._claim(closed, plain_only)
+
+    async def _after_unsure(self, letter: Any) -> None:
+        if self.plan.retry_blindly:
+            await self._put_back(letter, timedelta(seconds=1), False)
+        else:
+            await super()._after_unsure(letter)
+
+
+class _NoRecovery(_Delivery):
+    def _recover(self) -> int:
+        return 0
+
+    def _sweep(self) -> None:
+        return
+
+
+class _MixedUp:
+    """Sends to the neighbour now and then."""
+
+    def __init__(self, world: World) -> None:
+        self._world = world
+
+    async def send(self, chat: str, part: Part) -> Delivered:
+        wrong = self._world.chance.random() < 0.02
+        return await self._world.send(str(int(chat) ^ 1) if wrong else chat, part)
+
+
+async def _poll_confirming_early(client: World, take: Callable[[Any], Awaitable[None]]) -> None:
+    """The fault of fetching loops that confirm a batch before it is handled."""
+    offset = 0
+    while True:
+        with suppress(Unsure, OperationalError):
+            updates = await client.fetch(offset)
+            if updates:
+                offset = updates[-1]["update_id"] + 1
+                await client.fetch(offset)
+            for update in updates:
+                await take(update)
+
+
+def main() -> None:
+    """The long run by hand."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--seeds", type=int, default=100)
+    parser.add_argument("--people", type=int, default=10)
+    parser.add_argument("--days", type=int, default=5)
+    args = parser.parse_args()
+    deaths = arrived = 0
+    for seed in range(args.seeds):
+        simulation = Simulation(Plan(seed=seed, people=args.people, days=args.days))
+        broken = simulation.run()
+        deaths += simulation.deaths
+        arrived += len(simulation.world.arrived)
+        if broken:
+            sys.stdout.write(f"seed {seed}: {Counter(broken)}\n")
+    days = args.seeds * args.people * args.days
+    sys.stdout.write(f"{days} participant-days, {deaths} deaths, {arrived} messages arrived\n")
+
+
+if __name__ == "__main__":
+    main()
