@@ -97,7 +97,7 @@ class Participant:
 
     @property
     def needs_release(self) -> bool:
-        """Each step past as_usual waits for the educator: less starch, more walking can bring lows."""
+        """Each step past as_usual waits for the educator: with less starch lows can come."""
         return self.can_go_low or self.can_make_ketones
 
     @property

@@ -52,11 +52,13 @@ class Wondered:
     """The bot asked a question back and waits for its answer.
 
     `ask` is the reader's; `topic` names a question of the conversation's own (`which_meal`,
-    `go_on`, `erase`, `plate`). `events` are the ones that an answer completes.
+    `go_on`, `erase`, `plate`), `about` what exactly it proposes. `events` are the ones that an
+    answer completes.
     """
 
     ask: Ask | None = None
     topic: str | None = None
+    about: str | None = None
     doubt: Doubt | None = None
     asked: Asked | None = None
     events: tuple[int, ...] = ()

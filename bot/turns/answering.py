@@ -32,7 +32,7 @@ from bot.units import Unit, plausible, to_mg_dl
 from bot.words.language import Language
 
 #: Topics of the conversation's own questions, and how long each stays open.
-HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, PLATE = (
+HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, PLATE, RHYTHM = (
     "hunger",
     "tiredness",
     "go_on",
@@ -40,6 +40,7 @@ HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, PLATE = (
     "first_bite",
     "moment",
     "plate",
+    "rhythm",
 )
 OPEN: Mapping[str | None, timedelta] = {
     HUNGER: timedelta(days=6),
@@ -48,6 +49,7 @@ OPEN: Mapping[str | None, timedelta] = {
     ERASE: timedelta(minutes=60),
     FIRST_BITE: timedelta(hours=6),
     MOMENT: timedelta(hours=6),
+    RHYTHM: timedelta(days=3),
     None: timedelta(minutes=60),
 }
 
@@ -267,6 +269,22 @@ def _go_on(
     return Answered(lines=(line,))
 
 
+def _rhythm(
+    text: str, _understood: Understood, question: Question, book: Notebook, words: Language
+) -> Answered | None:
+    say, plain = words.programme, _plain(text)
+    if plain in words.enrolling.yes:
+        rhythm = Rhythm(question.entry.about or Rhythm.DAILY)
+        _set_rhythm(book, rhythm)
+        line = say.rhythm_set.format(rhythm=say.rhythms[rhythm])
+    elif plain in words.enrolling.no:
+        line = say.rhythm_kept
+    else:
+        return None
+    book.retract(question.id)
+    return Answered(lines=(line,))
+
+
 def _set_rhythm(book: Notebook, rhythm: Rhythm) -> None:
     """Planning reads the participant's; the record keeps since when it holds."""
     book.person = replace(book.person, rhythm=rhythm.value)
@@ -280,6 +298,7 @@ _TAKERS: Mapping[str | None, Taker] = {
     HUNGER: _how,
     TIREDNESS: _how,
     GO_ON: _go_on,
+    RHYTHM: _rhythm,
 }
 _BY_ASK: Mapping[Ask | None, Taker] = {
     Ask.UNIT: _unit,

@@ -16,7 +16,7 @@ from bot.parser import read
 from bot.planning.agenda import next_wake
 from bot.planning.asked import PLATE, asked
 from bot.record import Body, Wondered, Wrote
-from bot.turns.answering import MOMENT, Answered, answer, is_complete
+from bot.turns.answering import MOMENT, RHYTHM, Answered, answer, is_complete
 from bot.turns.entering import Fact, Told, enter, retract_message
 from bot.turns.notebook import Notebook
 from bot.turns.replying import Replying, reply_lines
@@ -175,6 +175,8 @@ def _respond(
         buttons = answered.buttons
     if ask is None and any(question.topic == MOMENT for question in _asked_now(book)):
         buttons = words.replies.which_moment_buttons
+    if any(question.topic == RHYTHM for question in _asked_now(book)):
+        buttons = words.programme.rhythm_buttons
     for one in granted:
         lines.append(one.text)
         buttons = one.buttons or buttons

@@ -19,7 +19,7 @@ from bot.entries import (
     Treatment,
 )
 from bot.glucose.effects import effects
-from bot.glucose.pairs import Pair, pairs
+from bot.glucose.pairs import Pair, Status, pairs
 from bot.glucose.readings import settled
 from bot.planning.agenda import upcoming
 from bot.planning.asked import PLATE
@@ -38,6 +38,7 @@ from bot.turns.entering import (
     WhichOne,
 )
 from bot.turns.notebook import Notebook
+from bot.turns.programme import programme_lines
 from bot.turns.strips import strips_words
 from bot.words import replies as put
 from bot.words.amounts import clock, value_words
@@ -45,6 +46,7 @@ from bot.words.cautions import (
     doubtful_words,
     ladder_closed_words,
     low_taken_back_words,
+    others_symptom_words,
     surprise_words,
 )
 from bot.words.language import Language
@@ -80,8 +82,21 @@ def reply_lines(about: Replying) -> list[str]:
     ):
         lines.append(low_taken_back_words(person, cautions))
     lines.extend(_asks(about))
+    lines.extend(_programme(about))
     lines.extend(_next_text(about, lines))
     return lines
+
+
+def _programme(about: Replying) -> list[str]:
+    """Where a pair that has just been closed puts the participant in the programme."""
+    complete = {
+        pair.after.id
+        for pair in pairs(about.recent)
+        if pair.after is not None and pair.status is Status.COMPLETE
+    }
+    if about.ask is not None or about.cautioned or not complete & about.new:
+        return []
+    return programme_lines(about.book, about.book.record, about.now, about.words)
 
 
 def _fact_lines(about: Replying, fact: Fact) -> Iterator[str]:
@@ -263,6 +278,9 @@ def _name(body: object, about: Replying) -> str:
 def _asks(about: Replying) -> Iterator[str]:
     """What is asked back: the reader's one thing, or one of the conversation's own."""
     say, book = about.words.replies, about.book
+    if about.doubt.others_feel is not None:
+        yield others_symptom_words(book.person, about.words.cautions)
+        return
     if about.ask is not None:
         yield put.ask_words(about.ask, about.number, about.doubt.activity, say)
         return

@@ -7,10 +7,12 @@ from bot.words.digest import DigestSentences
 from bot.words.english.cautions import CAUTIONS
 from bot.words.english.digest import DIGEST
 from bot.words.english.enrolling import ENROLLING
+from bot.words.english.programme import PROGRAMME
 from bot.words.english.prompts import PROMPTS
 from bot.words.english.replies import REPLIES
 from bot.words.english.requests import REQUESTS
 from bot.words.enrolling import EnrolSentences
+from bot.words.programme import ProgrammeSentences
 from bot.words.prompts import PromptSentences
 from bot.words.replies import ReplySentences
 from bot.words.requests import RequestSentences
@@ -27,6 +29,7 @@ class Language:
     prompts: PromptSentences
     cautions: CautionSentences
     digest: DigestSentences
+    programme: ProgrammeSentences
 
 
 ENGLISH = Language(
@@ -37,6 +40,7 @@ ENGLISH = Language(
     prompts=PROMPTS,
     cautions=CAUTIONS,
     digest=DIGEST,
+    programme=PROGRAMME,
 )
 
 LANGUAGES = {ENGLISH.code: ENGLISH}
