@@ -126,7 +126,8 @@ class Delivery:
         if (wait := self._pace.wait(at)) > 0:
             await self._listen(wait)
             return
-        letter = await self._writer.run(self._claim, self._pace.closed(at), self._making >= MAKING_AT_ONCE)
+        crowded = self._making >= MAKING_AT_ONCE
+        letter = await self._writer.run(self._claim, self._pace.closed(at), crowded)
         if letter is None:
             opening, retry = self._pace.next_opening(at), await self._writer.run(self._next_retry)
             await self._listen(min((wait for wait in (opening, retry) if wait), default=None))

@@ -49,7 +49,7 @@ class Known:
         return tuple(self.events[self.start :])
 
     def folded(self, now: datetime) -> Record | None:
-        """The record that the last turn left; None where it has grown too long, or is not at hand."""
+        """The record that the last turn left; None if it is too long or not at hand."""
         if self.folded_from is None or self.folded_from < now - FOLDED:
             self.record, self.folded_from = None, now - RECENT
         return self.record

@@ -22,14 +22,14 @@ from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "conversation"))
 
-from echo import START, echo_turns, person  # type: ignore[import-not-found]  # noqa: E402
+from echo import START, echo_turns, person  # type: ignore[import-not-found]
 
-from bot.conversation import Conversation  # noqa: E402
-from bot.messages import Incoming  # noqa: E402
-from bot.storage.store import Store, Writer  # noqa: E402
-from scheduler.clock import LiveClock, real_now  # noqa: E402
-from scheduler.in_process import InProcessEngine  # noqa: E402
-from scheduler.port import Due  # noqa: E402
+from bot.conversation import Conversation
+from bot.messages import Incoming
+from bot.storage.store import Store, Writer
+from scheduler.clock import LiveClock, real_now
+from scheduler.in_process import InProcessEngine
+from scheduler.port import Due
 
 
 def per_call(calls: int, call: Callable[[int], object]) -> float:
@@ -143,7 +143,7 @@ async def peer_due_at_once(path: Path, jobs: int) -> dict[str, float]:
         timezone=UTC, jobstores={"default": SQLAlchemyJobStore(url=f"sqlite:///{path}")}
     )
     alarm.start(paused=True)
-    due = datetime.now(UTC) - timedelta(seconds=1)
+    due = real_now() - timedelta(seconds=1)
     for number in range(jobs):
         alarm.add_job(called, "date", run_date=due, misfire_grace_time=None, id=str(number))
     longest = [0.0]
@@ -151,7 +151,7 @@ async def peer_due_at_once(path: Path, jobs: int) -> dict[str, float]:
     await asyncio.sleep(0)
     began = time.perf_counter()
     alarm.resume()
-    while CALLED[0] < jobs:
+    while CALLED[0] < jobs:  # noqa: ASYNC110 - the peer tells of nothing
         await asyncio.sleep(0.05)
     took = time.perf_counter() - began
     watching.cancel()

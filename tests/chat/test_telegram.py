@@ -2,7 +2,6 @@
 
 import asyncio
 from collections.abc import AsyncIterator
-from datetime import UTC, datetime
 
 import pytest
 from telegram import InlineKeyboardMarkup, ReplyKeyboardMarkup
@@ -12,13 +11,14 @@ from bot.chat.telegram import TelegramChat, keyboard
 from bot.mendable import Mendable
 from bot.trial.faults import Fault
 from bot.trial.stand_in import TOKEN, StandIn
+from scheduler.clock import real_now
 
 pytestmark = pytest.mark.live
 
 
 @pytest.fixture
 async def server() -> AsyncIterator[StandIn]:
-    async with StandIn(lambda: datetime.now(UTC)) as running:
+    async with StandIn(real_now) as running:
         yield running
 
 

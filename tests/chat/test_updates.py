@@ -1,5 +1,6 @@
 """Updates as the Bot API sends them, and as nobody should (shapes: its public manual)."""
 
+from contextlib import suppress
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
@@ -109,10 +110,8 @@ JSON = st.recursive(
 
 @given(st.sampled_from(("message", "edited_message", "callback_query")), JSON)
 def test_any_shape_is_read_or_refused_and_never_breaks(kind: str, body: Any) -> None:
-    try:
+    with suppress(OddUpdate):
         incoming({"update_id": 1, kind: body}, now=NOW)
-    except OddUpdate:
-        pass
 
 
 @given(st.text())

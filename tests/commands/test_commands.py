@@ -16,7 +16,7 @@ def run(folder: Path, *arguments: str, **settings: str) -> subprocess.CompletedP
     environment = {name: value for name, value in os.environ.items() if "AFTERPLATE" not in name}
     environment |= {f"AFTERPLATE_{name.upper()}": value for name, value in settings.items()}
     environment["PYTHONPATH"] = str(Path(__file__).resolve().parents[2])
-    return subprocess.run(  # noqa: S603 - our own program
+    return subprocess.run(
         [sys.executable, "-m", "bot", *arguments],
         cwd=folder,
         env=environment,
@@ -144,7 +144,7 @@ def test_a_command_that_needs_no_database_loads_none() -> None:
         "import sys; import bot.__main__ as m\n"
         "m._parser(['read']); print('sqlalchemy' in sys.modules, 'telegram' in sys.modules)"
     )
-    result = subprocess.run(  # noqa: S603 - our own program
+    result = subprocess.run(
         [sys.executable, "-c", code],
         cwd=Path(__file__).resolve().parents[2],
         capture_output=True,

@@ -7,7 +7,7 @@ and says one prompt then; `break` fails; `caution x` queues a caution beside the
 
 import asyncio
 import re
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
@@ -22,7 +22,7 @@ from bot.trial.stand_in import TOKEN, StandIn
 from bot.turns.turn import Joining, Opened, Turn
 from bot.units import Unit
 from bot.wiring import Makes, Service
-from scheduler.clock import Clock, LiveClock
+from scheduler.clock import Clock, LiveClock, real_now
 
 #: How long a prompt of these turns is worth sending.
 PROMPT_WORTH = timedelta(minutes=2)
@@ -127,6 +127,13 @@ def join(
 echo_turns = Turns(hear=hear, wake=wake, start=start, join=join, code_in=code_in)
 
 
+async def until(holds: Callable[[], bool], seconds: float = 10) -> None:
+    """Wait until something holds that nothing tells of; raises TimeoutError."""
+    async with asyncio.timeout(seconds):
+        while not holds():  # noqa: ASYNC110 - what is looked at sets no event
+            await asyncio.sleep(0.01)
+
+
 @dataclass
 class ShiftedClock:
     """The machine's clock, moved on by a test instead of waiting."""
@@ -227,7 +234,7 @@ async def served(
     turns: Turns | None = None,
 ) -> AsyncIterator[Served]:
     """Serve a bot with echo turns on a fresh database in a folder."""
-    async with StandIn(lambda: datetime.now(UTC)) as server:
+    async with StandIn(real_now) as server:
         bot = Served(server, folder, clock=clock, makes=makes, turns=turns)
         await bot.start()
         try:

@@ -21,6 +21,10 @@ def rows(bot: Served, question: str) -> list[tuple[object, ...]]:
     return found
 
 
+def files(folder: Path) -> list[Path]:
+    return list(folder.iterdir())
+
+
 def invite(bot: Served, code: str) -> None:
     store = Store.open(bot.database)
     with store.turn() as work:
@@ -110,7 +114,7 @@ async def test_nothing_is_kept_of_a_stranger(tmp_path: Path) -> None:
         stranger = bot.server.chats.open("Stranger")
         assert await said(bot, stranger, "zebra 118") == "bad code"
         await bot.stop()
-        for path in tmp_path.iterdir():
+        for path in files(tmp_path):
             content = path.read_bytes()
             assert b"zebra" not in content
             assert str(stranger).encode() not in content
@@ -148,7 +152,7 @@ async def test_erasing_says_goodbye_and_leaves_nothing(tmp_path: Path) -> None:
         assert await said(bot, ann, "erase") == "heard erase"
         assert await said(bot, ann, "hello?") == "bad code"
         await bot.stop()
-        for path in tmp_path.iterdir():
+        for path in files(tmp_path):
             assert b"quinoa" not in path.read_bytes()
             assert b'"ann"' not in path.read_bytes()
 

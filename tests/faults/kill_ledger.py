@@ -15,7 +15,7 @@ import sys
 import tempfile
 from collections import Counter
 from dataclasses import dataclass
-from datetime import UTC, datetime, timedelta
+from datetime import timedelta
 from pathlib import Path
 
 from bot.entries import Food, FoodKind, Meal
@@ -26,6 +26,7 @@ from bot.storage.work import ChatSeen
 from bot.trial.stand_in import TOKEN, StandIn
 from bot.turns.turn import Turn
 from bot.units import Unit
+from scheduler.clock import real_now
 
 #: People who write all the while; the others only wait for their prompt.
 WRITERS = 5
@@ -63,8 +64,8 @@ class Ledger:
 
 async def run(folder: Path, *, kills: int, prompts: int, seed: int = 1) -> Ledger:
     """Serve, kill and serve again until everything due was said."""
-    chance = random.Random(seed)
-    async with StandIn(lambda: datetime.now(UTC)) as server:
+    chance = random.Random(seed)  # noqa: S311 - when to kill, no secret
+    async with StandIn(real_now) as server:
         database = f"sqlite:///{folder / 'bot.db'}"
         chats = await asyncio.to_thread(_enrol, server, database, prompts)
         writers, readers = chats[:WRITERS], chats[WRITERS:]
@@ -87,7 +88,7 @@ async def run(folder: Path, *, kills: int, prompts: int, seed: int = 1) -> Ledge
 
 def _enrol(server: StandIn, database: str, prompts: int) -> list[int]:
     store = Store.open(database)
-    now = datetime.now(UTC).replace(microsecond=0)
+    now = real_now().replace(microsecond=0)
     chats = []
     with store.turn() as work:
         for number in range(WRITERS + prompts):
@@ -159,7 +160,7 @@ async def _quiet(server: StandIn, path: Path) -> None:
             ).fetchone()
             (due,) = connection.execute(
                 "SELECT count(*) FROM participant WHERE next_wake_ms <= ?",
-                ((datetime.now(UTC) + SPREAD).timestamp() * 1000,),
+                ((real_now() + SPREAD).timestamp() * 1000,),
             ).fetchone()
         connection.close()
         if not waiting and not due:

@@ -1,4 +1,4 @@
-"""Delivery under faults: each test is named after its outcome (docs/delivery.md, the fault table)."""
+"""Delivery under faults: each test is named after its outcome (docs/delivery.md)."""
 
 import asyncio
 import sqlite3
@@ -13,7 +13,7 @@ from bot.messages import Kind, Saying
 from bot.trial.faults import Fault
 from bot.wiring import Makes
 from scheduler.clock import real_now
-from tests.conversation.echo import Served, saying, served
+from tests.conversation.echo import Served, saying, served, until
 
 pytestmark = pytest.mark.live
 
@@ -37,7 +37,7 @@ async def queue(bot: Served, *says: Saying) -> None:
 async def settled(bot: Served) -> None:
     """Wait until nothing is left to send."""
     async with asyncio.timeout(10):
-        while await bot.service.waiting() or not bot.service.is_idle:
+        while await bot.service.waiting() or not bot.service.is_idle:  # noqa: ASYNC110
             await asyncio.sleep(0.01)
 
 
@@ -47,9 +47,7 @@ def of(kind: Kind, text: str, to: str = "ann", **fields: Any) -> Saying:
 
 async def given_back(bot: Served, attempts: int) -> None:
     """Wait until so many sends were tried and nothing is under way."""
-    async with asyncio.timeout(10):
-        while bot.server.calls["sendMessage"] < attempts or not bot.service.is_idle:
-            await asyncio.sleep(0.01)
+    await until(lambda: bot.server.calls["sendMessage"] >= attempts and bot.service.is_idle)
 
 
 async def test_a_lost_reply_gives_two_copies_of_a_prompt_and_never_three(tmp_path: Path) -> None:
@@ -141,9 +139,7 @@ async def test_a_server_out_of_reach_is_tried_again_until_it_is_there(tmp_path: 
         ann = await bot.enrolled()
         await bot.server.stop()
         await queue(bot, of(Kind.PROMPT, "test now", expires_at=real_now() + timedelta(hours=1)))
-        async with asyncio.timeout(10):
-            while not bot.service._delivery._failures:
-                await asyncio.sleep(0.01)
+        await until(lambda: bot.service._delivery._failures > 0)
         await bot.server.start()
         bot.shift(minutes=2)
         await bot.server.sent(ann, 1)
@@ -161,9 +157,7 @@ async def test_what_could_not_be_sent_in_its_window_expires_and_is_recorded(
         await queue(
             bot, of(Kind.PROMPT, "test now", expires_at=real_now() + timedelta(minutes=45))
         )
-        async with asyncio.timeout(10):
-            while not bot.service._delivery._failures:
-                await asyncio.sleep(0.01)
+        await until(lambda: bot.service._delivery._failures > 0)
         await bot.server.start()
         bot.shift(minutes=46)
         await settled(bot)
@@ -218,7 +212,7 @@ async def test_two_chats_told_to_wait_hold_all_and_urgency_orders_them_afterward
         assert bot.server.ledger == []
         bot.shift(seconds=31)
         await bot.server.until(lambda: len(bot.server.ledger) == 4)
-    assert [sent.text for sent in bot.server.ledger][0] == "d"
+    assert bot.server.ledger[0].text == "d"
 
 
 async def test_a_page_of_html_instead_of_json_is_taken_as_unsure_and_the_loop_survives(
@@ -382,9 +376,7 @@ async def test_an_unforeseen_end_of_a_send_is_taken_back_after_its_lease(tmp_pat
 
         bot.service._chat.send = fail_once
         await queue(bot, of(Kind.PROMPT, "test now"))
-        async with asyncio.timeout(5):
-            while not tries:
-                await asyncio.sleep(0.01)
+        await until(lambda: tries != [])
         bot.shift(minutes=3)
         await bot.server.sent(ann, 1)
     assert bot.texts(ann) == ["test now"]

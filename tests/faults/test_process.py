@@ -4,7 +4,7 @@ import asyncio
 import os
 import signal
 import sys
-from datetime import UTC, datetime, timedelta
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -50,7 +50,7 @@ def invite(folder: Path) -> str:
 async def test_sigterm_ends_it_within_ten_seconds_and_what_was_under_way_is_settled(
     tmp_path: Path,
 ) -> None:
-    async with StandIn(lambda: datetime.now(UTC)) as server:
+    async with StandIn(real_now) as server:
         process = await serve(server, tmp_path)
         chats = [server.chats.open(f"S{number}") for number in range(20)]
         for chat in chats:
@@ -69,7 +69,7 @@ async def test_sigterm_ends_it_within_ten_seconds_and_what_was_under_way_is_sett
 
 
 async def test_the_log_holds_no_text_value_name_or_token(tmp_path: Path) -> None:
-    async with StandIn(lambda: datetime.now(UTC)) as server:
+    async with StandIn(real_now) as server:
         process = await serve(server, tmp_path, AFTERPLATE_LOG="debug")
         ann = server.chats.open("Persephone")
         story = [

@@ -1,4 +1,4 @@
-"""Wake-ups under faults: each test is named after its outcome (docs/delivery.md, the fault table)."""
+"""Wake-ups under faults: each test is named after its outcome (docs/delivery.md)."""
 
 import asyncio
 from dataclasses import replace
