@@ -4,8 +4,10 @@ from dataclasses import dataclass
 
 from bot.words.cautions import CautionSentences
 from bot.words.digest import DigestSentences
+from bot.words.educator import EducatorSentences
 from bot.words.english.cautions import CAUTIONS
 from bot.words.english.digest import DIGEST
+from bot.words.english.educator import EDUCATOR
 from bot.words.english.enrolling import ENROLLING
 from bot.words.english.programme import PROGRAMME
 from bot.words.english.prompts import PROMPTS
@@ -29,6 +31,7 @@ class Language:
     prompts: PromptSentences
     cautions: CautionSentences
     digest: DigestSentences
+    educator: EducatorSentences
     programme: ProgrammeSentences
 
 
@@ -40,6 +43,7 @@ ENGLISH = Language(
     prompts=PROMPTS,
     cautions=CAUTIONS,
     digest=DIGEST,
+    educator=EDUCATOR,
     programme=PROGRAMME,
 )
 
