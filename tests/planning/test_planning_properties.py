@@ -1,0 +1,149 @@
+"""Whatever is told and whenever: what falls due keeps the rules of the replay's contract."""
+
+from collections import Counter
+from datetime import UTC, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.localtime import local_date
+from bot.messages import Kind
+from bot.planning.quiet import after_quiet, is_quiet
+from bot.record import fold
+from tests.planning.living import Life, person
+
+#: Zones with and without changes of the clock: an hour, half an hour, at midnight, never.
+ZONES = (
+    "Africa/Johannesburg",
+    "America/New_York",
+    "Asia/Beirut",
+    "Australia/Lord_Howe",
+    "Asia/Kathmandu",
+)
+CLOCKS = st.times(time(0, 0), time(23, 59)).map(lambda at: at.replace(second=0, microsecond=0))
+#: Around both changes of the clock of 2026 in Europe and America, and a month without one.
+STARTS = st.sampled_from(
+    [datetime(2026, month, 4, 6, 0, tzinfo=UTC) for month in (3, 6, 10)]
+)
+SAYINGS = st.sampled_from(
+    [
+        "118, rice and beans",
+        "154",
+        "62",
+        "310",
+        "lunch now",
+        "eating",
+        "an apple",
+        "walked 20 min",
+        "later",
+        "in 10",
+        "sorry 126",
+        "undo",
+        "skip",
+        "hello",
+        "feeling shaky",
+        "a cola",
+        "water",
+        "pause",
+        "resume",
+    ]
+)
+
+
+@st.composite
+def lives(draw: st.DrawFn) -> Life:
+    """A few days of somebody's messages, in order, at any minute."""
+    joined = draw(STARTS)
+    who = person(
+        joined.astimezone(ZoneInfo(zone := draw(st.sampled_from(ZONES)))),
+        zone=zone,
+        main_meal=draw(st.none() | CLOCKS),
+        quiet_from=draw(CLOCKS),
+        quiet_to=draw(CLOCKS),
+        digest_at=draw(CLOCKS),
+        may_go_low=draw(st.sampled_from([None, False])),
+    )
+    life = Life(who)
+    at = joined
+    for minutes, text in draw(
+        st.lists(st.tuples(st.integers(1, 400), SAYINGS), min_size=1, max_size=14)
+    ):
+        at += timedelta(minutes=minutes)
+        life.says(at, text)
+    life.until(at + timedelta(days=9))
+    return life
+
+
+@given(lives())
+def test_nothing_is_said_twice_and_nothing_wakes_for_ever(life: Life) -> None:
+    keys = Counter(saying.key for _, saying in life.said)
+    assert max(keys.values(), default=1) == 1
+
+
+@given(lives())
+def test_in_quiet_time_only_rechecks_are_prompted_and_no_note_is_sent(life: Life) -> None:
+    for at, saying in life.said:
+        unasked = saying.kind in (Kind.PROMPT, Kind.NOTE, Kind.DIGEST)
+        if unasked and saying.about != "recheck":
+            assert not is_quiet(life.participant, at), (at, saying.key)
+
+
+@given(lives())
+def test_after_meal_prompts_come_in_their_window_and_at_most_twice(life: Life) -> None:
+    prompts = [(at, one) for at, one in life.prompts() if one.about == "after_meal"]
+    copies = Counter(one.key.removesuffix(":nudge") for _, one in prompts)
+    assert max(copies.values(), default=0) <= 2
+    for at, saying in prompts:
+        start = datetime.strptime(saying.key.split(":")[1], "%Y%m%dT%H%M%S").replace(tzinfo=UTC)
+        assert timedelta(minutes=120) <= at - start <= timedelta(minutes=150)
+
+
+@given(lives())
+def test_activity_is_asked_about_once_a_local_day(life: Life) -> None:
+    days = Counter(
+        local_date(at, life.participant.zone)
+        for at, one in life.prompts()
+        if one.about == "after_activity"
+    )
+    assert max(days.values(), default=0) <= 1
+
+
+@given(lives())
+def test_the_record_folded_step_by_step_is_the_record_folded_at_once(life: Life) -> None:
+    whole = fold(life.participant, life.events)
+    assert life.record is not None
+    for name in ("readings", "meals", "treatments", "activities", "wrote", "spoke", "wondered"):
+        assert getattr(life.record, name) == getattr(whole, name)
+
+
+@given(st.sampled_from(ZONES), STARTS, CLOCKS, CLOCKS, CLOCKS)
+def test_one_digest_for_every_week_whatever_the_clock_does(
+    zone: str, joined: datetime, digest_at: time, quiet_from: time, quiet_to: time
+) -> None:
+    who = person(
+        joined.astimezone(ZoneInfo(zone)),
+        zone=zone,
+        digest_at=digest_at,
+        quiet_from=quiet_from,
+        quiet_to=quiet_to,
+    )
+    life = Life(who)
+    life.until(joined + timedelta(days=36))
+    digests = [at for at, one in life.said if one.kind is Kind.DIGEST]
+    assert len(digests) in (5, 6)
+    for earlier, later in zip(digests, digests[1:], strict=False):
+        # A week, give or take the hour that a change of the clock makes it shorter or longer.
+        assert abs((later - earlier) - timedelta(days=7)) <= timedelta(hours=1)
+
+
+@given(CLOCKS, CLOCKS, st.datetimes(datetime(2026, 1, 1), datetime(2026, 12, 1)))
+def test_the_start_of_quiet_time_is_inside_it_and_its_end_is_outside(
+    start: time, end: time, moment: datetime
+) -> None:
+    who = person(datetime(2026, 1, 1, tzinfo=UTC), quiet_from=start, quiet_to=end)
+    place = ZoneInfo(who.zone)
+    if start != end:
+        assert is_quiet(who, datetime.combine(moment.date(), start, tzinfo=place))
+    assert not is_quiet(who, datetime.combine(moment.date(), end, tzinfo=place))
+    assert not is_quiet(who, after_quiet(who, moment.replace(tzinfo=place)))
