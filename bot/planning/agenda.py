@@ -9,7 +9,7 @@ from bot.participants import State
 from bot.planning.due import Due, Topic
 from bot.planning.prompts import after_activities, after_meals, before_meals
 from bot.planning.quiet import is_quiet
-from bot.planning.weekly import digests, teaching
+from bot.planning.weekly import digests, teaching, unknown_risks
 from bot.programme.testing import Rhythm, testing_day
 from bot.record import Record
 
@@ -30,6 +30,8 @@ ORDER = (
     Topic.WEEKLY_QUESTION,
     Topic.GO_ON,
     Topic.TEACHING,
+    Topic.LOWS_POSSIBLE,
+    Topic.KETONES_POSSIBLE,
 )
 
 
@@ -83,7 +85,10 @@ def _candidates(record: Record, recent: Record, now: datetime) -> Iterator[Due]:
     yield from before_meals(record, now, AHEAD, lambda day: testing_day(rhythm, day, person))
     # A day back: a digest put off by quiet time belongs to the evening before.
     yield from digests(recent, shifted(now, -DAY))
-    if now < person.joined_at + 8 * DAY and not person.silent:
+    if person.silent:
+        return
+    yield from unknown_risks(person, now)
+    if now < person.joined_at + 8 * DAY:
         yield from teaching(person)
 
 

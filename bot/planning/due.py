@@ -19,6 +19,12 @@ class Topic(StrEnum):
     GO_ON = "go_on"
     TEACHING = "teaching"
     WEEKLY_QUESTION = "weekly_question"
+    LOWS_POSSIBLE = "may_go_low"
+    KETONES_POSSIBLE = "ketone_risk"
+
+
+#: Topics that ask for a reading.
+PROMPTS = frozenset({Topic.BEFORE_MEAL, Topic.AFTER_MEAL, Topic.AFTER_ACTIVITY, Topic.RECHECK})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,9 +50,7 @@ class Due:
         """The kind of message that says it."""
         if self.topic is Topic.DIGEST:
             return Kind.DIGEST
-        if self.topic in (Topic.GO_ON, Topic.TEACHING, Topic.WEEKLY_QUESTION):
-            return Kind.NOTE
-        return Kind.PROMPT
+        return Kind.PROMPT if self.topic in PROMPTS else Kind.NOTE
 
     @property
     def about(self) -> str | None:

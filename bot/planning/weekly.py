@@ -14,6 +14,8 @@ from bot.record import Record
 #: The first days with a line that teaches, and when it comes on the participant's clock.
 TEACHING_LINES = 6
 TEACHING_AT = time(10, 0)
+#: What nobody knew at joining is asked again within the first week, and then once a month.
+UNKNOWN_FIRST, UNKNOWN_EVERY, UNKNOWN_AT = 6, 30, time(11, 0)
 #: A tip that could not be sent by then comes no more: out of the blue it would only puzzle.
 TEACHING_KEEPS = timedelta(hours=1)
 
@@ -47,3 +49,27 @@ def teaching(person: Participant) -> Iterator[Due]:
         until = shifted(at, TEACHING_KEEPS)
         key = f"teaching:{number}"
         yield Due(key=key, topic=Topic.TEACHING, at=at, until=until, number=number)
+
+
+def unknown_risks(person: Participant, now: datetime) -> Iterator[Due]:
+    """What is not known and so counts as yes: may glucose go too low, may there be ketones?
+
+    The first of the two that is unknown is asked: the latest time that has come, and the next.
+    """
+    unknown = (
+        Topic.LOWS_POSSIBLE
+        if person.may_go_low is None
+        else Topic.KETONES_POSSIBLE
+        if person.ketone_risk is None
+        else None
+    )
+    if unknown is None:
+        return
+    first = local_date(person.joined_at, person.zone) + UNKNOWN_FIRST * DAY
+    rounds = max((local_date(now, person.zone) - first).days // UNKNOWN_EVERY, 0)
+    for number in (rounds, rounds + 1):
+        day = first + number * UNKNOWN_EVERY * DAY
+        at = at_local(day, UNKNOWN_AT, person.zone)
+        yield Due(
+            key=f"{unknown.value}:{day}", topic=unknown, at=at, until=shifted(at, TEACHING_KEEPS)
+        )

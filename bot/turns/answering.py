@@ -32,7 +32,7 @@ from bot.units import Unit, plausible, to_mg_dl
 from bot.words.language import Language
 
 #: Topics of the conversation's own questions, and how long each stays open.
-HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, PLATE, RHYTHM = (
+HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, PLATE, RHYTHM, LOWS, KETONES = (
     "hunger",
     "tiredness",
     "go_on",
@@ -41,6 +41,8 @@ HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, PLATE, RHYTHM = (
     "moment",
     "plate",
     "rhythm",
+    "may_go_low",
+    "ketone_risk",
 )
 OPEN: Mapping[str | None, timedelta] = {
     HUNGER: timedelta(days=6),
@@ -50,6 +52,8 @@ OPEN: Mapping[str | None, timedelta] = {
     FIRST_BITE: timedelta(hours=6),
     MOMENT: timedelta(hours=6),
     RHYTHM: timedelta(days=3),
+    LOWS: timedelta(days=6),
+    KETONES: timedelta(days=6),
     None: timedelta(minutes=60),
 }
 
@@ -285,6 +289,27 @@ def _rhythm(
     return Answered(lines=(line,))
 
 
+def _risk(
+    text: str, _understood: Understood, question: Question, book: Notebook, words: Language
+) -> Answered | None:
+    plain = _plain(text)
+    if plain in words.enrolling.yes:
+        known = True
+    elif plain in words.enrolling.no:
+        known = False
+    elif plain in words.enrolling.unknown:
+        book.retract(question.id)
+        return Answered(lines=(words.requests.risk_unknown,))
+    else:
+        return None
+    book.retract(question.id)
+    if question.entry.topic == LOWS:
+        book.person = replace(book.person, may_go_low=known)
+    else:
+        book.person = replace(book.person, ketone_risk=known)
+    return Answered(lines=(words.requests.risk_noted,))
+
+
 def _set_rhythm(book: Notebook, rhythm: Rhythm) -> None:
     """Planning reads the participant's; the record keeps since when it holds."""
     book.person = replace(book.person, rhythm=rhythm.value)
@@ -299,6 +324,8 @@ _TAKERS: Mapping[str | None, Taker] = {
     TIREDNESS: _how,
     GO_ON: _go_on,
     RHYTHM: _rhythm,
+    LOWS: _risk,
+    KETONES: _risk,
 }
 _BY_ASK: Mapping[Ask | None, Taker] = {
     Ask.UNIT: _unit,

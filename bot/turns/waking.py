@@ -60,7 +60,10 @@ def _say(waking: _Waking, item: Due) -> None:
         _say_digest(waking, item)
         return
     buttons: tuple[str, ...] = ()
-    if item.topic is Topic.WEEKLY_QUESTION:
+    if item.topic in (Topic.LOWS_POSSIBLE, Topic.KETONES_POSSIBLE):
+        book.note(Wondered(topic=item.topic.value))
+        buttons = waking.words.enrolling.yes_no_unknown
+    elif item.topic is Topic.WEEKLY_QUESTION:
         book.note(Wondered(topic=HUNGER))
         buttons = waking.words.requests.how_buttons
     elif item.topic is Topic.GO_ON:
@@ -120,6 +123,10 @@ def _text(waking: _Waking, item: Due) -> str:
             return words.requests.hunger
         case Topic.GO_ON:
             return say.go_on
+        case Topic.LOWS_POSSIBLE:
+            return words.enrolling.may_go_low
+        case Topic.KETONES_POSSIBLE:
+            return words.enrolling.ketone_risk
         case Topic.DIGEST:
             raise ValueError("a digest has its own words")
 

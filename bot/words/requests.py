@@ -55,7 +55,8 @@ class RequestSentences:
     go_on_yes: str
     go_on_weekly: str
     go_on_no: str
-    summary_empty: str
+    risk_noted: str
+    risk_unknown: str
     strips_out: str
 
 

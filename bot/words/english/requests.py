@@ -79,9 +79,8 @@ REQUESTS = RequestSentences(
     go_on_yes="Good. I go on as before.",
     go_on_weekly="Good. I will ask for a test once a week.",
     go_on_no='I am silent until you text me. "resume" brings my reminders back.',
-    summary_empty="There is nothing from this week yet. One test before a meal and one two hours "
-    "after "
-    "is a good start.",
+    risk_noted="Thank you. I keep that in mind.",
+    risk_unknown="That is fine. I stay careful. Your care team can tell you: please ask them.",
     strips_out="At your pace they last until about {day}. I keep {kept} aside for lows and sick "
     "days.",
 )
