@@ -50,7 +50,7 @@ def _parts(message: Json) -> Iterator[str]:
     for kind, content in WITHOUT_TEXT.items():
         if next(iter(content)) in message:
             yield f"[{kind}]"
-    yield message.get("text", message.get("caption", ""))
+    yield str(message.get("text", message.get("caption", "")))
     if "edit_date" in message:
         yield "[edited]"
     if "reply_markup" in message:

@@ -2,21 +2,35 @@
 
 from pathlib import Path
 
-LONGEST = 300
+LONGEST = 330  # "about 300"
 
-# File -> why it may be longer. Word lists are data and need no entry.
-REASONS: dict[str, str] = {}
+# File -> why it is longer, and how long it may get. One that shrinks again has to leave the list.
+REASONS: dict[str, tuple[int, str]] = {
+    "bot/parser/english.py": (600, "word lists and patterns of one language, no function"),
+    "bot/parser/requests.py": (450, "half of it the words that ask for something"),
+    "bot/parser/times.py": (450, "one grammar of lengths of time and times on the clock"),
+    "bot/parser/meals.py": (370, "one question to the text, its word lists beside it"),
+    "bot/storage/work.py": (520, "all that one transaction can do, in forty short methods"),
+    "bot/turns/replying.py": (380, "a reply's lines, one short function a kind of line"),
+    "bot/wiring.py": (420, "the one place where parts are put together, live and for replay"),
+    "bot/words/educator.py": (440, "sentences, and the functions that fill them"),
+}
 
 
-def test_no_file_is_long_without_a_reason(checkout: Path) -> None:
-    long = {
-        str(path.relative_to(checkout))
+def lengths(checkout: Path) -> dict[str, int]:
+    """Lines of every module but the word lists."""
+    return {
+        str(path.relative_to(checkout)): len(path.read_text(encoding="utf-8").splitlines())
         for room in ("bot", "scheduler", "demo")
         for path in (checkout / room).rglob("*.py")
         if "vocabulary" not in path.parts
-        and len(path.read_text(encoding="utf-8").splitlines()) > LONGEST
     }
-    assert long == set(REASONS)
+
+
+def test_no_file_is_long_without_a_reason(checkout: Path) -> None:
+    long = {name: lines for name, lines in lengths(checkout).items() if lines > LONGEST}
+    assert long.keys() == REASONS.keys()
+    assert not [name for name, lines in long.items() if lines > REASONS[name][0]]
 
 
 def test_no_module_collects_odds_and_ends(checkout: Path) -> None:
