@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from bot.entries import Step
+from bot.entries import Step, What
 from bot.glucose.pairs import Pair, Status
 from bot.glucose.week import is_very_high
 from bot.localtime import shifted
@@ -16,6 +16,9 @@ PAIRS_A_STEP = 3
 
 #: No step that lowers glucose, and no fewer tests, within a week of a low or of 300 (contract).
 CALM_FOR = timedelta(days=7)
+
+#: The setting under which an educator's release of a step is kept among the requests.
+RELEASED = "released"
 
 #: A step ends by pairs, never by days: time alone teaches nothing.
 ORDER = tuple(Step)
@@ -57,6 +60,16 @@ def next_step(step: Step) -> Step | None:
     return ORDER[index] if index < len(ORDER) else None
 
 
+def released(record: Record, step: Step) -> bool:
+    """Tell whether the educator has released this step."""
+    return any(
+        noted.entry.what is What.SETTINGS
+        and noted.entry.setting == RELEASED
+        and noted.entry.setting_value == step.value
+        for noted in record.requests
+    )
+
+
 def offer(record: Record, every: Sequence[Pair], now: datetime) -> Offer | None:
     """The next step to take at `now`, from all pairs of the record; None after the last."""
     current = step_at(record, now)
@@ -77,7 +90,7 @@ def offer(record: Record, every: Sequence[Pair], now: datetime) -> Offer | None:
         step=following,
         pairs=counted,
         missing=max(PAIRS_A_STEP - counted, 0),
-        needs_release=record.participant.needs_release,
+        needs_release=record.participant.needs_release and not released(record, following),
         held_back=not calm(record, now),
     )
 

@@ -10,7 +10,7 @@ from bot.glucose.pairs import pairs
 from bot.localtime import DAY, at_local, in_zone, zone_named
 from bot.participants import State
 from bot.planning.agenda import due_later
-from bot.programme.steps import step_at
+from bot.programme.steps import released, step_at
 from bot.record import Record, Wondered, fold
 from bot.turns.answering import ERASE
 from bot.turns.notebook import Notebook
@@ -90,11 +90,12 @@ def _goals(asking: Asking) -> Granted:
 def _next_step(asking: Asking) -> Granted:
     say, names = asking.words.requests, asking.words.replies.steps
     order = list(Step)
-    place = order.index(step_at(asking.whole(), asking.now))
+    whole = asking.whole()
+    place = order.index(step_at(whole, asking.now))
     if place + 1 == len(order):
         return Granted(text=say.step_last)
     step = order[place + 1]
-    if asking.book.person.needs_release:
+    if asking.book.person.needs_release and not released(whole, step):
         return Granted(text=say.step_waits.format(step=names[step]))
     asking.book.note(StepTaken(step=step))
     return Granted(text=say.step_taken.format(step=names[step], how=say.step_how[step]))

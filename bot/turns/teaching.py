@@ -1,0 +1,226 @@
+"""An educator's message: the wish it tells, carried out for participants of their own alone.
+
+What nobody but the shell can know comes in with the desk; a participant who is not on it does
+not exist here.
+"""
+
+from collections.abc import Callable, Mapping
+from datetime import datetime
+
+from bot.educator.alerts import forgotten
+from bot.educator.educator import Educator
+from bot.messages import Content, Incoming, Kind, Saying
+from bot.participants import Participant
+from bot.turns import teaching_granting as granting
+from bot.turns import teaching_showing as showing
+from bot.turns.teaching_alerts import MARKS, attend, list_alerts, mark_alert
+from bot.turns.teaching_colleagues import (
+    DEPUTY,
+    answer_offer,
+    ask_deputy,
+    come_back,
+    go_away,
+    set_hours,
+)
+from bot.turns.teaching_desk import Desk, Lesson, Taught, Welcoming, lesson, talking
+from bot.turns.teaching_inviting import (
+    Code,
+    ask_again,
+    ask_for_whom,
+    joined_by,
+    take_answer,
+)
+from bot.turns.teaching_joining import welcome
+from bot.turns.teaching_reading import Wished, named, plain, wished
+from bot.words.educator import Wish, who_words
+from bot.words.language import language
+
+__all__ = [
+    "Code",
+    "Desk",
+    "Taught",
+    "Welcoming",
+    "attend",
+    "joined",
+    "left",
+    "teach",
+    "welcome",
+]
+
+#: Wishes that are granted while another question is open, which then stays open.
+MEANWHILE = frozenset({Wish.ALERTS, Wish.ROSTER, Wish.HELP, *MARKS})
+
+#: Wishes about one participant that show values, and those that do not.
+Page = Callable[[Lesson, Participant, str], None]
+SHOWS: Mapping[Wish, Page] = {
+    Wish.SHOW: lambda lesson, person, _: showing.show_person(lesson, person),
+    Wish.MEALS: showing.show_meals,
+    Wish.CHART: lambda lesson, person, _: showing.show_chart(lesson, person),
+    Wish.STEPS: lambda lesson, person, _: showing.show_steps(lesson, person),
+}
+SETS: Mapping[Wish, Page] = {
+    Wish.GOALS: granting.set_goals,
+    Wish.LOW: granting.set_low,
+    Wish.HIGH: granting.set_high,
+    Wish.RELEASE: lambda lesson, person, _: granting.release(lesson, person),
+    Wish.PLAN: lambda lesson, person, _: granting.set_plan(lesson, person),
+    Wish.END_PLAN: lambda lesson, person, _: granting.end_plan(lesson, person),
+    Wish.NOTE: granting.send_note,
+    Wish.LABEL: granting.set_label,
+}
+PLAIN: Mapping[Wish, Callable[[Lesson, str], None]] = {
+    Wish.HELP: lambda lesson, _: lesson.answer(lesson.say.help),
+    Wish.ROSTER: showing.show_roster,
+    Wish.ALERTS: list_alerts,
+    Wish.GROUP: lambda lesson, _: showing.show_group(lesson),
+    Wish.INVITE: lambda lesson, _: ask_for_whom(lesson),
+    Wish.HOURS: set_hours,
+    Wish.DEPUTY: ask_deputy,
+    Wish.NO_DEPUTY: lambda lesson, _: ask_deputy(lesson, ""),
+    Wish.ACCEPT: lambda lesson, rest: answer_offer(lesson, rest, accepts=True),
+    Wish.DECLINE: lambda lesson, rest: answer_offer(lesson, rest, accepts=False),
+    Wish.AWAY: lambda lesson, _: go_away(lesson),
+    Wish.BACK: lambda lesson, _: come_back(lesson),
+    Wish.CANCEL: lambda lesson, _: lesson.answer(lesson.say.nothing_to_cancel),
+}
+
+
+def teach(
+    desk: Desk, incoming: Incoming, *, now: datetime, fresh: Code, quoted: str | None = None
+) -> Taught:
+    """Take one message of an educator.
+
+    `fresh` is the code to give if the message completes an invitation; `quoted` the key of the
+    bot's own message that this one replies to, if any.
+    """
+    begun = lesson(desk, incoming, now)
+    if not incoming.private:
+        return begun.taught()
+    if incoming.content is not Content.TEXT or not incoming.text.strip():
+        begun.answer(begun.say.reads_text)
+        return begun.taught()
+    if not _answered(begun, incoming.text, fresh, quoted):
+        _wish(begun, incoming.text, quoted)
+    return begun.taught()
+
+
+def joined(educator: Educator, person: Participant, code: str, *, now: datetime) -> Taught:
+    """A participant has joined with a code of this educator, who is told of it."""
+    changed = joined_by(educator, person, code)
+    say = language(educator.language).educator
+    who = who_words(person, changed)
+    shares = "" if person.tell_educator else say.not_shared.format(who=person.id)
+    text = say.somebody_joined.format(who=who, shares=shares).strip()
+    return Taught(educator=changed, says=(_told(educator, person.id, "joined", text, now),))
+
+
+def left(educator: Educator, who: str, *, now: datetime) -> Taught:
+    """A participant has left or taken access away: nothing of theirs is kept."""
+    say = language(educator.language).educator
+    text = say.somebody_left.format(who=who)
+    told = _told(educator, who, f"left:{now.isoformat()}", text, now)
+    return Taught(educator=forgotten(educator, who), says=(told,))
+
+
+def _told(educator: Educator, who: str, what: str, text: str, now: datetime) -> Saying:
+    return Saying(to=educator.id, kind=Kind.NOTE, text=text, key=f"{what}:{who}", due_at=now)
+
+
+def _answered(begun: Lesson, text: str, fresh: Code, quoted: str | None) -> bool:
+    """Take the text as the answer to the open question, if it is one."""
+    talk = begun.educator.talk
+    if talk is None:
+        return False
+    told = wished(text, begun.say)
+    if told is not None and told.wish is Wish.CANCEL:
+        begun.educator = talking(begun.educator, None)
+        begun.answer(begun.say.cancelled)
+        return True
+    bare = told is not None and (not told.rest or told.rest[0].isdigit())
+    if told is not None and bare and told.wish in MEANWHILE:
+        _grant(begun, told, quoted)
+        return True
+    if talk.stage == DEPUTY:
+        return _deputy_named(begun, text, told)
+    if talk.stage == granting.RELEASE:
+        return _release_answered(begun, text, dict(talk.known).get("who", ""))
+    if take_answer(begun, text, fresh):
+        return True
+    if told is not None:  # something else is wished: the question is dropped
+        begun.educator = talking(begun.educator, None)
+        return False
+    ask_again(begun)
+    return True
+
+
+def _deputy_named(begun: Lesson, text: str, told: Wished | None) -> bool:
+    """The question of joining: an id, or nobody. Anything else is a wish of its own."""
+    words = plain(text)
+    if told is None and (words in begun.say.none_words or len(words.split()) == 1):
+        ask_deputy(begun, text)
+        return True
+    begun.educator = talking(begun.educator, None)
+    return False
+
+
+def _release_answered(begun: Lesson, text: str, who: str) -> bool:
+    begun.educator = talking(begun.educator, None)
+    words = plain(text)
+    if words in begun.say.no:
+        begun.answer(begun.say.cancelled)
+        return True
+    person = next((one for one in begun.desk.own if one.id == who), None)
+    if words not in begun.say.yes or person is None:
+        return False
+    granting.release(begun, person, all_the_same=True)
+    return True
+
+
+def _wish(begun: Lesson, text: str, quoted: str | None) -> None:
+    told = wished(text, begun.say)
+    people, rest = named(text.strip(), begun.desk.own, begun.educator)
+    if people and (told is None or not rest):
+        told = Wished(Wish.SHOW, text.strip())  # a name alone is a wish to see the record
+    if told is None:
+        begun.answer(begun.say.not_understood, (begun.say.wishes[Wish.HELP][0],))
+        return
+    _grant(begun, told, quoted)
+
+
+def _grant(begun: Lesson, told: Wished, quoted: str | None) -> None:
+    if told.wish in MARKS:
+        mark_alert(begun, told.wish, told.rest, quoted)
+        return
+    plain_wish = PLAIN.get(told.wish)
+    if plain_wish is not None:
+        plain_wish(begun, told.rest)
+        return
+    found = _person(begun, told)
+    if found is None:
+        return
+    person, rest = found
+    show = SHOWS.get(told.wish)
+    if show is None:
+        SETS[told.wish](begun, person, rest)
+    elif person.tell_educator:
+        show(begun, person, rest)
+    else:
+        begun.answer(begun.say.not_shared.format(who=begun.who(person)))
+
+
+def _person(begun: Lesson, told: Wished) -> tuple[Participant, str] | None:
+    """Whom a wish is about; what is wrong with the name is answered."""
+    say = begun.say
+    if not told.rest:
+        begun.answer(say.whom.format(command=say.wishes[told.wish][0]))
+        return None
+    people, rest = named(told.rest, begun.desk.own, begun.educator)
+    if len(people) == 1:
+        return people[0], rest
+    name = told.rest.split(" ", maxsplit=1)[0].strip(":,")
+    if people:
+        ids = ", ".join(person.id for person in people)
+        begun.answer(say.several.format(name=name, ids=ids))
+    else:
+        begun.answer(say.who_is.format(name=name))
+    return None

@@ -1,0 +1,198 @@
+"""Alerts: told when they are due, listed, and marked as seen, called or closed."""
+
+from collections.abc import Mapping
+from datetime import datetime
+
+from bot.caution.ladder import word_to_educator
+from bot.educator.alerts import (
+    Mark,
+    Telling,
+    To,
+    due_alerts,
+    forgotten,
+    gather,
+    marked,
+    open_alerts,
+    told,
+)
+from bot.educator.educator import Alert, Educator
+from bot.localtime import fixed
+from bot.messages import Kind, Saying
+from bot.turns.teaching_desk import Desk, Lesson, Taught, record_of
+from bot.turns.teaching_reading import numbers, page_of
+from bot.words.educator import (
+    Wish,
+    alert_lines,
+    alert_words,
+    mark_buttons,
+    paged,
+    passed_words,
+)
+from bot.words.language import language
+
+MARKS: Mapping[Wish, Mark] = {
+    Wish.SEEN: Mark.SEEN,
+    Wish.CALLED: Mark.CALLED,
+    Wish.CLOSED: Mark.CLOSED,
+}
+
+
+def attend(desk: Desk, *, now: datetime) -> Taught:
+    """Tell the alerts that are due at `now`, each to whom it is due.
+
+    What a participant's record gives no reason for any more is dropped first: a low that was
+    answered in time, a number that was mended.
+    """
+    educator = _current(desk, now)
+    lesson = Lesson(desk=desk, now=fixed(now, educator.zone), educator=educator, key="attend")
+    deputy = deputy_of(educator, desk)
+    tellings = due_alerts(educator, deputy, now)
+    for telling in tellings:
+        _tell(lesson, telling, deputy)
+    missed = [telling.alert for telling in tellings if telling.to is To.MISSED]
+    if missed:
+        newest = max(alert.number for alert in missed)
+        text = lesson.say.missed.format(count=len(missed))
+        lesson.tell(educator.id, text, f"missed:{newest}", (lesson.say.wishes[Wish.ALERTS][0],))
+    lesson.educator = told(educator, tellings, now)
+    return lesson.taught()
+
+
+def deputy_of(educator: Educator, desk: Desk) -> Educator | None:
+    """The educator who stands in, if they said yes."""
+    if educator.deputy is None or not educator.deputy_agreed:
+        return None
+    return desk.colleague(educator.deputy)
+
+
+def list_alerts(lesson: Lesson, rest: str) -> None:
+    """Open alerts, newest first."""
+    say = lesson.say
+    people = {person.id: person for person in lesson.desk.own}
+    lines = alert_lines(open_alerts(lesson.educator), lesson.educator, people, say)
+    if not lines:
+        lesson.answer(say.alerts_none)
+        return
+    command = say.wishes[Wish.ALERTS][0]
+    text, buttons = paged(
+        say.alerts_head, [("", line) for line in lines], page_of(rest), command, say
+    )
+    lesson.answer(text, buttons)
+
+
+def mark_alert(lesson: Lesson, wish: Wish, rest: str, quoted: str | None) -> None:
+    """Mark one alert: told by its number, by quoting it, or the only open one.
+
+    A number and another educator's id mark an alert that came to this one as the deputy.
+    """
+    say = lesson.say
+    owner = _owner(lesson, rest)
+    if owner is None:
+        lesson.answer(say.mark_unknown)
+        return
+    number = _number(owner, rest, quoted)
+    if number is None:
+        lesson.answer(say.mark_which, (say.wishes[Wish.ALERTS][0],))
+        return
+    alert = owner.alert(number)
+    if alert is None or not _may_mark(lesson, owner, alert):
+        lesson.answer(say.mark_unknown)
+        return
+    mark = MARKS[wish]
+    changed = marked(owner, number, mark, by=lesson.educator.id, now=lesson.now)
+    shown = f"{number}" if owner is lesson.educator else f"{number} {owner.id}"
+    if owner is lesson.educator:
+        lesson.educator = changed
+    else:
+        lesson.colleagues.append(changed)
+        text = language(owner.language).educator.seen_by_deputy.format(
+            deputy=lesson.educator.id, number=number, mark=mark.value
+        )
+        lesson.tell(owner.id, text, f"deputy:{number}:{mark}")
+    lesson.answer(say.marked[mark].format(number=shown))
+
+
+def _owner(lesson: Lesson, rest: str) -> Educator | None:
+    """Whose alert is meant: this educator's, or that of one whom they stand in for."""
+    words = rest.split()
+    if len(words) < 2:
+        return lesson.educator
+    other = lesson.desk.colleague(words[-1].upper())
+    if other is None or other.deputy != lesson.educator.id or not other.deputy_agreed:
+        return None
+    return other
+
+
+def _may_mark(lesson: Lesson, owner: Educator, alert: Alert) -> bool:
+    if owner is not lesson.educator:
+        return alert.passed_at is not None
+    return alert.participant in {person.id for person in lesson.desk.own}
+
+
+def _number(owner: Educator, rest: str, quoted: str | None) -> int | None:
+    first = rest.split()[:1]
+    told_number = numbers(first[0]) if first else ()
+    if told_number:
+        return int(told_number[0])
+    if quoted is not None and quoted.startswith("alert:"):
+        return int(quoted.split(":")[1])
+    waiting = open_alerts(owner)
+    return waiting[0].number if len(waiting) == 1 else None
+
+
+def _current(desk: Desk, now: datetime) -> Educator:
+    """The educator with the alerts for which the records give reason now."""
+    educator = desk.educator
+    own = {person.id: person for person in desk.own}
+    for who in sorted({alert.participant for alert in educator.alerts}):
+        if who not in own or not own[who].tell_educator:
+            educator = forgotten(educator, who)
+            continue
+        record = record_of(desk, who)
+        educator = gather(educator, who, word_to_educator(record), since=now)
+    return educator
+
+
+def _tell(lesson: Lesson, telling: Telling, deputy: Educator | None) -> None:
+    alert, educator = telling.alert, lesson.educator
+    if telling.to is To.DEPUTY and deputy is not None:
+        say = language(deputy.language).educator
+        lesson.says.append(
+            _saying(
+                lesson,
+                deputy.id,
+                passed_words(alert, educator, deputy.zone, say),
+                f"passed:{educator.id}:{alert.number}",
+                alert=alert,
+                buttons=mark_buttons(alert, say, of=educator.id),
+            )
+        )
+    elif telling.to is To.EDUCATOR:
+        record = lesson.record(alert.participant)
+        events = lesson.desk.open(alert.participant).events
+        cause = next((event.body for event in events if event.id == alert.cause), None)
+        lesson.says.append(
+            _saying(
+                lesson,
+                educator.id,
+                alert_words(alert, educator, record, cause, lesson.say),
+                f"alert:{alert.number}:{alert.participant}",
+                alert=alert,
+                buttons=mark_buttons(alert, lesson.say),
+            )
+        )
+
+
+def _saying(
+    lesson: Lesson, to: str, text: str, key: str, *, alert: Alert, buttons: tuple[str, ...]
+) -> Saying:
+    """An alert is as urgent as a caution, and tried as often."""
+    return Saying(
+        to=to,
+        kind=Kind.CAUTION,
+        text=text,
+        key=key,
+        due_at=lesson.now,
+        about=f"alert:{alert.why}",
+        buttons=buttons,
+    )

@@ -1,0 +1,178 @@
+"""What an educator's turn starts from, and what it brings about."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+
+from bot.educator.educator import Educator
+from bot.localtime import fixed
+from bot.messages import Incoming, Kind, Saying
+from bot.participants import Enrolment, Invitation, Participant
+from bot.planning.agenda import next_wake
+from bot.record import Body, Event, Record, Spoke, fold
+from bot.record.fold import of
+from bot.turns.turn import Opened, Turn
+from bot.words.educator import EducatorSentences, who_words
+from bot.words.language import language
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Desk:
+    """An educator with what they may reach.
+
+    `own` are the participants who are theirs now; `open` loads one of them, and raises KeyError
+    for anybody else. `colleague` gives another educator by id.
+    """
+
+    educator: Educator
+    own: tuple[Participant, ...]
+    open: Callable[[str], Opened]
+    colleague: Callable[[str], Educator | None]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Taught:
+    """What is to be kept and said; committed together or not at all.
+
+    `turns` change participants of the educator's own; `invites` are codes with their invitation.
+    """
+
+    educator: Educator
+    colleagues: tuple[Educator, ...] = ()
+    turns: tuple[Turn, ...] = ()
+    says: tuple[Saying, ...] = ()
+    invites: tuple[tuple[str, Invitation], ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Welcoming:
+    """What a message brings about in a chat that joins as an educator."""
+
+    enrolment: Enrolment | None = None
+    educator: Educator | None = None
+    says: tuple[Saying, ...] = ()
+    used: bool = False
+
+
+@dataclass
+class Lesson:
+    """Collects what an educator's turn brings about while it is decided."""
+
+    desk: Desk
+    now: datetime
+    educator: Educator
+    key: str
+    says: list[Saying] = field(default_factory=list)
+    turns: list[Turn] = field(default_factory=list)
+    colleagues: list[Educator] = field(default_factory=list)
+    invites: list[tuple[str, Invitation]] = field(default_factory=list)
+
+    @property
+    def say(self) -> EducatorSentences:
+        """The sentences of the educator's language."""
+        return language(self.educator.language).educator
+
+    def who(self, person: Participant) -> str:
+        """How the educator calls a participant."""
+        return who_words(person, self.educator)
+
+    def answer(self, text: str, buttons: tuple[str, ...] = (), **more: object) -> None:
+        """Answer the educator's message."""
+        self.says.append(
+            Saying(
+                to=self.educator.id,
+                kind=Kind.REPLY,
+                text=text,
+                key=self.key,
+                due_at=self.now,
+                buttons=buttons,
+                **more,  # type: ignore[arg-type]  # fields of Saying
+            )
+        )
+
+    def tell(self, to: str, text: str, key: str, buttons: tuple[str, ...] = ()) -> None:
+        """Tell an educator (this one or a colleague) something unasked."""
+        self.says.append(
+            Saying(to=to, kind=Kind.NOTE, text=text, key=key, due_at=self.now, buttons=buttons)
+        )
+
+    def record(self, who: str) -> Record:
+        """The last 35 days of a participant."""
+        return record_of(self.desk, who)
+
+    def whole(self, who: str) -> Record:
+        """Everything of a participant since joining."""
+        opened = self.desk.open(who)
+        return fold(opened.participant, opened.whole())
+
+    def records(self) -> Iterator[Record]:
+        """The last 35 days of everybody."""
+        return (self.record(person.id) for person in self.desk.own)
+
+    def change(
+        self,
+        person: Participant,
+        *bodies: Body,
+        note: str | None = None,
+        due_at: datetime | None = None,
+    ) -> None:
+        """Change a participant and add to their record; `note` is said to them."""
+        opened = self.desk.open(person.id)
+        at = fixed(self.now, person.zone)
+        says: tuple[Saying, ...] = ()
+        if note is not None:
+            saying = Saying(
+                to=person.id,
+                kind=Kind.NOTE,
+                text=note,
+                key=f"educator:{self.educator.id}:{self.key}",
+                due_at=due_at or at,
+            )
+            says = (saying,)
+            bodies = (*bodies, Spoke(kind=Kind.NOTE, about=None, key=saying.key))
+        last = max((event.id for event in opened.events), default=0)
+        if not opened.events:  # nothing in 35 days: older events hold the last id
+            last = max((event.id for event in opened.whole()), default=0)
+        events = tuple(
+            Event(id=last + place, at=at, body=body) for place, body in enumerate(bodies, start=1)
+        )
+        record = fold(person, (*opened.events, *events))
+        self.turns.append(
+            Turn(
+                participant=person,
+                events=events,
+                says=says,
+                wake_at=next_wake(record, at),
+                record=record,
+            )
+        )
+
+    def taught(self) -> Taught:
+        """Everything that was collected."""
+        return Taught(
+            educator=self.educator,
+            colleagues=tuple(self.colleagues),
+            turns=tuple(self.turns),
+            says=tuple(self.says),
+            invites=tuple(self.invites),
+        )
+
+
+def record_of(desk: Desk, who: str) -> Record:
+    """The last 35 days of a participant of the educator's own; KeyError for anybody else."""
+    opened = desk.open(who)
+    if opened.record is None:
+        return fold(opened.participant, opened.events)
+    return of(opened.record, opened.participant)
+
+
+def lesson(desk: Desk, incoming: Incoming, now: datetime) -> Lesson:
+    """Begin to answer a message."""
+    local = fixed(now, desk.educator.zone)
+    return Lesson(desk=desk, now=local, educator=desk.educator, key=f"reply:{incoming.update}")
+
+
+def talking(educator: Educator, stage: str | None, *known: tuple[str, str]) -> Educator:
+    """The educator with this question open, or none."""
+    talk = None if stage is None else Enrolment(stage=stage, known=known)
+    return replace(educator, talk=talk)
