@@ -193,6 +193,7 @@ def _meal_line(about: Replying, noted: Noted[Meal]) -> str:
         ask_at=ask_at,
         quiet=bool(quiet),
         late=bool(late),
+        teach=about.now < person.joined_at + NEW_FOR,
         now=about.now,
         say=about.words.replies,
     )
@@ -333,6 +334,9 @@ def _meal_around(about: Replying, noted: Noted[Reading]) -> bool:
         pair.before is not None and pair.before.id == noted.id for pair in pairs(about.recent)
     )
 
+
+#: How to tell the first bite is said for as long; later it would only be noise.
+NEW_FOR = timedelta(days=7)
 
 #: What a reply names as the next text, so that nobody waits in doubt.
 NAMED_NEXT = frozenset({Topic.BEFORE_MEAL, Topic.AFTER_MEAL, Topic.DIGEST})

@@ -5,7 +5,7 @@ from datetime import datetime
 
 from bot.entries import Meal
 from bot.words.amounts import clock
-from bot.words.replies import ReplySentences, meal_words, shortened
+from bot.words.replies import ReplySentences, meal_words, sentence_case, shortened
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,4 +52,5 @@ def after_activity_words(
     """The prompt after an activity."""
     if discreet:
         return say.discreet
-    return say.after_activity.format(activity=shortened(activity), end=clock(ended))
+    activity = sentence_case(shortened(activity))
+    return say.after_activity.format(activity=activity, end=clock(ended))

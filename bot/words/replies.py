@@ -226,10 +226,14 @@ def meal_told(
     ask_at: datetime | None,
     quiet: bool,
     late: bool,
+    teach: bool,
     now: datetime,
     say: ReplySentences,
 ) -> str:
-    """A meal said back: what, from when, and when the next text comes."""
+    """A meal said back: what, from when, and when the next text comes.
+
+    `teach` adds how to tell the first bite, for those who are new.
+    """
     if meal.started_at is None:
         return sentence_case(meal_words(meal, say)) + "."
     template = say.meal if meal.text else say.meal_unnamed
@@ -243,7 +247,8 @@ def meal_told(
     if ask_at <= now:
         return f"{line} {say.ask_now}"
     line = f"{line} {say.will_ask.format(at=clock(ask_at))}"
-    return f"{line} {say.not_yet}" if meal.started_at >= now - timedelta(minutes=1) else line
+    starts_now = meal.started_at >= now - timedelta(minutes=1)
+    return f"{line} {say.not_yet}" if teach and starts_now else line
 
 
 def activity_told(activity: Activity, *, ask_at: datetime | None, say: ReplySentences) -> str:

@@ -21,7 +21,7 @@ PROGRAMME = ProgrammeSentences(
     less="less",
     more="more",
     clear="With {later} your glucose rises {change} {unit} {direction} than with {earlier} "
-    "({tests} and {before} tests). That is more than chance would make.",
+    "({tests} and {before} tests). That is more than scatter.",
     not_clear="With {later} your glucose rises {change} {unit} {direction} than with {earlier} so "
     "far. That is not clear yet.",
     not_clear_more="With {later} your glucose rises {change} {unit} {direction} than with "
