@@ -32,7 +32,8 @@ from bot.turns.teaching_inviting import (
 )
 from bot.turns.teaching_joining import welcome
 from bot.turns.teaching_reading import Wished, named, plain, wished
-from bot.words.educator import Wish, who_words
+from bot.words.educator import Wish
+from bot.words.educator_lines import who_words
 from bot.words.language import language
 
 __all__ = [

@@ -20,14 +20,8 @@ from bot.localtime import fixed
 from bot.messages import Kind, Saying
 from bot.turns.teaching_desk import Desk, Lesson, Taught, record_of
 from bot.turns.teaching_reading import numbers, page_of
-from bot.words.educator import (
-    Wish,
-    alert_lines,
-    alert_words,
-    mark_buttons,
-    paged,
-    passed_words,
-)
+from bot.words.educator import Wish
+from bot.words.educator_lines import alert_lines, alert_words, mark_buttons, paged, passed_words
 from bot.words.language import language
 
 MARKS: Mapping[Wish, Mark] = {
@@ -169,13 +163,11 @@ def _tell(lesson: Lesson, telling: Telling, deputy: Educator | None) -> None:
         )
     elif telling.to is To.EDUCATOR:
         record = lesson.record(alert.participant)
-        events = lesson.desk.open(alert.participant).events
-        cause = next((event.body for event in events if event.id == alert.cause), None)
         lesson.says.append(
             _saying(
                 lesson,
                 educator.id,
-                alert_words(alert, educator, record, cause, lesson.say),
+                alert_words(alert, educator, record, lesson.say),
                 f"alert:{alert.number}:{alert.participant}",
                 alert=alert,
                 buttons=mark_buttons(alert, lesson.say),

@@ -5,7 +5,7 @@ from dataclasses import replace
 from bot.turns.teaching_alerts import deputy_of
 from bot.turns.teaching_desk import Lesson, talking
 from bot.turns.teaching_reading import hours_of, plain
-from bot.words.educator import hours_words
+from bot.words.educator_lines import hours_words
 from bot.words.language import language
 
 #: The question of joining that stays open: who stands in.

@@ -12,7 +12,8 @@ from bot.planning.agenda import next_wake
 from bot.record import Body, Event, Record, Spoke, fold
 from bot.record.fold import of
 from bot.turns.turn import Opened, Turn
-from bot.words.educator import EducatorSentences, who_words
+from bot.words.educator import EducatorSentences
+from bot.words.educator_lines import who_words
 from bot.words.language import language
 
 

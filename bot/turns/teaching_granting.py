@@ -24,7 +24,7 @@ from bot.turns.teaching_desk import Lesson, talking
 from bot.turns.teaching_inviting import cut_label
 from bot.turns.teaching_reading import numbers
 from bot.words.amounts import clock, number_words
-from bot.words.educator import goals_line
+from bot.words.educator_lines import goals_line
 from bot.words.language import language
 
 #: The question that is open while a step is released in spite of a low.

@@ -11,7 +11,8 @@ from bot.participants import Enrolment, Invitation
 from bot.turns.enrolling import code_in
 from bot.turns.teaching_desk import Welcoming
 from bot.turns.teaching_reading import hours_of, plain
-from bot.words.educator import EducatorSentences, hours_words
+from bot.words.educator import EducatorSentences
+from bot.words.educator_lines import hours_words
 from bot.words.language import language
 
 CONSENT, ZONE, HOURS = "consent", "zone", "hours"

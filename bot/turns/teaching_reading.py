@@ -53,11 +53,12 @@ def named(
     By label, name or id as a whole, the longest first; else by the first part of an id.
     """
     folded = text.casefold()
-    found: list[tuple[int, Participant]] = []
-    for person in own:
-        for name in (educator.label(person.id), person.name, person.id):
-            if name and _begins(folded, name.casefold()):
-                found.append((len(name), person))
+    found = [
+        (len(name), person)
+        for person in own
+        for name in (educator.label(person.id), person.name, person.id)
+        if name and _begins(folded, name.casefold())
+    ]
     if found:
         longest = max(length for length, _ in found)
         people = {person.id: person for length, person in found if length == longest}

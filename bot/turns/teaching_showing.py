@@ -15,14 +15,8 @@ from bot.turns.teaching_desk import Lesson
 from bot.turns.teaching_reading import page_of
 from bot.turns.weekly import summary
 from bot.words.amounts import change_words, mg_dl_words
-from bot.words.educator import (
-    Wish,
-    goals_line,
-    group_words,
-    paged,
-    roster_lines,
-    why_words,
-)
+from bot.words.educator import Wish
+from bot.words.educator_lines import goals_line, group_words, paged, roster_lines, why_words
 from bot.words.language import language
 from bot.words.requests import record_words
 
