@@ -1,17 +1,12 @@
-"""What was understood becomes events: joined to what was just told, mended, or taken back.
-
-Each function returns facts: what happened, for the reply. No sentence is made here.
-"""
+"""What was understood becomes events, joined to what was told just before."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
-from typing import TypeVar
 
 from bot.entries import (
     Activity,
     Correction,
-    Food,
     Meal,
     Moment,
     Reading,
@@ -23,11 +18,10 @@ from bot.entries import (
     Symptom,
 )
 from bot.planning.prompts import may_raise
-from bot.record import Body, Event, Noted, Record, Retracted, Spoke, Wondered, Wrote
+from bot.record import Noted, Record
+from bot.turns.facts import Fact, Joined, Told
+from bot.turns.mending import correct, take_back
 from bot.turns.notebook import Notebook
-from bot.units import to_mg_dl
-
-T = TypeVar("T", Reading, Meal)
 
 #: What follows within this time adds to the meal just told.
 BURST = timedelta(minutes=2)
@@ -35,49 +29,6 @@ BURST = timedelta(minutes=2)
 MOVES = timedelta(minutes=60)
 #: A meal named as over belongs to one begun this long ago.
 OVER_FROM, OVER_TO = timedelta(minutes=60), timedelta(minutes=180)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Told:
-    """An entry that was kept as it came."""
-
-    id: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Joined:
-    """A meal that added to, moved, or named an earlier one; `id` is the meal as it is now."""
-
-    id: int
-    how: str  # added, moved, over
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Mended:
-    """A correction: the event as it was and as it is."""
-
-    old: Body
-    id: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TakenBack:
-    """A removal, and what it removed."""
-
-    bodies: tuple[Body, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class NothingToMend:
-    """A correction that fits nothing."""
-
-
-@dataclass(frozen=True, slots=True)
-class WhichOne:
-    """A correction that fits two readings of one message."""
-
-
-Fact = Told | Joined | Mended | TakenBack | NothingToMend | WhichOne
 
 
 def enter(
@@ -93,9 +44,9 @@ def enter(
             case Reading():
                 facts.append(Told(id=book.note(_timed(book, entry, entries))))
             case Correction():
-                facts.append(_correct(book, entry, text))
+                facts.append(correct(book, entry, text))
             case Removal():
-                facts.append(_take_back(book))
+                facts.append(take_back(book))
             case Activity() | Skip() | Symptom() | Strips() | Request():
                 facts.append(Told(id=book.note(entry)))
     return tuple(facts)
@@ -224,107 +175,3 @@ def _claim_bare_reading(book: Notebook) -> None:
 
 def _close_questions(book: Notebook, topic: str) -> None:
     book.retract(*(noted.id for noted in book.before.wondered if noted.entry.topic == topic))
-
-
-def _correct(book: Notebook, correction: Correction, typed: str) -> Fact:
-    record = book.record
-    if correction.value is not None:
-        return _correct_value(book, record, correction)
-    if correction.moment is not None:
-        reading = _newest(record.readings)
-        if reading is None:
-            return NothingToMend()
-        return Mended(old=reading.entry, id=book.mend(reading.id, moment=correction.moment))
-    meal = _newest(record.meals)
-    if correction.at is not None:
-        return _correct_start(book, record, correction.at)
-    if meal is None:
-        return NothingToMend()
-    new, foods = _dish_mended(meal.entry, correction, typed)
-    return Mended(old=meal.entry, id=book.mend(meal.id, text=new, foods=foods))
-
-
-def _dish_mended(meal: Meal, correction: Correction, typed: str) -> tuple[str, tuple[Food, ...]]:
-    """`not rice, bread` said of `rice and beans` gives `bread and beans`."""
-    new = correction.text or ""
-    named = [food for food in meal.foods if f"not {food.text}".casefold() in typed.casefold()]
-    if not named or named[0].text not in meal.text:
-        return new, correction.foods
-    wrong = named[0]
-    foods = (*(food for food in meal.foods if food != wrong), *correction.foods)
-    return meal.text.replace(wrong.text, new, 1), foods
-
-
-def _correct_value(book: Notebook, record: Record, correction: Correction) -> Fact:
-    told = sorted(record.readings, key=lambda noted: (noted.at, noted.id), reverse=True)
-    if correction.replaces is not None:
-        fitting = [noted for noted in told[:20] if noted.entry.value == correction.replaces]
-    else:
-        fitting = [noted for noted in told if noted.message == told[0].message] if told else []
-        if len(fitting) > 1:
-            return WhichOne()
-    if not fitting:
-        return NothingToMend()
-    old = fitting[0]
-    unit = correction.unit or old.entry.unit
-    value = Reading(
-        value=correction.value,
-        unit=unit,
-        mg_dl=None if correction.value is None else to_mg_dl(correction.value, unit),
-        moment=old.entry.moment,
-        taken_at=old.entry.taken_at,
-    )
-    return Mended(old=old.entry, id=book.supersede(old.id, value))
-
-
-def _correct_start(book: Notebook, record: Record, at: datetime) -> Fact:
-    """`I ate at 1`: the newest meal began then, and so was a before-reading told without a time."""
-    meal = _newest(record.meals)
-    if meal is None:
-        return NothingToMend()
-    for reading in record.readings:
-        entry = reading.entry
-        waits = entry.taken_at is None and entry.moment is Moment.BEFORE_MEAL
-        if waits and reading.message == meal.message:
-            book.mend(reading.id, taken_at=at)
-    return Mended(old=meal.entry, id=book.mend(meal.id, started_at=at))
-
-
-def _newest(notes: tuple[Noted[T], ...]) -> Noted[T] | None:
-    """The one told last."""
-    return max(notes, key=lambda noted: (noted.at, noted.id), default=None)
-
-
-def _take_back(book: Notebook) -> Fact:
-    """Take back everything that the last message with an entry brought."""
-    standing = _standing(book)
-    last = next((event.message for event in reversed(standing) if _is_entry(event.body)), None)
-    if last is None:
-        return TakenBack(bodies=())
-    events = [event for event in standing if event.message == last]
-    book.retract(*(event.root for event in events))
-    return TakenBack(bodies=tuple(event.body for event in events if _is_entry(event.body)))
-
-
-def _standing(book: Notebook) -> list[Event]:
-    """What people told and still stands, each as it is now, in the order of the messages."""
-    latest: dict[int, Event] = {}
-    for event in book.old:
-        if isinstance(event.body, Retracted):
-            for id_ in event.body.ids:
-                latest.pop(id_, None)
-        elif event.message is not None and not isinstance(event.body, Spoke | Wondered | Wrote):
-            latest[event.root] = event
-    return sorted(latest.values(), key=lambda event: (event.at, event.root))
-
-
-def _is_entry(body: Body) -> bool:
-    return isinstance(body, Reading | Meal | Activity | Symptom | Skip | Strips)
-
-
-def retract_message(book: Notebook, message: str) -> tuple[Body, ...]:
-    """Take back what a message entered, before its edited text is read anew; gives what it was."""
-    events = [event for event in _standing(book) if event.message == message]
-    questions = [noted.id for noted in book.before.wondered if noted.message == message]
-    book.retract(*(event.root for event in events), *questions)
-    return tuple(event.body for event in events)

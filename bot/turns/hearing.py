@@ -16,10 +16,14 @@ from bot.parser import read
 from bot.planning.agenda import next_wake
 from bot.planning.asked import PLATE, asked
 from bot.record import Body, Wondered, Wrote
-from bot.turns.answering import MOMENT, RHYTHM, Answered, answer, is_complete
-from bot.turns.entering import Fact, Told, enter, retract_message
+from bot.turns.answering import answer, is_complete
+from bot.turns.entering import enter
+from bot.turns.facts import Fact, Told
+from bot.turns.mending import retract_message
 from bot.turns.notebook import Notebook
-from bot.turns.replying import Replying, reply_lines
+from bot.turns.questions import MOMENT, RHYTHM, Answered
+from bot.turns.reply import Replying
+from bot.turns.replying import reply_lines
 from bot.turns.requesting import Asking, Granted, grant
 from bot.turns.turn import Opened, Turn
 from bot.words.cautions import activity_words, caution_words

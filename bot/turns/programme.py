@@ -14,8 +14,8 @@ from bot.programme.strips import strip_count
 from bot.programme.telling import most_telling
 from bot.programme.testing import Rhythm, propose, strips_a_week
 from bot.record import Record, Wondered
-from bot.turns.answering import RHYTHM
 from bot.turns.notebook import Notebook
+from bot.turns.questions import RHYTHM
 from bot.words import programme as put
 from bot.words.language import Language
 

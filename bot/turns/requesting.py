@@ -12,8 +12,8 @@ from bot.participants import State
 from bot.planning.agenda import due_later
 from bot.programme.steps import released, step_at
 from bot.record import Record, Wondered, fold
-from bot.turns.answering import ERASE
 from bot.turns.notebook import Notebook
+from bot.turns.questions import ERASE
 from bot.turns.turn import Opened
 from bot.turns.weekly import summary
 from bot.words.amounts import clock

@@ -11,8 +11,8 @@ from bot.participants import Participant
 from bot.planning.agenda import due, next_wake
 from bot.planning.due import Due, Topic
 from bot.record import Record, Wondered, fold
-from bot.turns.answering import GO_ON, HUNGER
 from bot.turns.notebook import Notebook
+from bot.turns.questions import GO_ON, HUNGER
 from bot.turns.turn import Opened, Turn
 from bot.turns.weekly import digest
 from bot.words.cautions import recheck_words

@@ -185,3 +185,17 @@ def test_an_activity_under_way_is_completed_by_done() -> None:
     )
     (activity,) = of_type(played, "activity")
     assert (activity["minutes"], activity["ended_at"][11:16]) == (20, "10:25")
+
+
+def test_sorry_after_a_value_that_was_asked_about_mends_that_value_and_no_other() -> None:
+    played = (
+        Story(unit="mmol/L")
+        .says("08:00", "10.9 fasting")
+        .says("12:00", "71, rice and stew")
+        .says("12:01", "sorry 7.1")
+        .passes("13:00")
+        .play()
+    )
+    assert [line["value"] for line in of_type(played, "reading")] == [10.9, 7.1]
+    (pair,) = of_type(played, "pair")
+    assert pair["before"] == 127.91

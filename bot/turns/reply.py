@@ -1,0 +1,49 @@
+"""What a reply is made from, and how to look things up in it."""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from bot.entries import (
+    Ask,
+    Doubt,
+    Reading,
+)
+from bot.glucose.pairs import Pair, pairs
+from bot.planning.agenda import upcoming
+from bot.record import Noted, Record
+from bot.turns.facts import Fact
+from bot.turns.notebook import Notebook
+from bot.words.language import Language
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Replying:
+    """What a reply is made from. `recent` is what stands of the
+    last days, `before` the same as the turn found it."""
+
+    before: Record
+    recent: Record
+    book: Notebook
+    facts: tuple[Fact, ...]
+    new: frozenset[int]
+    now: datetime
+    cautioned: frozenset[int]
+    closed: Noted[Reading] | None
+    words: Language
+    ask: Ask | None
+    doubt: Doubt
+    number: str
+
+
+def noted_reading(record: Record, id_: int) -> Noted[Reading] | None:
+    return next((noted for noted in record.readings if noted.id == id_), None)
+
+
+def pair_after(record: Record, id_: int) -> Pair | None:
+    """The pair that a reading closes."""
+    return next((pair for pair in pairs(record) if pair.after and pair.after.id == id_), None)
+
+
+def due_at(about: Replying, key: str) -> datetime | None:
+    """When the prompt with this key falls due; None if it does not come."""
+    return next((due.at for due in upcoming(about.recent, about.now) if due.key == key), None)
