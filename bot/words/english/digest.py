@@ -40,7 +40,7 @@ DIGEST = DigestSentences(
     so_far="Your week so far.",
     all_within=(
         "{count} full tests, and all ended within your goal. Well done for checking.",
-        "All {count} full tests ended within your goal. Good work.",
+        "Each of your {count} full tests ended within your goal. Thank you for testing.",
         "You tested {count} meals, and all ended within your goal.",
     ),
     tested_pairs=(
@@ -111,8 +111,8 @@ DIGEST = DigestSentences(
     beyond_scatter="more than meter scatter",
     within_scatter="within meter scatter",
     food_working=(
-        "Food was still at work around {count} activities: no change told.",
-        "Around {count} activities food was still at work: no change told.",
+        "Food was still at work in {count} of your activities: no change told.",
+        "In {count} of your activities food was still at work: no change told.",
     ),
     steps={
         Step.AS_USUAL: "meals as usual",

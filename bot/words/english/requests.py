@@ -64,7 +64,7 @@ REQUESTS = RequestSentences(
     food_tests="{food}, {count} tests of yours. Change in {unit}: {rises}.",
     food_smaller="You could test a smaller piece, and see.",
     not_glucose="I keep only glucose, meals and moving. Your clinic is the place for that number.",
-    chatter="You are welcome. I am here for your tests: text me a number, a meal, or help.",
+    chatter="I am here for your tests: text me a number, a meal, or help.",
     hunger="One question for the week. Compared with last week, are you hungry less, the same, "
     "or more?",
     tiredness="Thank you. And are you tired less, the same, or more?",
