@@ -8,75 +8,28 @@ import logging
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
-from typing import Protocol
 
 from sqlalchemy.exc import InterfaceError, OperationalError
 
+from bot.guesses import Guesses
 from bot.logs import place_of, say
 from bot.messages import Incoming
-from bot.participants import Enrolment, Invitation, Participant
+from bot.participants import Invitation, Participant, Role
+from bot.record import fold
 from bot.storage.outbox import TO_CHAT
 from bot.storage.store import Store
 from bot.storage.work import ChatSeen, Work
+from bot.teaching import Kept, Teaching
+from bot.turns.ports import Turns
+from bot.turns.teaching_leaving import leave
 from bot.turns.turn import Joining, Opened, Turn
+
+__all__ = ["NOTHING", "Conversation", "Outcome", "Turns"]
 
 _LOG = logging.getLogger(__name__)
 
 #: A person whose wake-up failed is tried again after this, so that one fault spins nobody.
 AFTER_A_FAILED_WAKE = timedelta(minutes=5)
-
-#: Wrong codes that a chat may try within an hour; more are not even looked up.
-WRONG_CODES = 5
-WRONG_CODES_WITHIN = timedelta(hours=1)
-#: Chats whose wrong codes are counted at one time; the oldest are forgotten first.
-COUNTED_CHATS = 10_000
-
-
-class Hear(Protocol):
-    """`bot.turns.hearing.hear`."""
-
-    def __call__(
-        self, opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | None
-    ) -> Turn: ...
-
-
-class Wake(Protocol):
-    """`bot.turns.waking.wake`."""
-
-    def __call__(self, opened: Opened, *, now: datetime) -> Turn: ...
-
-
-class Start(Protocol):
-    """`bot.turns.waking.start`."""
-
-    def __call__(self, participant: Participant, *, now: datetime) -> datetime | None: ...
-
-
-class Join(Protocol):
-    """`bot.turns.enrolling.join`."""
-
-    def __call__(
-        self,
-        enrolment: Enrolment | None,
-        invitation: Invitation | None,
-        incoming: Incoming,
-        *,
-        now: datetime,
-        new_id: str,
-        clock_speed: float,
-        group_told: bool,
-    ) -> Joining: ...
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Turns:
-    """The pure functions that decide."""
-
-    hear: Hear
-    wake: Wake
-    start: Start
-    join: Join
-    code_in: Callable[[str], str | None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -108,7 +61,8 @@ class Conversation:
         self._real_now = real_now
         self._new_id = new_id
         self._clock_speed = clock_speed
-        self._guesses = _Guesses()
+        self._guesses = Guesses()
+        self._teaching = Teaching(real_now=real_now, new_id=new_id, clock_speed=clock_speed)
 
     def hear(self, incoming: Incoming, now: datetime) -> Outcome:
         """Take one message. Handled or parked once it returns: it may be confirmed then.
@@ -142,12 +96,14 @@ class Conversation:
         now = _to_millisecond(now)
         try:
             with self._store.turn() as work:
+                if work.educators.next_wake(who) is not None:
+                    return _outcome(self._teaching.wake(work, who, now))
                 opened = work.open(who, now)
                 due = work.next_wake(who)
                 if opened is None or due is None or due > now:
                     return NOTHING
-                turn = self._turns.wake(opened, now=now)
-                return self._keep(work, _never_at_once(turn, now))
+                turn = _never_at_once(self._turns.wake(opened, now=now), now)
+                return self._keep(work, opened, turn, now)
         except (OperationalError, InterfaceError):
             raise
         except Exception as error:
@@ -155,6 +111,7 @@ class Conversation:
             again = now + AFTER_A_FAILED_WAKE
             with self._store.turn() as work:
                 work.set_wake(who, again)
+                work.educators.put_off(who, again)
             return Outcome(wake_at=again)
 
     def enrol(self, participant: Participant, now: datetime, *, chat: str | None = None) -> Outcome:
@@ -178,7 +135,8 @@ class Conversation:
             return self._join(work, chat or ChatSeen(id=incoming.chat), incoming, now)
         if chat.blocked:
             work.set_blocked(chat.id, blocked=False)
-        # An educator's chat (chat.role) is for bot.turns.teaching to answer, from here.
+        if chat.role is Role.EDUCATOR:
+            return _outcome(self._teaching.hear(work, chat.participant, incoming, now))
         return self._hear_participant(work, chat.participant, incoming, now)
 
     def _hear_participant(
@@ -188,29 +146,50 @@ class Conversation:
         if opened is None:
             raise LookupError("a chat points to nobody")
         quoted = work.outbox.receipt(incoming.chat, incoming.quotes) if incoming.quotes else None
-        turn = self._turns.hear(opened, incoming, now=now, quoted=quoted)
+        turn = leave(opened, incoming, now=now) or self._turns.hear(
+            opened, incoming, now=now, quoted=quoted
+        )
         if turn.erase:
             work.erase(who)
             farewell = (replace(saying, to=TO_CHAT + incoming.chat) for saying in turn.says)
-            return Outcome(said=work.outbox.queue(farewell, self._real_now()), erased=True)
+            said = work.outbox.queue(farewell, self._real_now())
+            if opened.participant.educator is not None:
+                said += self._teaching.left(work, opened.participant.educator, who, now).said
+            return Outcome(said=said, erased=True)
         if incoming.text:
             work.keep_text(who, incoming, now)
         owed = work.outbox.owe_cautions(who, self._real_now())
-        kept = self._keep(work, turn, heard_at=now)
+        kept = self._keep(work, opened, turn, now, heard_at=now)
         return replace(kept, said=kept.said + owed)
 
-    def _keep(self, work: Work, turn: Turn, *, heard_at: datetime | None = None) -> Outcome:
+    def _keep(
+        self,
+        work: Work,
+        opened: Opened,
+        turn: Turn,
+        now: datetime,
+        *,
+        heard_at: datetime | None = None,
+    ) -> Outcome:
         work.save(turn, heard_at=heard_at)
         said = work.outbox.queue(turn.says, self._real_now())
-        return Outcome(said=said, wake_at=turn.wake_at)
+        kept = Outcome(said=said, wake_at=turn.wake_at)
+        before = opened.participant
+        if before.educator is None and turn.participant.educator is None:
+            return kept
+        record = turn.record or fold(turn.participant, (*opened.events, *turn.events))
+        return _outcome(self._teaching.follow(work, before, record, now), kept)
 
     def _join(
         self, work: Work, chat: ChatSeen, incoming: Incoming, now: datetime
     ) -> Outcome:
         code = self._code(chat, incoming)
+        invitation = self._invitation(work, chat.id, code)
+        if invitation is not None and invitation.role is Role.EDUCATOR:
+            return self._welcome(work, chat, invitation, incoming, now)
         joining = self._turns.join(
             chat.enrolment,
-            self._invitation(work, chat.id, code),
+            invitation,
             incoming,
             now=now,
             new_id=self._new_id(),
@@ -228,7 +207,32 @@ class Conversation:
             )
         self._keep_chat(work, chat, incoming, joining)
         said = work.outbox.queue(joining.says, self._real_now())
-        return Outcome(said=said, wake_at=joining.wake_at)
+        kept = Outcome(said=said, wake_at=joining.wake_at)
+        if person is None or code is None:
+            return kept
+        return _outcome(self._teaching.joined(work, person, code, now), kept)
+
+    def _welcome(
+        self,
+        work: Work,
+        chat: ChatSeen,
+        invitation: Invitation,
+        incoming: Incoming,
+        now: datetime,
+    ) -> Outcome:
+        """A chat that joins by an educator's code."""
+        told = self._teaching.welcome(work, chat.enrolment, invitation, incoming, now)
+        code = self._code(chat, incoming)
+        if told.used and code is not None:
+            work.spend(code, self._real_now())
+        after = replace(
+            chat, participant=told.educator, role=Role.EDUCATOR, enrolment=told.enrolment
+        )
+        if after.participant or after.enrolment:
+            work.keep_chat(after, self._real_now())
+        elif chat.enrolment:
+            work.forget_chat(chat.id)
+        return Outcome(said=told.said)
 
     def _keep_chat(
         self, work: Work, chat: ChatSeen, incoming: Incoming, joining: Joining
@@ -267,21 +271,10 @@ class Conversation:
                 work.keep_text(chat.participant, incoming, now)
 
 
-class _Guesses:
-    """Wrong codes a chat, in memory only: nothing is kept of strangers."""
-
-    def __init__(self) -> None:
-        self._wrong: dict[str, list[datetime]] = {}
-
-    def too_many(self, chat: str, now: datetime) -> bool:
-        recent = [at for at in self._wrong.get(chat, ()) if now - at < WRONG_CODES_WITHIN]
-        return len(recent) >= WRONG_CODES
-
-    def wrong(self, chat: str, now: datetime) -> None:
-        if chat not in self._wrong and len(self._wrong) >= COUNTED_CHATS:
-            del self._wrong[next(iter(self._wrong))]
-        self._wrong.setdefault(chat, []).append(now)
-        del self._wrong[chat][:-WRONG_CODES]
+def _outcome(kept: Kept, after: Outcome = NOTHING) -> Outcome:
+    """What a turn left behind, with what it meant to an educator."""
+    wakes = [wake for wake in (kept.wake_at, after.wake_at) if wake is not None]
+    return Outcome(said=kept.said + after.said, wake_at=min(wakes, default=None))
 
 
 def _never_at_once(turn: Turn, now: datetime) -> Turn:

@@ -30,6 +30,17 @@ class Participant(SQLModel, table=True):
     next_wake_ms: int | None = Field(default=None, sa_type=BigInteger, index=True)
 
 
+class Educator(SQLModel, table=True):
+    """An educator. `body` holds their alerts too; whose participants are theirs is asked of
+    the participants' rows."""
+
+    id: str = Field(primary_key=True)
+    body: str
+    deputy: str | None = Field(default=None, index=True)
+    made_real: int = Field(sa_type=BigInteger)
+    next_wake_ms: int | None = Field(default=None, sa_type=BigInteger, index=True)
+
+
 class Chat(SQLModel, table=True):
     """A chat: whose it is, or how far it has come in joining.
 
@@ -149,6 +160,7 @@ def _table(name: str) -> Table:
 
 
 participant = _table("participant")
+educator = _table("educator")
 chat = _table("chat")
 invitation = _table("invitation")
 entry = _table("entry")

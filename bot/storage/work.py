@@ -16,6 +16,7 @@ from bot.participants import Enrolment, Invitation, Participant, Role
 from bot.record import Event, Record
 from bot.storage import codec, tables
 from bot.storage.codec import to_ms
+from bot.storage.educators import Educators
 from bot.storage.outbox import Outbox
 from bot.turns.turn import Opened, Turn
 
@@ -122,6 +123,7 @@ class Work:
     def __init__(self, connection: Connection, cache: Cache) -> None:
         self.connection = connection
         self.outbox = Outbox(connection)
+        self.educators = Educators(connection)
         self._cache = cache
         self._afterwards = _Afterwards()
 
@@ -319,16 +321,20 @@ class Work:
     def due(self, now: datetime, limit: int) -> tuple[tuple[str, ...], datetime | None]:
         """Who is due by now, the longest waiting first, and the earliest wake after now."""
         table = tables.participant
+        educators, educators_later = self.educators.due(now, limit)
         who = self.connection.execute(
             select(table.c.id)
             .where(table.c.next_wake_ms <= to_ms(now))
             .order_by(table.c.next_wake_ms, table.c.id)
-            .limit(limit)
+            .limit(limit - len(educators))
         ).scalars()
         later = self.connection.execute(
             select(func.min(table.c.next_wake_ms)).where(table.c.next_wake_ms > to_ms(now))
         ).scalar_one()
-        return tuple(who), None if later is None else codec.from_ms(later)
+        instants = [] if later is None else [codec.from_ms(later)]
+        if educators_later is not None:
+            instants.append(educators_later)
+        return (*educators, *who), min(instants, default=None)
 
     def earliest(self) -> tuple[datetime, str] | None:
         """Whose wake comes first of all, and when."""
@@ -339,7 +345,11 @@ class Work:
             .order_by(table.c.next_wake_ms, table.c.id)
             .limit(1)
         ).one_or_none()
-        return None if row is None else (codec.from_ms(row.next_wake_ms), row.id)
+        first = [] if row is None else [(codec.from_ms(row.next_wake_ms), str(row.id))]
+        educator = self.educators.earliest()
+        if educator is not None:
+            first.append(educator)
+        return min(first, default=None)
 
     def people(self) -> list[Enrolled]:
         """Everybody, in the order of joining."""

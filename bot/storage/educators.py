@@ -1,0 +1,115 @@
+"""Educators within one transaction: their rows, and which participants are theirs."""
+
+from datetime import datetime
+
+from pydantic import TypeAdapter
+from sqlalchemy import Connection, delete, func, insert, select, update
+
+from bot.educator.educator import Educator
+from bot.participants import Participant
+from bot.storage import codec, tables
+from bot.storage.codec import to_ms
+
+_EDUCATOR = TypeAdapter(Educator)
+
+
+class Educators:
+    """The educators of one database. What is theirs is asked of the participants' own rows, so
+    that access ends in the transaction in which a participant takes it away."""
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+
+    def get(self, id_: str) -> Educator | None:
+        """Lock an educator for this turn; None if there is none."""
+        table = tables.educator
+        body = self._connection.execute(
+            select(table.c.body).where(table.c.id == id_).with_for_update()
+        ).scalar_one_or_none()
+        return None if body is None else _EDUCATOR.validate_json(body)
+
+    def save(self, educator: Educator, real_now: datetime, wake_at: datetime | None) -> None:
+        """Keep an educator as they now are, with their next wake."""
+        table = tables.educator
+        values = {
+            "body": _EDUCATOR.dump_json(educator).decode(),
+            "deputy": educator.deputy,
+            "next_wake_ms": None if wake_at is None else to_ms(wake_at),
+        }
+        known = self._connection.execute(
+            update(table).where(table.c.id == educator.id).values(values)
+        )
+        if not known.rowcount:
+            row = {"id": educator.id, "made_real": to_ms(real_now), **values}
+            self._connection.execute(insert(table).values(row))
+
+    def own(self, id_: str) -> tuple[Participant, ...]:
+        """The participants who are this educator's now, in the order of joining."""
+        table = tables.participant
+        bodies = self._connection.execute(
+            select(table.c.body)
+            .where(table.c.educator == id_)
+            .order_by(table.c.made_real, table.c.id)
+        ).scalars()
+        return tuple(codec.participant_of(body) for body in bodies)
+
+    def deputized(self, id_: str) -> tuple[str, ...]:
+        """The ids of the educators who named this one as deputy."""
+        table = tables.educator
+        return tuple(
+            self._connection.execute(
+                select(table.c.id).where(table.c.deputy == id_).order_by(table.c.id)
+            ).scalars()
+        )
+
+    def next_wake(self, id_: str) -> datetime | None:
+        """When an educator is to be looked at next."""
+        table = tables.educator
+        ms = self._connection.execute(
+            select(table.c.next_wake_ms).where(table.c.id == id_)
+        ).scalar_one_or_none()
+        return None if ms is None else codec.from_ms(ms)
+
+    def put_off(self, id_: str, until: datetime) -> None:
+        """A wake-up failed: not again before then; nothing for somebody who is no educator."""
+        table = tables.educator
+        self._connection.execute(
+            update(table).where(table.c.id == id_).values(next_wake_ms=to_ms(until))
+        )
+
+    def due(self, now: datetime, limit: int) -> tuple[tuple[str, ...], datetime | None]:
+        """Who is due by now, the longest waiting first, and the earliest wake after now."""
+        table = tables.educator
+        who = self._connection.execute(
+            select(table.c.id)
+            .where(table.c.next_wake_ms <= to_ms(now))
+            .order_by(table.c.next_wake_ms, table.c.id)
+            .limit(limit)
+        ).scalars()
+        later = self._connection.execute(
+            select(func.min(table.c.next_wake_ms)).where(table.c.next_wake_ms > to_ms(now))
+        ).scalar_one()
+        return tuple(who), None if later is None else codec.from_ms(later)
+
+    def earliest(self) -> tuple[datetime, str] | None:
+        """Whose wake comes first, and when."""
+        table = tables.educator
+        row = self._connection.execute(
+            select(table.c.next_wake_ms, table.c.id)
+            .where(table.c.next_wake_ms.is_not(None))
+            .order_by(table.c.next_wake_ms, table.c.id)
+            .limit(1)
+        ).one_or_none()
+        return None if row is None else (codec.from_ms(row.next_wake_ms), row.id)
+
+    def forget_messages(self, id_: str, participant: str) -> None:
+        """What was written to an educator may hold values of somebody who has left: of what was
+        sent only the keys stay, and what is about that person and waits is not sent at all."""
+        box = tables.outbox
+        mine = box.c.reader == id_
+        self._connection.execute(
+            delete(box).where(mine, box.c.state == "pending", box.c.key.contains(participant))
+        )
+        self._connection.execute(
+            update(box).where(mine, box.c.state != "pending").values(text="", extras=None)
+        )
