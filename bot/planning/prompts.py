@@ -58,10 +58,11 @@ def after_meals(record: Record) -> Iterator[Due]:
 def _nudge(record: Record, prompt: Due) -> Iterator[Due]:
     """The second asking: a quarter of an hour after the first, or when `later` asked for it.
 
-    Keyed by the prompt, so that several `later` move it and never multiply it.
+    Keyed by the prompt, so that several `later` move it and never multiply it. `skip` is an
+    answer too.
     """
     said = spoken_at(record, prompt.key)
-    if said is None:
+    if said is None or any(skip.at >= said.at for skip in record.skips):
         return
     at = shifted(said.at, NUDGE)
     for request in record.requests:

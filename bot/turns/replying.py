@@ -17,6 +17,7 @@ from bot.entries import (
     Treatment,
 )
 from bot.glucose.effects import effects
+from bot.glucose.pairs import Status
 from bot.glucose.readings import settled
 from bot.planning.due import activity_key, meal_key
 from bot.planning.prompts import AFTER_UNTIL, TWO_HOURS, may_raise
@@ -91,6 +92,10 @@ def _told_lines(about: Replying, id_: int) -> Iterator[str]:
             return
 
 
+#: Moments of a reading that may be said to be off a meal's time; any other speaks for itself.
+SPEAKS_OF_A_MEAL = frozenset({Moment.AFTER_MEAL, Moment.UNSTATED})
+
+
 def _reading_lines(about: Replying, id_: int) -> Iterator[str]:
     noted = noted_reading(about.recent, id_)
     if noted is None:
@@ -99,6 +104,8 @@ def _reading_lines(about: Replying, id_: int) -> Iterator[str]:
     pair = pair_after(about.recent, id_)
     # A washed repeat takes the moment of the value that it overrules.
     moment = next(one.moment for one in settled(about.recent) if one.noted.id == id_)
+    if pair is not None and pair.status is Status.OFF_TIME and moment not in SPEAKS_OF_A_MEAL:
+        pair = None
     yield put.reading_words(replace(noted.entry, moment=moment), pair, person, say)
     cautions = about.words.cautions
     for gone in sorted(doubtful(about.recent) - doubtful(about.before)):

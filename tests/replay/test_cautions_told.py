@@ -83,9 +83,7 @@ def test_unanswered_a_low_is_asked_about_once_more_ten_minutes_later() -> None:
 
 
 def test_where_lows_are_possible_one_more_test_an_hour_after_recovery() -> None:
-    played = (
-        Story(may_go_low=None).says("11:00", "62").says("11:16", "84").passes("14:00").play()
-    )
+    played = Story(may_go_low=None).says("11:00", "62").says("11:16", "84").passes("14:00").play()
     assert ("12:16", "prompt", "recheck") in spoken(played, "prompt")
 
 
@@ -220,7 +218,9 @@ def test_seventy_to_seventy_nine_is_just_under_the_goal_not_a_low() -> None:
 
 def test_some_carbohydrate_before_activity_below_90_where_lows_are_possible() -> None:
     played = (
-        Story(may_go_low=True).says("11:00", "84 fasting").says("11:05", "going for a walk")
-    ).passes("11:06").play()
+        (Story(may_go_low=True).says("11:00", "84 fasting").says("11:05", "going for a walk"))
+        .passes("11:06")
+        .play()
+    )
     *_, reply = texts(played, "reply")
     assert "below 90" in reply

@@ -199,3 +199,22 @@ def test_sorry_after_a_value_that_was_asked_about_mends_that_value_and_no_other(
     assert [line["value"] for line in of_type(played, "reading")] == [10.9, 7.1]
     (pair,) = of_type(played, "pair")
     assert pair["before"] == 127.91
+
+
+def test_no_nudge_after_skip() -> None:
+    played = Story().says("12:00", "118, rice").says("14:02", "can't test").passes("15:00").play()
+    assert spoken(played, "prompt") == [("14:00", "prompt", "after_meal")]
+
+
+def test_a_value_after_activity_is_not_said_to_be_off_a_meals_time() -> None:
+    played = (
+        Story()
+        .says("13:00", "a biscuit")
+        .says("15:30", "walked 20 min")
+        .says("15:41", "140")
+        .passes("15:42")
+        .play()
+    )
+    *_, reply = texts(played, "reply")
+    assert "after moving" in reply
+    assert "biscuit" not in reply
