@@ -47,7 +47,7 @@ def test_no_caution_between_the_levels(said: str) -> None:
 
 def test_a_low_that_answers_a_prompt_is_cautioned_before_anything_else() -> None:
     played = Story().says("12:00", "118, rice").says("14:01", "52").passes("14:02").play()
-    assert [line["kind"] for line in played.sent if line["at"][11:16] == "14:01"][0] == "caution"
+    assert next(line["kind"] for line in played.sent if line["at"][11:16] == "14:01") == "caution"
     (pair,) = of_type(played, "pair")
     assert pair["status"] == "around_low"
 
