@@ -74,9 +74,10 @@ class Teaching:
             now=now,
             new_id=self._new_id(),
             clock_speed=self._clock_speed,
+            existing=work.educators.get(invitation.educator) if invitation.educator else None,
         )
         if told.educator is not None:
-            work.educators.save(told.educator, self._real_now(), None)
+            self._save(work, told.educator, now)
         return Welcomed(
             said=work.outbox.queue(told.says, self._real_now()),
             enrolment=told.enrolment,

@@ -9,7 +9,7 @@ from datetime import datetime
 
 from bot.educator.alerts import forgotten
 from bot.educator.educator import Educator
-from bot.messages import Content, Incoming, Kind, Saying
+from bot.messages import Content, Incoming
 from bot.participants import Participant
 from bot.turns import teaching_granting as granting
 from bot.turns import teaching_showing as showing
@@ -22,7 +22,7 @@ from bot.turns.teaching_colleagues import (
     go_away,
     set_hours,
 )
-from bot.turns.teaching_desk import Desk, Lesson, Taught, Welcoming, lesson, talking
+from bot.turns.teaching_desk import Desk, Lesson, Taught, Welcoming, lesson, talking, unasked
 from bot.turns.teaching_inviting import (
     Code,
     ask_again,
@@ -112,19 +112,15 @@ def joined(educator: Educator, person: Participant, code: str, *, now: datetime)
     who = who_words(person, changed)
     shares = "" if person.tell_educator else say.not_shared.format(who=person.id)
     text = say.somebody_joined.format(who=who, shares=shares).strip()
-    return Taught(educator=changed, says=(_told(educator, person.id, "joined", text, now),))
+    return Taught(educator=changed, says=(unasked(educator, text, f"joined:{person.id}", now),))
 
 
 def left(educator: Educator, who: str, *, now: datetime) -> Taught:
     """A participant has left or taken access away: nothing of theirs is kept."""
     say = language(educator.language).educator
     text = say.somebody_left.format(who=who)
-    told = _told(educator, who, f"left:{now.isoformat()}", text, now)
+    told = unasked(educator, text, f"left:{who}:{now.isoformat()}", now)
     return Taught(educator=forgotten(educator, who), says=(told,))
-
-
-def _told(educator: Educator, who: str, what: str, text: str, now: datetime) -> Saying:
-    return Saying(to=educator.id, kind=Kind.NOTE, text=text, key=f"{what}:{who}", due_at=now)
 
 
 def _answered(begun: Lesson, text: str, fresh: Code, quoted: str | None) -> bool:

@@ -47,7 +47,7 @@ def attend(desk: Desk, *, now: datetime) -> Taught:
     if missed:
         newest = max(alert.number for alert in missed)
         text = lesson.say.missed.format(count=len(missed))
-        lesson.tell(educator.id, text, f"missed:{newest}", (lesson.say.wishes[Wish.ALERTS][0],))
+        lesson.tell(educator, text, f"missed:{newest}", (lesson.say.wishes[Wish.ALERTS][0],))
     lesson.educator = told(educator, tellings, now)
     return lesson.taught()
 
@@ -102,7 +102,7 @@ def mark_alert(lesson: Lesson, wish: Wish, rest: str, quoted: str | None) -> Non
         text = language(owner.language).educator.seen_by_deputy.format(
             deputy=lesson.educator.id, number=number, mark=mark.value
         )
-        lesson.tell(owner.id, text, f"deputy:{number}:{mark}")
+        lesson.tell(owner, text, f"deputy:{number}:{mark}")
     lesson.answer(say.marked[mark].format(number=shown))
 
 

@@ -57,7 +57,7 @@ def ask_deputy(lesson: Lesson, rest: str) -> None:
         theirs = language(other.language).educator
         buttons = (f"accept {educator.id}", f"decline {educator.id}")
         lesson.tell(
-            other.id,
+            other,
             theirs.deputy_offer.format(educator=educator.id),
             f"deputy:{educator.id}:{lesson.key}",
             buttons,
@@ -82,4 +82,4 @@ def answer_offer(lesson: Lesson, rest: str, *, accepts: bool) -> None:
         lesson.colleagues.append(replace(other, deputy=None, deputy_agreed=False))
         lesson.answer(say.deputy_declined.format(educator=other.id))
         note = theirs.deputy_declined_note
-    lesson.tell(other.id, note.format(deputy=own_id), f"deputy:{own_id}:{lesson.key}")
+    lesson.tell(other, note.format(deputy=own_id), f"deputy:{own_id}:{lesson.key}")

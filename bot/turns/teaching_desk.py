@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from bot.educator.educator import Educator
+from bot.educator.hours import opening
 from bot.localtime import fixed
 from bot.messages import Incoming, Kind, Saying
 from bot.participants import Enrolment, Invitation, Participant
@@ -91,11 +92,9 @@ class Lesson:
             )
         )
 
-    def tell(self, to: str, text: str, key: str, buttons: tuple[str, ...] = ()) -> None:
-        """Tell an educator (this one or a colleague) something unasked."""
-        self.says.append(
-            Saying(to=to, kind=Kind.NOTE, text=text, key=key, due_at=self.now, buttons=buttons)
-        )
+    def tell(self, to: Educator, text: str, key: str, buttons: tuple[str, ...] = ()) -> None:
+        """Tell an educator (this one or a colleague) something unasked, in working hours."""
+        self.says.append(unasked(to, text, key, self.now, buttons))
 
     def record(self, who: str) -> Record:
         """The last 35 days of a participant."""
@@ -157,6 +156,14 @@ class Lesson:
             says=tuple(self.says),
             invites=tuple(self.invites),
         )
+
+
+def unasked(
+    to: Educator, text: str, key: str, now: datetime, buttons: tuple[str, ...] = ()
+) -> Saying:
+    """A note to an educator; outside their hours it waits."""
+    due_at = opening(to, now)
+    return Saying(to=to.id, kind=Kind.NOTE, text=text, key=key, due_at=due_at, buttons=buttons)
 
 
 def record_of(desk: Desk, who: str) -> Record:

@@ -82,7 +82,8 @@ def _set_limit(
     except ValueError:  # out of bounds, or not one number
         lesson.answer(_bounds(lesson.say.limit_bounds, (*LOW, *HIGH), person))
         return
-    lesson.change(changed)
+    theirs = language(person.language).educator
+    _change(lesson, changed, note=goals_line(changed, theirs.limits_changed_note))
     shown = goals_line(changed, template.replace("{who}", "\0"))
     lesson.answer(shown.replace("\0", lesson.who(person)))
 

@@ -28,10 +28,12 @@ def welcome(
     now: datetime,
     new_id: str,
     clock_speed: float = 1,
+    existing: Educator | None = None,
 ) -> Welcoming:
     """Take one message of a chat that joins by an educator's code.
 
-    `new_id` becomes the educator's if the message completes joining.
+    `new_id` becomes the educator's if the message completes joining. `existing`: the code is for
+    somebody who is one already and has another chat now.
     """
     say = language(invitation.language).educator
 
@@ -62,6 +64,10 @@ def welcome(
         return Welcoming(enrolment=enrolment, says=says(text, buttons))
     if enrolment.stage == CONSENT and answer == "no":
         return Welcoming(says=says(say.declined))
+    if existing is not None:
+        text = say.joined_again.format(hours=hours_words(existing, say))
+        again = replace(existing, talk=None)
+        return Welcoming(educator=again, says=says(text, to=existing.id), used=True)
     known = (*enrolment.known, (enrolment.stage, answer))
     told = dict(known)
     if ZONE not in told and invitation.zone is None:

@@ -77,6 +77,7 @@ class EducatorSentences:
     hours_buttons: tuple[str, ...]
     deputy_question: str
     joined: str
+    joined_again: str
 
     help: str
     not_understood: str
@@ -170,6 +171,7 @@ class EducatorSentences:
     high_set: str
     limit_bounds: str
     goals_changed_note: str
+    limits_changed_note: str
     released: str
     released_note: str
     release_last: str

@@ -100,6 +100,8 @@ EDUCATOR = EducatorSentences(
     "of another educator of this bot, or: none.",
     joined="You are in. Your id is {id}; another educator needs it to name you as deputy. I write "
     'to you {hours}. To begin, text "invite".',
+    joined_again="Welcome back. Your participants and settings are as they were, and I write to "
+    "this chat now, {hours}.",
     help="You can text me:\n"
     '- "invite": a code for a new participant\n'
     '- "roster": who needs a look first, and why\n'
@@ -254,6 +256,8 @@ EDUCATOR = EducatorSentences(
     limit_bounds="Safe bounds ({unit}): low from {a} to {b} (and not above the goal before "
     "meals), high from {c} to {d}.",
     goals_changed_note="Your educator has set your goals: {goals}",
+    limits_changed_note="Your educator has set when I warn you: of a low below {limit_low} "
+    "{unit}, of a high from {limit_high} {unit}.",
     released="Released: {step}. {who} decides when to take it.",
     released_note='Your educator says that the next step is safe for you: {step}. Text "next '
     'step" when you want to take it.',
