@@ -14,6 +14,7 @@ from bot.planning.agenda import upcoming
 from bot.planning.asked import PLATE
 from bot.planning.due import Topic
 from bot.record import Noted, Wondered
+from bot.record.fold import when
 from bot.turns.facts import Joined, Told
 from bot.turns.programme import programme_lines
 from bot.turns.questions import FIRST_BITE, MOMENT
@@ -109,12 +110,20 @@ def next_text(about: Replying, lines: list[str]) -> Iterator[str]:
 
 
 def standing(about: Replying) -> list[str]:
-    """Where a pair that has just been closed puts the participant in the programme."""
-    complete = {
+    """Where the day's first complete pair puts the participant in the programme.
+
+    Once a day: what is said after every test is not heard.
+    """
+    if about.ask is not None or about.cautioned:
+        return []
+    today = about.now.date()
+    closed = [
         pair.after.id
         for pair in pairs(about.recent)
-        if pair.after is not None and pair.status is Status.COMPLETE
-    }
-    if about.ask is not None or about.cautioned or not complete & about.new:
+        if pair.after is not None
+        and pair.status is Status.COMPLETE
+        and when(pair.after).date() == today
+    ]
+    if not closed or closed[0] not in about.new:
         return []
     return programme_lines(about.book, about.book.record, about.now, about.words)
