@@ -28,9 +28,7 @@ def alerts(room: Classroom, chat: str) -> list[str]:
         ("chest pain", ["emergency", "chest pain"]),
     ],
 )
-def test_alert_comes_at_once_in_working_hours(
-    room: Classroom, text: str, words: list[str]
-) -> None:
+def test_alert_comes_at_once_in_working_hours(room: Classroom, text: str, words: list[str]) -> None:
     room.participant("ana", room.educator("edu"))
     room.say("ana", text)
     told = alerts(room, "edu")
