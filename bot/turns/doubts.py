@@ -132,7 +132,9 @@ def first_bite(
     if any(isinstance(entry, Correction) and entry.at for entry in understood.entries):
         book.retract(question.id)
         return None
-    again = read(f"I ate at {text}", at=book.at, unit=book.person.unit, language="en")
+    told = text.strip()
+    sentence = f"I ate {told}" if told.casefold().startswith("at ") else f"I ate at {told}"
+    again = read(sentence, at=book.at, unit=book.person.unit, language="en")
     moved = [entry for entry in again.entries if isinstance(entry, Correction) and entry.at]
     if not moved:
         return None

@@ -1,0 +1,163 @@
+"""Quoted prompts, photos, clock changes, several people at once, pauses: as stories."""
+
+import json
+
+from bot.replay.play import play
+from bot.replay.story import read_story
+from tests.replay.told import PNG, Story, of_type, spoken, texts
+
+
+def test_a_quoted_prompt_decides_what_a_number_is_even_when_a_newer_one_is_open() -> None:
+    story = Story().says("12:00", "118, rice").says("13:20", "walked 20 min").passes("14:00")
+    played = story.says("14:01", "150").passes("14:02").play()
+    assert of_type(played, "reading")[-1]["moment"] == "after_meal"
+    number = 1 + [line["about"] for line in played.sent].index("after_activity")
+    story = Story().says("12:00", "118, rice").says("13:20", "walked 20 min").passes("14:00")
+    played = story.says("14:01", "150", answers=number).passes("14:02").play()
+    assert of_type(played, "reading")[-1]["moment"] == "after_activity"
+
+
+def test_a_photo_with_words_is_a_meal_and_without_words_is_asked_about() -> None:
+    played = Story().says("12:00", "118, rice", photo=True).passes("12:01").play()
+    assert [line["text"] for line in of_type(played, "meal")] == ["rice"]
+    played = (
+        Story().says("12:00", "", photo=True).says("12:01", "rice and fish").passes("12:02").play()
+    )
+    assert [line["text"] for line in of_type(played, "meal")] == ["rice and fish"]
+    assert "photo" in next(iter(texts(played, "reply")))
+
+
+def test_a_bare_number_is_kept_as_unstated_and_asked_about() -> None:
+    story = Story().says("16:00", "118").says("16:01", "on waking").passes("16:02")
+    played = story.play()
+    assert "Which test" in next(iter(texts(played, "reply")))
+    (reading,) = of_type(played, "reading")
+    assert reading["moment"] == "fasting"
+    (unanswered,) = of_type(Story().says("16:00", "118").passes("17:00").play(), "reading")
+    assert unanswered["moment"] == "unstated"
+
+
+def test_a_meal_told_as_over_joins_the_one_begun_one_to_three_hours_before() -> None:
+    played = (
+        Story()
+        .says("12:00", "118 before, rice and beans")
+        .says("14:05", "171 after rice and beans")
+        .passes("15:00")
+        .play()
+    )
+    assert len(of_type(played, "meal")) == 1
+    (pair,) = of_type(played, "pair")
+    assert (pair["after"], pair["status"]) == (171, "complete")
+
+
+def test_a_meal_told_as_over_with_none_before_it_asks_for_the_first_bite() -> None:
+    played = (
+        Story()
+        .says("14:05", "171 after rice and beans")
+        .says("14:06", "at 12")
+        .passes("15:00")
+        .play()
+    )
+    assert "first bite" in next(iter(texts(played, "reply")))
+    (pair,) = of_type(played, "pair")
+    assert (pair["meal_started_at"][11:16], pair["after"], pair["status"]) == (
+        "12:00",
+        171,
+        "no_before",
+    )
+
+
+def test_two_hours_are_elapsed_hours_when_the_clock_is_put_forward() -> None:
+    # Berlin, 29 March 2026: 02:00 becomes 03:00 (EU rule, from the zone database).
+    story = Story(zone="Europe/Berlin", offset="+01:00", day="2026-03-29", quiet=["05:00", "05:01"])
+    story.lines[0]["at"] = "2026-03-28T07:00:00+01:00"
+    played = story.says("01:00", "118, soup").passes("2026-03-29 04:00").play()
+    assert [line["at"] for line in played.sent if line["kind"] == "prompt"] == [
+        "2026-03-29T04:00:00+02:00",
+        "2026-03-29T04:15:00+02:00",
+    ]
+
+
+def test_a_digest_hour_that_the_clock_skips_is_the_first_valid_minute_after_it() -> None:
+    story = Story(
+        zone="Europe/Berlin",
+        offset="+01:00",
+        day="2026-03-23",
+        digest_at="02:30",
+        quiet=["05:00", "05:01"],
+    )
+    played = story.passes("2026-03-30 12:00").play()
+    assert [line["at"] for line in played.sent if line["kind"] == "digest"] == [
+        "2026-03-29T03:00:00+02:00"
+    ]
+
+
+def test_pause_ends_prompts_and_digests_and_resume_brings_them_back() -> None:
+    played = (
+        Story(main_meal="13:00")
+        .says("08:00", "pause")
+        .says("2026-03-09 08:00", "resume")
+        .passes("2026-03-09 13:00")
+        .play()
+    )
+    assert spoken(played, "prompt", "digest") == [("12:45", "prompt", "before_meal")]
+
+
+def test_a_digest_due_in_quiet_time_waits_for_its_end() -> None:
+    played = Story(digest_at="23:00").passes("2026-03-09 12:00").play()
+    assert [line["at"][:16] for line in played.sent if line["kind"] == "digest"] == [
+        "2026-03-09T06:30"
+    ]
+    assert played.digests[0]["week_to"] == "2026-03-08"
+
+
+def test_people_do_not_see_one_anothers_day_and_the_same_story_gives_the_same_bytes() -> None:
+    lines = []
+    for who, zone in (("ana", "Africa/Johannesburg"), ("bo", "Asia/Kolkata")):
+        enrol = {"id": who, "unit": "mg/dL", "zone": zone}
+        lines.append({"at": "2026-03-02T06:00:00+00:00", "enrol": enrol})
+    lines.append({"at": "2026-03-02T10:00:00+00:00", "from": "ana", "text": "118, rice"})
+    lines.append({"at": "2026-03-02T10:00:00+00:00", "from": "bo", "text": "131, dosa"})
+    lines.append({"at": "2026-03-02T12:05:00+00:00", "pass": True})
+    plays = [
+        play(read_story(json.dumps(line) for line in lines), lambda _picture: PNG) for _ in range(2)
+    ]
+    assert plays[0].sent == plays[1].sent
+    assert plays[0].record == plays[1].record
+    for line in plays[0].sent:
+        assert ("rice" in line["text"].casefold()) == (line["to"] == "ana")
+        assert line["at"].endswith("+02:00" if line["to"] == "ana" else "+05:30")
+
+
+def test_a_helper_writes_of_the_participant() -> None:
+    played = Story().says("11:00", "she is 52 and shaky", by="helper").passes("11:01").play()
+    first = next(iter(texts(played, "caution")))
+    assert first.startswith("Give 15 g")
+
+
+def test_strips_are_counted_and_six_are_kept() -> None:
+    played = Story().says("09:00", "50 strips").passes("09:01").play()
+    (reply,) = texts(played, "reply")
+    assert "50 strips" in reply
+    assert "6 aside" in reply
+
+
+def test_a_food_question_gets_ones_own_figures_and_never_yes_or_no() -> None:
+    played = (
+        Story()
+        .says("12:00", "118 before, mango")
+        .says("14:00", "149")
+        .says("15:00", "can I eat mango?")
+        .passes("15:01")
+        .play()
+    )
+    *_, reply = texts(played, "reply")
+    assert "+31" in reply
+    assert not {"yes", "no"} & set(reply.casefold().replace(",", " ").replace(".", " ").split())
+
+
+def test_the_next_step_waits_for_the_educator_where_lows_are_possible_or_unknown() -> None:
+    waits = Story(may_go_low=None).says("09:00", "next step").passes("09:01").play()
+    assert of_type(waits, "step") == []
+    taken = Story().says("09:00", "next step").passes("09:01").play()
+    assert [line["step"] for line in of_type(taken, "step")] == ["lighter_meal"]
