@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy import stats
+from scipy import stats  # type: ignore[import-untyped]
 
 from bot.educator.group import GroupFigures, TooFew, group_figures, paired
 from bot.educator.roster import Reason, Tier, line, roster
@@ -21,7 +21,7 @@ NOW = JOINED + timedelta(days=20)
 
 
 def ana(id_: str = "ana", **known: object) -> Participant:
-    plain = {"id": id_, "unit": Unit.MG_DL, "zone": "UTC", "joined_at": JOINED}
+    plain: dict[str, object] = {"id": id_, "unit": Unit.MG_DL, "zone": "UTC", "joined_at": JOINED}
     return Participant(**{**plain, "tell_educator": True, **known})  # type: ignore[arg-type]
 
 
@@ -57,7 +57,8 @@ FINE = pair(0.5, 110, 150)
 
 
 def reasons(*told: tuple[float, Body], **known: object) -> set[Reason]:
-    return {why.reason for why in line(record(*told, who=ana(**known)), NOW).whys}
+    who = ana(**known)  # type: ignore[arg-type]
+    return {why.reason for why in line(record(*told, who=who), NOW).whys}
 
 
 def test_nothing_of_note() -> None:

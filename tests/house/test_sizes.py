@@ -13,7 +13,6 @@ REASONS: dict[str, tuple[int, str]] = {
     "bot/storage/work.py": (520, "all that one transaction can do, in forty short methods"),
     "bot/turns/replying.py": (380, "a reply's lines, one short function a kind of line"),
     "bot/wiring.py": (420, "the one place where parts are put together, live and for replay"),
-    "bot/words/educator.py": (440, "sentences, and the functions that fill them"),
 }
 
 

@@ -38,8 +38,8 @@ ENROLLING = EnrolSentences(
     "Please talk with your care team. I keep nothing.",
     yes_or_no="Please text yes or no.",
     tell_educator="May I tell your educator about very low values, values off your meter's "
-    "scale, and "
-    "emergencies? They read it in working hours only. Nobody watches day and night.",
+    "scale, and emergencies, and may they see your record? They read it in working hours only. "
+    'Nobody watches day and night. Text "no educator" at any time to end it.',
     yes_no=("yes", "no"),
     unit="What does your meter show: mg/dL (like 142) or mmol/L (like 7.8)?",
     unit_buttons=("mg/dL", "mmol/L"),

@@ -11,6 +11,7 @@ REQUESTS = RequestSentences(
     '- a mistake: "sorry, 162", "not rice, bread", or "undo"\n'
     '- "summary", "record", "goals", "next step", "50 strips"\n'
     '- "pause", "stop", "export", "erase"\n'
+    '- "no educator": your educator sees your record no more\n'
     "I know nothing of your medicine. Nobody watches this chat day and night. "
     "Very unwell? Call your emergency number.",
     stopped='I am silent now. Your record stays. Text "resume" to go on, or "erase" to delete all. '
