@@ -1,5 +1,6 @@
 """Which phrase of a word list begins at this token? The longest one, in one walk."""
 
+import re
 from collections.abc import Iterable, Mapping
 from typing import Generic, TypeVar
 
@@ -11,8 +12,15 @@ Meaning = TypeVar("Meaning")
 _END = ""
 
 
+#: A phrase of nothing but lower-case letters is its own words; nearly all of the lists are such,
+#: and a page made of each of them would take seconds.
+_LETTERS = re.compile(r"[a-z]+(?: [a-z]+)*")
+
+
 def spelled(phrase: str) -> tuple[str, ...]:
     """The tokens of a phrase, as a page would hold them."""
+    if _LETTERS.fullmatch(phrase):
+        return tuple(phrase.split(" "))
     kept = shown(phrase)
     return tuple(token.word for token in tokens(kept, plain(kept)))
 
