@@ -7,7 +7,7 @@ from bot.educator.roster import Tier, line, roster
 from bot.entries import Step
 from bot.glucose.pairs import pairs
 from bot.glucose.week import Week, week
-from bot.localtime import in_zone, shifted
+from bot.localtime import MINUTE, in_zone, shifted
 from bot.participants import Participant
 from bot.programme.steps import next_step, offer, released, step_at
 from bot.record import Record
@@ -50,7 +50,9 @@ def show_person(lesson: Lesson, person: Participant) -> None:
     lines = [head]
     lines += [f"- {why_words(why, person, say)}" for why in line(record, lesson.now).whys]
     since = max(shifted(lesson.now, -FORTNIGHT), person.joined_at)
-    lines.append(_figures(week(record, start=since, end=lesson.now), person, lesson))
+    # A span's end is outside it: what was told this minute belongs in.
+    until = shifted(lesson.now, MINUTE)
+    lines.append(_figures(week(record, start=since, end=until), person, lesson))
     lines.append(goals_line(person, say.person_goals))
     flags = _flags(person, lesson)
     if flags:

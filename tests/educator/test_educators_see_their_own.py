@@ -69,6 +69,22 @@ EVENTS = st.lists(
 )
 
 
+#: There is always something to find, and the watched educator always looks for it.
+FIRST = ("theirs very_low", "theirs fine", "pass 45")
+LAST = (
+    "watch roster",
+    "watch alerts",
+    "watch show ben",
+    "watch meals ben",
+    "watch chart ben",
+    "watch steps ben",
+    "watch goals ben",
+    "watch group",
+    "watch Rosalinda",
+    "watch Bartholomew",
+)
+
+
 def played(events: list[str], secret: Secret) -> list[str]:
     """The story with this version of the other's secrets: what the watched educator reads."""
     room = Classroom()
@@ -78,7 +94,7 @@ def played(events: list[str], secret: Secret) -> list[str]:
     room.say("other", f"label ben {secret.label}")
     room.say("other", f"deputy {watched}")
     room.say("watch", f"accept {other}")
-    for event in events:
+    for event in (*FIRST, *events, *LAST):
         who, _, what = event.partition(" ")
         if who == "pass":
             room.passes(minutes=int(what))
@@ -105,7 +121,7 @@ def _told(what: str, secret: Secret) -> str:
     }[what]
 
 
-@settings(max_examples=30)
+@settings(max_examples=25)
 @given(EVENTS)
 def test_nothing_of_somebody_elses_participant_reaches_an_educator(events: list[str]) -> None:
     read = played(events, ONE)
