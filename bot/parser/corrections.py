@@ -49,7 +49,7 @@ def _patterns(language: str) -> _Patterns:
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
         removal=re.compile(
-            rf"(?:(?:please|sorry|oops|no|ok|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry)?"
+            rf"(?:(?:please|sorry|oops|no|ok|okay|hey|hi|well|so|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry)?"
         ),
         swapped=re.compile(
             rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"
@@ -60,7 +60,7 @@ def _patterns(language: str) -> _Patterns:
         should_be=re.compile(
             rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"
         ),
-        cued=re.compile(rf"(?:{cue}|no ,) {small}(?P<new>{_N}){_UNIT}{tail}"),
+        cued=re.compile(rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so) (?:, )?)*(?:{cue}|no ,) {small}(?P<new>{_N}){_UNIT}{tail}"),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
         starred=re.compile(rf"\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
         that_was=re.compile(

@@ -224,7 +224,7 @@ SPANISH = Lexicon(
         What.HELP: ("ayuda", "ayudame", "como funciona", "como funciona esto", "que puedes hacer",
                     "que hago", "necesito ayuda", "instrucciones", "como se usa", "que puedo escribir",
                     "como uso esto", "como se usa esto", "comandos", "ayuda por favor"),
-        What.STOP: ("parar", "para", "alto", "basta", "detener", "no mas mensajes", "no me escribas mas",
+        What.STOP: ("parar", "para", "alto", "basta", "basta de mensajes", "ya basta", "no mas", "detener", "no mas mensajes", "no me escribas mas",
                     "no me mandes mas mensajes", "cancelar", "dejar de recibir", "deja de escribirme",
                     "no quiero mas mensajes", "ya no me escribas", "baja", "parar mensajes", "ya no quiero mensajes",
                     "no me mandes mensajes", "detente", "terminar", "darme de baja"),

@@ -18,7 +18,7 @@ from bot.parser.vocabulary import phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well
+    "very": """{very|vry|verry|vrey|v|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every {five|few|10|ten|15|20} minutes|every half hour|so much|too much
@@ -230,7 +230,7 @@ cant see {clearly|straight|properly|well|right|clear}
 eyes not focusing, can't focus my eyes, cant focus my eyes, lost focus in my eyes, eyes dey blur
 eye dey blur
 # stomach
-vomit, vomits, vomiting, vomitting, vomitin, vommiting, vomting, vomited, vomitted, vommited
+{keep|keeps|keep on|kept} $vomiting, vomit, vomits, vomiting, vomitting, vomitin, vommiting, vomting, vomited, vomitted, vommited
 vomit up, vomits up, voming, vom, vommed, voms
 {throwing|throw|threw|thrown|throwin|trowing|trow|throwing-up|thew} up, thrwing up, throwin up
 throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuck, upchucked
@@ -377,12 +377,12 @@ $cannot {swallow(ing)|swollow|swalow|swallo|swallow anything|swallow water}, tro
 choked on, throat (is ){closing|swelling|swollen shut|tight and closing}
 tongue (is ){swelling|swollen}
 # chest
-{chest|chst|cheast|breastbone|heart} (is |feels |is feeling |keeps |keep |has been |a |dey |still |
+{chest|ches|chesst|chets|chst|cheast|breastbone|heart} (is |feels |is feeling |keeps |keep |has been |a |dey |still |
   really |gone |so ){pain(s)|pian|pane|paining (me)|pains me|pain me|hurts|hurting|hurt (me)|ache
   aches|aching|pressure|tight|tightness|tightening|heavy|heaviness|squeezing|crushing|discomfort
   killing me|in pain|stabbing|painful|sore|attack}
 {pain(s)|pressure|tightness|tight|heaviness|squeezing|ache|weight|crushing|stabbing|band|hurt
-  hurting|aching|discomfort|elephant} {in|on|across|around} {my|the|his|her|mi|me} {chest|chst
+  hurting|aching|discomfort|elephant} {in|on|across|around} {my|the|his|her|mi|me} {chest|ches|chesst|chst
   breastbone|heart}
 {tight|heavy|crushing|hurting|painful|sore|squeezing|achy} chest, chestpain(s), hart attack
 heartattack, angina {pain|attack|again}, cardiac arrest, elephant on my chest
@@ -434,7 +434,7 @@ breathe smells (of |like ){$fruit}
   everything i drink|everything i eat} (just |is |keeps ){comes|come|coming|came} {back up
   right back up|straight back up|up again}
 {can't|cannot|can not|won't|doesn't|not} stop $vomiting
-{keep|keeps|keep on|kept|non stop|nonstop} $vomiting
+{non stop|nonstop} $vomiting
 {$vomiting|vomited|thrown up|threw up|been sick} {all day|all night|all morning|nonstop|non-stop
   constantly|for hours|over and over|again and again|every hour|since yesterday|since last night
   everything|all the time|everything i drink|everything i eat|everything up|even water|for {two|2
@@ -560,7 +560,7 @@ cetonas (altas|positivas|en la orina), tengo cetonas
 """
 
 _EMERGENCY_SPANISH: Final = """
-{me desmaye|se desmayo|se desmaya|desmayada|desmayado|desmayo|desmayos|desmaye|se me desmayo
+{me desmaye|me desmalle|se desmallo|me desmalle|se desmaya|desmayada|desmayado|desmayo|desmayos|desmaye|se me desmayo
   me he desmayado|se ha desmayado|nos desmayamos|desvanecida|desvanecido|me desvaneci
   se desvanecio|desvanecimiento|perdi el conocimiento|perdio el conocimiento|perdi la conciencia
   perdio la conciencia|perdi la consciencia|perdio la consciencia|perdida de conocimiento
