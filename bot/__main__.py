@@ -20,6 +20,7 @@ COMMANDS: Mapping[str, str] = {
     "replay": "replay",
     "try": "trial",
     "export": "export",
+    "import": "import_",
     "erase": "erase",
     "migrate": "migrate",
     "backup": "backup",

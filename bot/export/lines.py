@@ -42,22 +42,34 @@ def rounded(value: float | None, places: int = 2) -> float | None:
 
 def record_lines(record: Record) -> Iterator[Line]:
     """Every line of one participant's record, by time."""
-    placed = [*_entries(record), *_derived(record)]
-    placed.sort(key=lambda one: (one[0], ORDER.index(one[1]["type"])))
+    placed = [(at, line) for at, line, _ in _entries(record)]
+    placed.extend(_derived(record))
+    placed.sort(key=_order)
     for _, line in placed:
         yield {"participant": record.participant.id, **line}
 
 
-def _entries(record: Record) -> Iterator[tuple[datetime, Line]]:
+def entries_in_order(record: Record) -> list[Noted[Any]]:
+    """The entries in the order in which `record_lines` gives their lines."""
+    placed = sorted(_entries(record), key=lambda one: _order(one[:2]))
+    return [noted for _, _, noted in placed]
+
+
+def _order(placed: tuple[datetime, Line]) -> tuple[datetime, int]:
+    at, line = placed
+    return at, ORDER.index(line["type"])
+
+
+def _entries(record: Record) -> Iterator[tuple[datetime, Line, Noted[Any]]]:
     person = record.participant
     doubtful = {one.noted.id: one.doubtful for one in settled(record)}
     for reading in record.readings:
         line = _timed(reading.entry, person)
         line["mg_dl"] = rounded(line["mg_dl"])
-        yield when(reading), {**line, "doubtful": doubtful.get(reading.id, False)}
+        yield when(reading), {**line, "doubtful": doubtful.get(reading.id, False)}, reading
     dated: tuple[Noted[Any], ...] = (*record.meals, *record.treatments, *record.activities)
     for noted in dated:
-        yield when(noted), _timed(noted.entry, person)
+        yield when(noted), _timed(noted.entry, person), noted
     undated: tuple[Noted[Any], ...] = (
         *record.symptoms,
         *record.skips,
@@ -66,7 +78,8 @@ def _entries(record: Record) -> Iterator[tuple[datetime, Line]]:
         *record.answers,
     )
     for told in undated:
-        yield told.at, {**entry_line(told.entry), "at": iso(in_zone(told.at, person.zone))}
+        line = {**entry_line(told.entry), "at": iso(in_zone(told.at, person.zone))}
+        yield told.at, line, told
 
 
 def _timed(entry: Any, person: Participant) -> Line:

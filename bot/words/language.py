@@ -11,11 +11,13 @@ from bot.words.english.educator import EDUCATOR
 from bot.words.english.enrolling import ENROLLING
 from bot.words.english.programme import PROGRAMME
 from bot.words.english.prompts import PROMPTS
+from bot.words.english.record_page import RECORD_PAGE
 from bot.words.english.replies import REPLIES
 from bot.words.english.requests import REQUESTS
 from bot.words.enrolling import EnrolSentences
 from bot.words.programme import ProgrammeSentences
 from bot.words.prompts import PromptSentences
+from bot.words.record_page import RecordPageSentences
 from bot.words.replies import ReplySentences
 from bot.words.requests import RequestSentences
 
@@ -33,6 +35,7 @@ class Language:
     digest: DigestSentences
     educator: EducatorSentences
     programme: ProgrammeSentences
+    record_page: RecordPageSentences
 
 
 ENGLISH = Language(
@@ -45,6 +48,7 @@ ENGLISH = Language(
     digest=DIGEST,
     educator=EDUCATOR,
     programme=PROGRAMME,
+    record_page=RECORD_PAGE,
 )
 
 LANGUAGES = {ENGLISH.code: ENGLISH}

@@ -1,0 +1,62 @@
+"""`export`: records as JSON lines, CSV, FHIR or a printable page."""
+
+import argparse
+import os
+import sys
+from pathlib import Path
+
+from bot import settings
+from bot.chart import draw
+from bot.export.files import FORMATS, file_of
+from bot.mendable import Mendable
+from bot.record import Record, fold
+from bot.storage.store import Store
+
+NAME = "export"
+HELP = "write out the record of everybody, or of one participant"
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """What form, whose, and where to."""
+    parser.add_argument("--format", choices=FORMATS, default="jsonl", help="default: jsonl")
+    parser.add_argument("--participant", metavar="ID", help="public id, as `people` shows it")
+    parser.add_argument("--out", type=Path, metavar="FILE", help="default: standard output")
+    parser.add_argument("--paper", choices=("a4", "letter"), default="a4", help="of the pdf")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Write the file, readable by its owner only."""
+    if args.out is None and args.format == "pdf" and sys.stdout.isatty():
+        raise Mendable("a PDF is not for a terminal: name a file with --out")
+    content = file_of(args.format, _records(args.participant), draw, paper=args.paper)
+    if args.out is None:
+        sys.stdout.buffer.write(content)
+        sys.stdout.buffer.flush()
+    else:
+        _write(args.out, content)
+    return 0
+
+
+def _records(who: str | None) -> list[Record]:
+    store = Store.open(settings.load().database)
+    try:
+        with store.turn() as work:
+            people = [enrolled.participant for enrolled in work.people()]
+            chosen = [person for person in people if who in (None, person.id)]
+            if who is not None and not chosen:
+                raise Mendable(f"nobody here has the id {who}")
+            return [fold(person, work.events(person.id)) for person in chosen]
+    finally:
+        store.close()
+
+
+def _write(path: Path, content: bytes) -> None:
+    """All of it or nothing, and never readable by others on the way."""
+    unfinished = path.with_name(f"{path.name}.part")
+    try:
+        opened = os.open(unfinished, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600)
+        with os.fdopen(opened, "wb") as file:
+            file.write(content)
+        unfinished.replace(path)
+    except OSError as fault:
+        raise Mendable(f"cannot write {path}: {fault.strerror}") from fault

@@ -1,0 +1,67 @@
+"""Each form of file by its name: for the command line, and for what is sent in a chat."""
+
+from collections.abc import Iterable, Sequence
+from io import BytesIO
+from typing import Literal
+from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
+
+from bot.export.fhir import bundle_bytes
+from bot.export.ink import Paper
+from bot.export.jsonl import export_lines, to_text
+from bot.export.page import Draw, pdf_bytes
+from bot.export.table import csv_bytes
+from bot.record import Record
+
+Format = Literal["jsonl", "csv", "fhir", "pdf"]
+
+#: The forms, each with the name of its file in a chat.
+FORMATS: dict[Format, str] = {
+    "jsonl": "record.jsonl",
+    "csv": "record.csv",
+    "fhir": "record.fhir.json",
+    "pdf": "record.pdf",
+}
+
+
+def file_of(form: Format, records: Iterable[Record], draw: Draw, *, paper: Paper = "a4") -> bytes:
+    """These records as one file. `draw` draws the charts of the printable record."""
+    match form:
+        case "jsonl":
+            return to_text(line for record in records for line in export_lines(record)).encode()
+        case "csv":
+            return csv_bytes(records)
+        case "fhir":
+            return bundle_bytes(records)
+        case "pdf":
+            return pdf_bytes(records, draw, paper=paper)
+
+
+def attachment(name: str, record: Record, draw: Draw) -> tuple[str, bytes]:
+    """The file that a saying's `attachment` names: its name in the chat, and its bytes.
+
+    `record` is the printable record; `export` everything in every form, in one ZIP.
+    Raises ValueError for another name.
+    """
+    paper = paper_of(record.participant.zone)
+    if name == "record":
+        return FORMATS["pdf"], file_of("pdf", [record], draw, paper=paper)
+    if name == "export":
+        files = [
+            (file, file_of(form, [record], draw, paper=paper)) for form, file in FORMATS.items()
+        ]
+        return "export.zip", _zipped(files)
+    raise ValueError(f"no attachment is called {name!r}")
+
+
+def paper_of(zone: str) -> Paper:
+    """Letter in the Americas, A4 elsewhere (common practice, no source)."""
+    return "letter" if zone.startswith(("America/", "US/", "Canada/")) else "a4"
+
+
+def _zipped(files: Sequence[tuple[str, bytes]]) -> bytes:
+    packed = BytesIO()
+    with ZipFile(packed, "w", ZIP_DEFLATED) as archive:
+        for name, content in files:
+            # ZipInfo's own date: the same record gives the same bytes.
+            archive.writestr(ZipInfo(name), content, ZIP_DEFLATED)
+    return packed.getvalue()
