@@ -35,7 +35,7 @@ NUMERALS = Numerals(
     company_after=frozenset(
         "hour hr hours minute min mile km tablet pill unit pm am oclock o point step strip egg".split()
     ),
-    after_hundred=frozenset({"and"}),
+    after_hundred=frozenset({"and", "n", "an"}),
 )
 
 TIMES = TimeWords(
@@ -314,7 +314,7 @@ ENGLISH = Lexicon(
                  "creatinine", "egfr", "waist", "systolic", "diastolic", "heart beat", "heartbeat",
                  "colesterol", "potassium", "sodium", "hemoglobin", "haemoglobin", "ph", "tsh",
                  "preasure", "blood preasure", "wt", "lipids", "body fat", "peak flow"),
-    taken=("took", "taken", "take", "taking", "inject", "injected", "have taken", "just took", "had",
+    taken=("took", "doubled", "double dosed", "overdosed", "overdose", "od on", "mixed up", "taken", "take", "taking", "inject", "injected", "have taken", "just took", "had",
            "shot", "swallowed", "gave myself", "did", "jabbed"),
     wrong_dose=("twice", "two times", "2 times", "double", "doubled", "double dose", "two doses",
                 "2 doses", "too much", "too many", "wrong dose", "wrong insulin", "wrong pill",

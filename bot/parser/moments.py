@@ -9,7 +9,7 @@ from functools import cache
 
 from bot.entries import MealName, Moment
 from bot.parser.durations import duration, minutes_of
-from bot.parser.languages import gathered, lexica
+from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
 
@@ -50,7 +50,7 @@ def meal_names(language: str) -> dict[str, MealName]:
     names: dict[str, MealName] = {}
     for lexicon in lexica(language):
         for name, words in lexicon.meal_names.items():
-            for word in words:
+            for word in phrases_of(language, lexicon, words):
                 names.setdefault(word, name)
     return names
 

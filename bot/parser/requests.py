@@ -154,10 +154,11 @@ _NO_PLACE = frozenset(
 def _zone(page: Page, match: re.Match[str], language: str) -> Request | None:
     """A place: written with a capital, or followed by `now`."""
     place = match["place"].split()
-    if set(place) & (_everyday(language) | _NO_PLACE):
+    if set(place) & _NO_PLACE:
         return None
     words = [token for token in page.tokens if token.word in place]
-    if not match["now"] and not page.shown[words[0].start].isupper():
+    named = all(page.shown[token.start].isupper() for token in words)  # `New York`
+    if not named and (not match["now"] or set(place) & _everyday(language)):
         return None
     text = page.shown[words[0].start : words[-1].end]
     return Request(what=What.SETTINGS, setting="zone", setting_value=text)

@@ -90,6 +90,8 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
+            # `over 200` is no value: which one it was has to be asked
+            pattern(rf"(?<!\d )(?:over|under|above|below|(?:less|more|higher|lower) than) {N}(?! (?:min|mins|minutes|hours?|hrs?|km|steps|miles))"),
         ),
         measured=(
             pattern(
@@ -103,7 +105,7 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:cm|m|ft|feet|foot)(?: \d{{1,2}})? (?:tall|high|height|in height)|\d (?:ft|feet|foot) \d{{1,2}}(?: (?:in|inches))?"
             ),
             pattern(
-                rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}"
+                rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?: {N}(?: {doses}| ml| g)?)?(?! mmol| mg / dl)"
             ),
             pattern(
                 rf"{drugs}(?: (?:is|was|of|at|:|dose|-)){{0,2}} {N}(?: {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"

@@ -131,7 +131,7 @@ racing heart, pounding heart, fast heartbeat, fast heart beat, rapid heartbeat, 
 quick heartbeat, palpitation(s), palpatations, palpitaions, palps, heart palpitations
 hart racing, hart pounding, heart raceing, heart races, heart flutters, my heart dey beat fast
 heart going mad, heart going like the clappers, heart in my throat, pulse racing, pulse is racing
-{tingling|tingly|numb|tingle|pins and needles in} {lips|lip|mouth|tongue|in my lips|in my mouth
+{tingling|tingly|numb|tingle|pins and needles in (my|the)} {lips|lip|mouth|tongue|in my lips|in my mouth
   around my mouth|round my mouth}
 lips (are |feel |feels |going |r |have gone ){tingling|tingly|numb|tingle|tinglng}
 mouth (is |feels |going ){tingling|tingly|numb}, tongue (is |feels ){tingling|tingly}
@@ -346,8 +346,9 @@ drifting in and out, in and out of {consciousness|it}, slipping in and out, slip
 {slurred|slurring|slurry|slured|slurd|sluring|slurrd|garbled|thick} {speech|words|talk|speach
   my words|his words|her words|voice}
 slurs (my|his|her) (words|speech)
-{speech|words|speach|talking} (is |are |was |has gone |gone |all |coming out |is all |is getting |
-  sounds ){slurred|slurring|slurry|slured|slurd|garbled|jumbled|funny|thick|muddled}
+{speech|words|speach|talking} (is |are |was |has gone |gone |all |coming out |are coming out |come out |
+  keep coming out |came out |is all |is getting |
+  sounds ){slurred|slurring|slurry|slured|slurd|garbled|jumbled|funny|thick|muddled|wrong|all wrong}
 slurring, slurs, slured, slurred
 {can't|cannot|can not|unable to|not able to|couldn't|suddenly can't} {speak|talk|get {my|his
   her} words out|get words out|speak (properly|right|clearly)|talk (properly|right|clearly)
@@ -449,7 +450,8 @@ ketoasidosis, diabetic {coma|ketoacidosis}, hyperosmolar
 need(s) (an |the ){ambulance|paramedics}, ambulance {please|now|is coming|on the way}, send help
 send (an|the) ambulance, {it's|this is} an emergency, medical emergency, think i'm dying
 i think i am dying, help me i'm dying, kill myself, suicidal, end my life, hurt myself on purpose
-don't want to live
+don't want to live, {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
+better off dead, {kill|hurt|harm} myself, harming myself
 """
 
 
