@@ -5,7 +5,7 @@ may reach is bound here: participants are opened through `_Own`, which refuses a
 """
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from bot.caution.ladder import word_to_educator
@@ -92,10 +92,8 @@ class Teaching:
             raise LookupError("a chat points to nobody")
         quoted = work.outbox.receipt(incoming.chat, incoming.quotes) if incoming.quotes else None
         fresh = teaching.Code(code=self._code(), bot=work.fact("bot"))
-        owed = work.outbox.owe_cautions(who, self._real_now())
         told = teaching.teach(desk, incoming, now=now, fresh=fresh, quoted=quoted)
-        kept = self._keep(work, told, now)
-        return replace(kept, said=kept.said + owed)
+        return self._keep(work, told, now)
 
     def wake(self, work: Work, who: str, now: datetime) -> Kept:
         """Tell the alerts that are due; nothing if the educator was looked at already."""
@@ -130,12 +128,9 @@ class Teaching:
 
     def left(self, work: Work, educator_id: str, who: str, now: datetime) -> Kept:
         """A participant has left or taken access away: nothing of theirs stays behind."""
-        educator = work.educators.get(educator_id)
+        educator = work.educators.forget(educator_id, who)
         if educator is None:
             return Kept()
-        for reader in (educator.id, educator.deputy):
-            if reader is not None:
-                work.educators.forget_messages(reader, who)
         return self._keep(work, teaching.left(educator, who, now=now), now)
 
     def _desk(self, work: Work, who: str, now: datetime) -> teaching.Desk | None:

@@ -5,6 +5,7 @@ from datetime import datetime
 from pydantic import TypeAdapter
 from sqlalchemy import Connection, delete, func, insert, select, update
 
+from bot.educator.alerts import forgotten
 from bot.educator.educator import Educator
 from bot.participants import Participant
 from bot.storage import codec, tables
@@ -102,14 +103,30 @@ class Educators:
         ).one_or_none()
         return None if row is None else (codec.from_ms(row.next_wake_ms), row.id)
 
-    def forget_messages(self, id_: str, participant: str) -> None:
-        """What was written to an educator may hold values of somebody who has left: of what was
-        sent only the keys stay, and what is about that person and waits is not sent at all."""
+    def forget(self, id_: str, participant: str) -> Educator | None:
+        """Keep nothing of somebody who has left an educator; gives the educator as they then are.
+
+        What was written to the educator or their deputy may be about that person: what surely
+        is goes altogether, and of everything else that was sent only the keys stay.
+        """
+        educator = self.get(id_)
+        if educator is None:
+            return None
+        for reader in (educator.id, educator.deputy):
+            if reader is not None:
+                self._forget_messages(reader, participant)
+        changed = forgotten(educator, participant)
+        body = _EDUCATOR.dump_json(changed).decode()
+        table = tables.educator
+        self._connection.execute(update(table).where(table.c.id == id_).values(body=body))
+        return changed
+
+    def _forget_messages(self, reader: str, participant: str) -> None:
         box = tables.outbox
-        mine = box.c.reader == id_
+        theirs = box.c.reader == reader
         self._connection.execute(
-            delete(box).where(mine, box.c.state == "pending", box.c.key.contains(participant))
+            delete(box).where(theirs, box.c.key.contains(participant))
         )
         self._connection.execute(
-            update(box).where(mine, box.c.state != "pending").values(text="", extras=None)
+            update(box).where(theirs, box.c.state != "pending").values(text="", extras=None)
         )

@@ -373,9 +373,13 @@ class Work:
 
         What is still to be said to them is removed too: queue the farewell to the chat.
         """
-        found = self.connection.execute(
-            delete(tables.participant).where(tables.participant.c.id == who)
-        ).rowcount
+        people = tables.participant
+        educator = self.connection.execute(
+            select(people.c.educator).where(people.c.id == who)
+        ).scalar_one_or_none()
+        if educator is not None:
+            self.educators.forget(educator, who)
+        found = self.connection.execute(delete(people).where(people.c.id == who)).rowcount
         for table in (tables.entry, tables.heard, tables.chat):
             self.connection.execute(delete(table).where(table.c.participant == who))
         self.connection.execute(delete(tables.outbox).where(tables.outbox.c.reader == who))

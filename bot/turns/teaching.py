@@ -7,7 +7,6 @@ not exist here.
 from collections.abc import Callable, Mapping
 from datetime import datetime
 
-from bot.educator.alerts import forgotten
 from bot.educator.educator import Educator
 from bot.messages import Content, Incoming
 from bot.participants import Participant
@@ -116,11 +115,11 @@ def joined(educator: Educator, person: Participant, code: str, *, now: datetime)
 
 
 def left(educator: Educator, who: str, *, now: datetime) -> Taught:
-    """A participant has left or taken access away: nothing of theirs is kept."""
+    """A participant has left or taken access away, and nothing of theirs is kept any more."""
     say = language(educator.language).educator
     text = say.somebody_left.format(who=who)
     told = unasked(educator, text, f"left:{who}:{now.isoformat()}", now)
-    return Taught(educator=forgotten(educator, who), says=(told,))
+    return Taught(educator=educator, says=(told,))
 
 
 def _answered(begun: Lesson, text: str, fresh: Code, quoted: str | None) -> bool:

@@ -1,7 +1,7 @@
 """Alerts: told when they are due, listed, and marked as seen, called or closed."""
 
 from collections.abc import Mapping
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from bot.caution.ladder import word_to_educator
 from bot.educator.alerts import (
@@ -16,13 +16,16 @@ from bot.educator.alerts import (
     told,
 )
 from bot.educator.educator import Alert, Educator
-from bot.localtime import fixed
+from bot.localtime import fixed, shifted
 from bot.messages import Kind, Saying
 from bot.turns.teaching_desk import Desk, Lesson, Taught, record_of
 from bot.turns.teaching_reading import numbers, page_of
 from bot.words.educator import Wish
 from bot.words.educator_lines import alert_lines, alert_words, mark_buttons, paged, passed_words
 from bot.words.language import language
+
+#: How long sending an alert is tried, from when it is told; it stays in `alerts` after that.
+ALERT_KEEPS = timedelta(hours=4)
 
 MARKS: Mapping[Wish, Mark] = {
     Wish.SEEN: Mark.SEEN,
@@ -156,7 +159,7 @@ def _tell(lesson: Lesson, telling: Telling, deputy: Educator | None) -> None:
                 lesson,
                 deputy.id,
                 passed_words(alert, educator, deputy.zone, say),
-                f"passed:{educator.id}:{alert.number}",
+                f"passed:{educator.id}:{alert.number}:{alert.participant}",
                 alert=alert,
                 buttons=mark_buttons(alert, say, of=educator.id),
             )
@@ -178,13 +181,14 @@ def _tell(lesson: Lesson, telling: Telling, deputy: Educator | None) -> None:
 def _saying(
     lesson: Lesson, to: str, text: str, key: str, *, alert: Alert, buttons: tuple[str, ...]
 ) -> Saying:
-    """An alert is as urgent as a caution, and tried as often."""
+    """An alert is no caution: it is still worth sending after hours without a network."""
     return Saying(
         to=to,
-        kind=Kind.CAUTION,
+        kind=Kind.PROMPT,
         text=text,
         key=key,
         due_at=lesson.now,
+        expires_at=max(alert.until, shifted(lesson.now, ALERT_KEEPS)),
         about=f"alert:{alert.why}",
         buttons=buttons,
     )

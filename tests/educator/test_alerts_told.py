@@ -4,7 +4,6 @@ from datetime import UTC, datetime
 
 import pytest
 
-from bot.messages import Kind
 from tests.educator.classroom import Classroom
 
 WATCHES = "Nobody watches this chat day and night."
@@ -16,7 +15,9 @@ def room() -> Classroom:
 
 
 def alerts(room: Classroom, chat: str) -> list[str]:
-    return [letter.text for letter in room.letters(chat) if letter.kind is Kind.CAUTION]
+    return [
+        letter.text for letter in room.letters(chat) if (letter.about or "").startswith("alert")
+    ]
 
 
 @pytest.mark.parametrize(

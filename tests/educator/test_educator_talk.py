@@ -216,6 +216,17 @@ def test_erasing_leaves_nothing_with_the_educator(room: Classroom, edu: str) -> 
         assert trace not in kept
 
 
+def test_operators_erase_leaves_nothing_with_the_educator_either(room: Classroom, edu: str) -> None:
+    room.participant("ana", edu)
+    room.say("edu", "label ana Rosalinda")
+    room.say("ana", "48")
+    with room.store.turn() as work:
+        assert work.erase("ANA")
+    kept = _everything(room.store)
+    for trace in ("Rosalinda", "48 mg/dL", "ANA"):
+        assert trace not in kept
+
+
 def test_new_phone_of_an_educator_keeps_their_participants(room: Classroom, edu: str) -> None:
     room.participant("ana", edu)
     room.passes(minutes=1)
