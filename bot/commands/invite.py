@@ -46,9 +46,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         default=Role.PARTICIPANT.value,
         help="whom the code makes of its user (default: participant)",
     )
-    parser.add_argument(
-        "--valid-days", metavar="DAYS", type=int, default=14, help="(default: 14)"
-    )
+    parser.add_argument("--valid-days", metavar="DAYS", type=int, default=14, help="(default: 14)")
 
 
 def run(args: argparse.Namespace) -> int:
@@ -70,9 +68,7 @@ def run(args: argparse.Namespace) -> int:
 
 def new_code() -> str:
     """A fresh code, easy to read out."""
-    groups = (
-        "".join(secrets.choice(CLEAR_LETTERS) for _ in range(GROUP)) for _ in range(GROUPS)
-    )
+    groups = ("".join(secrets.choice(CLEAR_LETTERS) for _ in range(GROUP)) for _ in range(GROUPS))
     return "-".join(groups)
 
 

@@ -60,7 +60,9 @@ def _patterns(language: str) -> _Patterns:
         should_be=re.compile(
             rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"
         ),
-        cued=re.compile(rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so) (?:, )?)*(?:{cue}|no ,) {small}(?P<new>{_N}){_UNIT}{tail}"),
+        cued=re.compile(
+            rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so) (?:, )?)*(?:{cue}|no ,) {small}(?P<new>{_N}){_UNIT}{tail}"
+        ),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
         starred=re.compile(rf"\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
         that_was=re.compile(

@@ -241,12 +241,16 @@ def trimmed(
             }
             and following
         )
-        if (word in edges and not article and page.tokens[start].word.isalpha()) or (
-            word in {"a", "an", "the", "some"}
-            and following
-            and page.tokens[start + 1].word in edges
-            and start + 1 not in dishes
-        ) or (not word[0].isalnum() and word not in "½¼¾⅓⅔"):
+        if (
+            (word in edges and not article and page.tokens[start].word.isalpha())
+            or (
+                word in {"a", "an", "the", "some"}
+                and following
+                and page.tokens[start + 1].word in edges
+                and start + 1 not in dishes
+            )
+            or (not word[0].isalnum() and word not in "½¼¾⅓⅔")
+        ):
             start += 1
         else:
             break

@@ -91,7 +91,9 @@ def _patterns(language: str) -> _Patterns:
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
             # `over 200` is no value: which one it was has to be asked
-            pattern(rf"(?<!\d )(?:over|under|above|below|(?:less|more|higher|lower) than) {N}(?! (?:min|mins|minutes|hours?|hrs?|km|steps|miles))"),
+            pattern(
+                rf"(?<!\d )(?:over|under|above|below|(?:less|more|higher|lower) than) {N}(?! (?:min|mins|minutes|hours?|hrs?|km|steps|miles))"
+            ),
         ),
         measured=(
             pattern(

@@ -122,22 +122,19 @@ def _double(words: list[str], start: int, end: int) -> bool:
     after = words[end] if end < len(words) else ""
     before = words[start - 1] if start else ""
     return (
-        (after in {"only", "just", "doubt", "solo", "idea", "sure", "feeling"}
-        and after != "feeling")
-        or before
-        in {
-            "cant",
-            "cannot",
-            "wont",
-            "hasnt",
-            "havent",
-            "not",
-            "doesnt",
-            "never",
-            "didnt",
-            "dont",
-        }
-    )
+        after in {"only", "just", "doubt", "solo", "idea", "sure", "feeling"} and after != "feeling"
+    ) or before in {
+        "cant",
+        "cannot",
+        "wont",
+        "hasnt",
+        "havent",
+        "not",
+        "doesnt",
+        "never",
+        "didnt",
+        "dont",
+    }
 
 
 def still(page: Page) -> bool:

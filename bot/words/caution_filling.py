@@ -59,10 +59,14 @@ class Filling:
         return self.sentences.sugar
 
     def _taken(self) -> str:
-        """When a late reading was taken: a clock time alone says nothing of another day."""
+        """When a late reading was taken."""
         if self.taken_at is None or self.now is None:
             return ""
-        zone = self.participant.zone
-        if local_date(self.taken_at, zone) != local_date(self.now, zone):
-            return self.sentences.taken_before
-        return self.sentences.taken_today.replace("{clock}", clock(in_zone(self.taken_at, zone)))
+        return day_and_time(self.taken_at, self.now, self.participant.zone, self.sentences)
+
+
+def day_and_time(taken_at: datetime, now: datetime, zone: str, sentences: CautionSentences) -> str:
+    """A clock time alone says nothing of another day."""
+    if local_date(taken_at, zone) != local_date(now, zone):
+        return sentences.taken_before
+    return sentences.taken_today.replace("{clock}", clock(in_zone(taken_at, zone)))

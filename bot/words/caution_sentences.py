@@ -98,6 +98,7 @@ class CautionSentences:
     local_emergency: str
     taken_today: str
     taken_before: str
+    owed: str
     sugar: str
     sugar_within_limit: str
     sugar_glucose_only: str

@@ -20,6 +20,7 @@ class PromptSentences:
     discreet: str
     go_on: str
     go_on_buttons: tuple[str, ...]
+    away: str
     teaching: tuple[str, ...]
 
 

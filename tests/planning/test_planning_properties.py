@@ -2,6 +2,7 @@
 
 from collections import Counter
 from datetime import UTC, datetime, time, timedelta
+from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 from hypothesis import given
@@ -23,9 +24,7 @@ ZONES = (
 )
 CLOCKS = st.times(time(0, 0), time(23, 59)).map(lambda at: at.replace(second=0, microsecond=0))
 #: Around both changes of the clock of 2026 in Europe and America, and a month without one.
-STARTS = st.sampled_from(
-    [datetime(2026, month, 4, 6, 0, tzinfo=UTC) for month in (3, 6, 10)]
-)
+STARTS = st.sampled_from([datetime(2026, month, 4, 6, 0, tzinfo=UTC) for month in (3, 6, 10)])
 SAYINGS = st.sampled_from(
     [
         "118, rice and beans",
@@ -132,7 +131,7 @@ def test_one_digest_for_every_week_whatever_the_clock_does(
     life.until(joined + timedelta(days=36))
     digests = [at for at, one in life.said if one.kind is Kind.DIGEST]
     assert len(digests) in (5, 6)
-    for earlier, later in zip(digests, digests[1:], strict=False):
+    for earlier, later in pairwise(digests):
         # A week, give or take the hour that a change of the clock makes it shorter or longer.
         assert abs((later - earlier) - timedelta(days=7)) <= timedelta(hours=1)
 

@@ -152,6 +152,7 @@ CAUTIONS = CautionSentences(
     local_emergency="your local emergency number",
     taken_today="at {clock}",
     taken_before="on an earlier day",
+    owed="This warning may not have reached you {taken}:",
     sugar="1 tablespoon of sugar, or half a cup (120 mL) of juice",
     sugar_within_limit="1 tablespoon of sugar or honey",
     sugar_glucose_only="glucose tablets or glucose gel. Nothing else works fast enough for you",

@@ -15,6 +15,8 @@ PROMPTS = PromptSentences(
     go_on="I have not heard from you for a few days, and that is fine. "
     "Shall I go on asking every day, once a week, or not at all?",
     go_on_buttons=("every day", "once a week", "not at all"),
+    away="I could not read messages for over a day. What you sent may be missing. "
+    "Please send me again any number that I did not answer.",
     teaching=(
         "A tip for today: wash your hands with water and dry them before you test. "
         "A little fruit on a finger can make the number far too high.",
