@@ -35,20 +35,22 @@ from bot.chat.polling import poll
 from bot.chat.port import ChatError
 from bot.chat.telegram import TelegramChat
 from bot.chat.updates import OddUpdate, incoming, press_of
-from bot.chat.webhook import listening, secret_from
 from bot.conversation import Conversation, Outcome, Turns
 from bot.delivery import Delivery, Makes
 from bot.drawing import Drawing
+from bot.export import ATTACHMENTS, made
 from bot.logs import place_of, say
 from bot.mendable import Mendable
-from bot.messages import Incoming
-from bot.participants import Participant
-from bot.record import Event
+from bot.messages import Incoming, Kind, Saying
+from bot.participants import Participant, State
+from bot.planning.quiet import after_quiet
+from bot.record import Event, Record, fold
 from bot.settings import Settings
-from bot.storage.outbox import End, Letter
+from bot.storage.outbox import Letter
 from bot.storage.sqlite import OneServer
 from bot.storage.store import Store, Writer
 from bot.storage.work import Work
+from bot.words.language import language
 from scheduler.clock import Clock, LiveClock, Rate, real_now
 from scheduler.in_process import InProcessEngine
 from scheduler.port import Due
@@ -67,6 +69,8 @@ TEXTS_KEPT = timedelta(days=30)
 HOUSEKEEPING_EVERY = 60.0
 #: The chat program keeps what the bot does not fetch for this long (Bot API manual).
 UPDATES_KEPT = timedelta(hours=24)
+#: How long it is worth telling that messages went missing.
+NOTE_WORTH = timedelta(hours=24)
 
 
 def live_turns() -> Turns:
@@ -110,6 +114,19 @@ def _rate_json(rate: Rate) -> dict[str, Any]:
     return {"real": rate.real.isoformat(), "bot": rate.bot.isoformat(), "speed": rate.speed}
 
 
+def absence_note(who: Participant, now: datetime) -> Saying:
+    """Tell somebody that messages may be missing, after their quiet time."""
+    due = after_quiet(who, now)
+    return Saying(
+        to=who.id,
+        kind=Kind.NOTE,
+        text=language(who.language).prompts.away,
+        key=f"away:{now.isoformat()}",
+        due_at=due,
+        expires_at=due + NOTE_WORTH,
+    )
+
+
 class Service:
     """The live bot: intake, turns, alarm clock and delivery in one process."""
 
@@ -127,7 +144,8 @@ class Service:
         self._given_clock = clock
         self._turns = turns
         self._drawing = Drawing(draw)
-        self._makes = makes or Makes(draw=self._drawing)
+        self._filing = Drawing(made)
+        self._makes = makes or Makes(draw=self._drawing, attach=self._attach)
         self._writer = Writer()
         self._webhook = webhook
         self._listen = listen
@@ -170,6 +188,7 @@ class Service:
             await self._serve(store, stop, ready)
         finally:
             self._drawing.close()
+            self._filing.close()
             self._writer.close()
             store.close()
             if mark:
@@ -191,6 +210,7 @@ class Service:
         self._engine = InProcessEngine(self._clock)
         async with TelegramChat(settings.token(), settings.telegram_api) as chat:
             self._chat = chat
+            self._reached = self._clock.real_now()
             self._delivery = Delivery(
                 store,
                 self._writer,
@@ -227,6 +247,8 @@ class Service:
     async def _intake(self, chat: TelegramChat) -> None:
         async with contextlib.AsyncExitStack() as stack:
             if self._webhook is not None:
+                from bot.chat.webhook import listening  # noqa: PLC0415 - its server is large
+
                 secret = self._secret()
                 await stack.enter_async_context(
                     listening(self._webhook, self._listen, secret, self.take)
@@ -237,7 +259,7 @@ class Service:
                 self._ready.set()
             if self._webhook is not None:
                 await asyncio.Event().wait()  # until cancelled
-            await poll(chat, self.take)
+            await poll(self, self.take)
 
     async def _choose_way_in(self, chat: TelegramChat) -> None:
         try:
@@ -249,10 +271,21 @@ class Service:
             raise Mendable(f"the Bot API would not set the way in: {error}") from error
 
     def _secret(self) -> str:
+        from bot.chat.webhook import secret_from  # noqa: PLC0415 - only with a webhook
+
         chosen = self._settings.webhook_secret
         return chosen.get_secret_value() if chosen else secret_from(self._settings.token())
 
     # --- what comes in ---------------------------------------------------------------------
+
+    async def fetch(self, offset: int) -> list[dict[str, Any]]:
+        """Updates from `offset` on; that some went missing before is told first."""
+        updates = await self._chat.fetch(offset)
+        if self._clock.real_now() - self._reached > UPDATES_KEPT:
+            await self._writer.run(self._read, self._tell_of_absence)
+            self._delivery.nudge()
+        self._reached = self._clock.real_now()
+        return updates
 
     async def take(self, update: Mapping[str, Any]) -> None:
         """Handle one raw update; it may be confirmed once this returns.
@@ -273,6 +306,20 @@ class Service:
         press = press_of(update)
         if press is not None:
             await self._chat.press_seen(press)
+
+    async def _attach(self, reader: str, what: str) -> tuple[str, bytes]:
+        """The file that goes with a message: made from the record as it is when it is sent."""
+        name = ATTACHMENTS[what]
+        record = await self._writer.run(self._record, reader)
+        asked = {"attachment": what, "record": record, "draw": draw}
+        return name, await self._filing(asked)
+
+    def _record(self, who: str) -> Record:
+        with self._store.turn() as work:
+            opened = work.open(who, self._clock.now())
+            if opened is None:
+                raise LookupError("nobody to make a file for")
+            return fold(opened.participant, work.events(who))
 
     # --- what falls due --------------------------------------------------------------------
 
@@ -311,15 +358,23 @@ class Service:
     def _tidy(self, work: Work) -> None:
         now, real = self._clock.now(), self._clock.real_now()
         work.forget_texts(now - TEXTS_KEPT, real - TEXTS_KEPT)
-        work.set_fact("alive", real.isoformat())
+        work.set_fact("alive", (real if self._webhook else self._reached).isoformat())
 
     def _after_absence(self) -> None:
         with self._store.turn() as work:
             alive = work.fact("alive")
             real = self._clock.real_now()
             if alive and real - datetime.fromisoformat(alive) > UPDATES_KEPT:
-                say(_LOG, logging.WARNING, "away for over a day: messages may be missing")
+                self._tell_of_absence(work)
             work.set_fact("alive", real.isoformat())
+
+    def _tell_of_absence(self, work: Work) -> None:
+        """The chat program has let go of what was sent too long ago: say so, once."""
+        say(_LOG, logging.WARNING, "away for over a day: messages may be missing")
+        now, real = self._clock.now(), self._clock.real_now()
+        people = (enrolled.participant for enrolled in work.people())
+        notes = [absence_note(who, now) for who in people if who.state is State.ACTIVE]
+        work.outbox.queue(notes, real)
 
     def _read(self, question: Callable[[Work], T]) -> T:
         with self._store.turn() as work:
@@ -347,6 +402,7 @@ class Replay:
             new_id=new_id,
         )
         self._engine = VirtualEngine(self._clock, self._earliest, self._wake)
+        self._has_parked = False
         self.said: list[Said] = []
 
     def enrol(self, participant: Participant, at: datetime) -> None:
@@ -375,6 +431,8 @@ class Replay:
 
     def parked(self) -> list[tuple[int, str]]:
         """Updates that a turn failed on, each with the place of the fault."""
+        if not self._has_parked:
+            return []
         with self._store.turn() as work:
             return work.parked()
 
@@ -390,12 +448,15 @@ class Replay:
         self._note(self._conversation.wake(who, now))
 
     def _note(self, outcome: Outcome) -> None:
+        self._has_parked |= outcome.parked
         if not outcome.said:
             return
         with self._store.turn() as work:
-            for letter in work.outbox.pending():
-                number = len(self.said) + 1
-                work.outbox.settle(
-                    letter, End.SENT, self._clock.real_now(), message=str(number)
-                )
-                self.said.append(Said(number=number, letter=letter))
+            fresh = [
+                Said(number=number, letter=letter)
+                for number, letter in enumerate(work.outbox.pending(), len(self.said) + 1)
+            ]
+            work.outbox.all_sent(
+                [(said.letter, str(said.number)) for said in fresh], self._clock.real_now()
+            )
+        self.said.extend(fresh)

@@ -5,6 +5,7 @@ from io import BytesIO
 from typing import Literal
 from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 
+from bot.export import ATTACHMENTS
 from bot.export.fhir import bundle_bytes
 from bot.export.ink import Paper
 from bot.export.jsonl import export_lines, to_text
@@ -42,15 +43,17 @@ def attachment(name: str, record: Record, draw: Draw) -> tuple[str, bytes]:
     `record` is the printable record; `export` everything in every form, in one ZIP.
     Raises ValueError for another name.
     """
+    if name not in ATTACHMENTS:
+        raise ValueError(f"no attachment is called {name!r}")
     paper = paper_of(record.participant.zone)
     if name == "record":
-        return FORMATS["pdf"], file_of("pdf", [record], draw, paper=paper)
-    if name == "export":
+        content = file_of("pdf", [record], draw, paper=paper)
+    else:
         files = [
             (file, file_of(form, [record], draw, paper=paper)) for form, file in FORMATS.items()
         ]
-        return "export.zip", _zipped(files)
-    raise ValueError(f"no attachment is called {name!r}")
+        content = _zipped(files)
+    return ATTACHMENTS[name], content
 
 
 def paper_of(zone: str) -> Paper:

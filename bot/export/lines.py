@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import datetime
 from typing import Any
 
-from bot.entry_lines import entry_line
+from bot.entry_lines import entry_line, number
 from bot.glucose.effects import Effect, effects
 from bot.glucose.pairs import Pair, pairs
 from bot.glucose.readings import settled
@@ -123,7 +123,7 @@ def _effect_line(effect: Effect, zone: str) -> Line:
     return {
         "type": "activity_effect",
         "activity": activity.text,
-        "minutes": activity.minutes,
+        "minutes": number(activity.minutes),
         "ended_at": iso(in_zone(activity.ended_at, zone)),
         "before": _value(effect.before),
         "after": _value(effect.after),
