@@ -52,25 +52,24 @@ def amount_words(language: str) -> frozenset[str]:
 @cache
 def _spelling(language: str) -> Spelling:
     single = [
-        spelled(word)[0]
+        word
         for lexicon in lexica(language)
         for words in lexicon.foods.values()
         for word in words
-        if len(spelled(word)) == 1
+        if len(word) > SHORTEST and word.isalpha()
     ]
-    single = [word for word in single if len(word) > SHORTEST]
     return Spelling(single, known_words(language))
 
 
-def words(language: str) -> set[str]:
-    """Every word of a food."""
-    return _phrases(language).words
+def _meant(word: str, language: str) -> str | None:
+    """The food meant by a word of no list; the index is made when such a word first comes."""
+    return None if word in known_words(language) else _spelling(language).meant(word)
 
 
 def find(page: Page, language: str) -> list[Dish]:
     """Give every food named among the unclaimed words, in order, unclaimed; claim what only
     looks like one (`blood sugar`, `couch potato`)."""
-    not_food, phrases, spelling = _not_food(), _phrases(language), _spelling(language)
+    not_food, phrases = _not_food(), _phrases(language)
     found: list[Dish] = []
     index = 0
     while index < len(page.tokens):
@@ -86,7 +85,7 @@ def find(page: Page, language: str) -> list[Dish]:
             if (
                 page.free(index)
                 and len(page.tokens[index].word) > SHORTEST
-                and (meant := spelling.meant(page.tokens[index].word))
+                and (meant := _meant(page.tokens[index].word, language))
             ):
                 kind = phrases.whole((meant,)) or FoodKind.UNKNOWN
                 found.append(Dish(start=index, end=index + 1, kind=kind, guessed=True))

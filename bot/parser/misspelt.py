@@ -16,25 +16,24 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
-    spelling = _spelling(language)
     known = known_words(language)
     return [
         replace(token, word=meant)
-        if len(token.word) >= SHORTEST and (meant := _meant(token.word, spelling, known))
+        if len(token.word) >= SHORTEST
+        and token.word not in known
+        and (meant := _meant(token.word, language))
         else token
         for token in tokens
     ]
 
 
-def _meant(word: str, spelling: Spelling, known: frozenset[str]) -> str | None:
+def _meant(word: str, language: str) -> str | None:
     """The word meant by a slip of the finger, or by a letter held down (`goood`)."""
-    if word in known:
-        return None
     if _HELD.search(word):
         for times in (r"\1\1", r"\1"):
-            if (short := _HELD.sub(times, word)) in known:
+            if (short := _HELD.sub(times, word)) in known_words(language):
                 return short
-    return spelling.meant(word)
+    return _spelling(language).meant(word)
 
 
 @cache
@@ -59,10 +58,9 @@ def known_words(language: str) -> frozenset[str]:
 
 
 def _words(phrases: Iterable[str]) -> list[str]:
-    found: list[str] = []
-    for phrase in phrases:
-        found.extend(word for word in spelled(phrase) if word.isalpha())
-    return found
+    """The words of some phrases, each once: most phrases are made of the same few words."""
+    apart = dict.fromkeys(" ".join(phrases).split())
+    return [word for each in apart for word in spelled(each) if word.isalpha()]
 
 
 def _every(lexicon: Lexicon) -> list[str]:

@@ -1,7 +1,8 @@
 """Which phrase of a word list begins at this token? The longest one, in one walk."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections import defaultdict
+from collections.abc import Iterable
 from typing import Generic, TypeVar
 
 from bot.parser.numbers import tokens
@@ -9,67 +10,88 @@ from bot.parser.page import Page
 from bot.parser.tidy import plain, shown
 
 Meaning = TypeVar("Meaning")
-_END = ""
 
-
-#: A phrase of nothing but lower-case letters is its own words; nearly all of the lists are such,
-#: and a page made of each of them would take seconds.
-_LETTERS = re.compile(r"[a-z]+(?: [a-z]+)*")
+#: A phrase of plain letters, apostrophes and hyphens is its own words; nearly all of the lists are
+#: such, and cutting each of them as a message is cut would take seconds.
+_LETTERS = re.compile(r"([a-z]+(?:'[a-z]+)*)(?:[-' ][a-z]+)*")
 
 
 def spelled(phrase: str) -> tuple[str, ...]:
     """The tokens of a phrase, as a page would hold them."""
     if _LETTERS.fullmatch(phrase):
-        return tuple(phrase.split(" "))
+        return tuple(phrase.replace("'", "").replace("-", " ").split(" "))
     kept = shown(phrase)
     return tuple(token.word for token in tokens(kept, plain(kept)))
 
 
-class Phrases(Generic[Meaning]):
-    """Phrases with their meanings as a tree of tokens; the first list that has a phrase wins."""
+def _first(phrase: str) -> str:
+    """The first token of a phrase."""
+    plainly = _LETTERS.fullmatch(phrase)
+    return plainly[1].replace("'", "") if plainly else "".join(spelled(phrase)[:1])
 
-    __slots__ = ("_tree", "words")
+
+class _Node(Generic[Meaning]):
+    """What may follow some words, and what those words mean if they are a phrase themselves."""
+
+    __slots__ = ("below", "meaning")
+
+    def __init__(self) -> None:
+        self.below: dict[str, _Node[Meaning]] = {}
+        self.meaning: tuple[Meaning] | None = None
+
+
+class Phrases(Generic[Meaning]):
+    """Phrases with their meanings as a tree of tokens; the first list that has a phrase wins.
+
+    A branch is grown when its first word is looked up: a message needs few of the thousands.
+    """
+
+    __slots__ = ("_branches", "_seeds")
 
     def __init__(self, lists: Iterable[tuple[Iterable[str], Meaning]]) -> None:
-        self._tree: dict[str, object] = {}
-        self.words: set[str] = set()
+        self._branches: dict[str, _Node[Meaning]] = {}
+        self._seeds: dict[str, list[tuple[str, Meaning]]] = defaultdict(list)
         for phrases, meaning in lists:
             for phrase in phrases:
-                self._add(spelled(phrase), meaning)
+                self._seeds[_first(phrase)].append((phrase, meaning))
 
-    def _add(self, words: tuple[str, ...], meaning: Meaning) -> None:
-        node = self._tree
-        for word in words:
-            node = node.setdefault(word, {})  # type: ignore[assignment]
-        if words:
-            node.setdefault(_END, (meaning,))
-            self.words.update(words)
+    def _branch(self, word: str) -> _Node[Meaning] | None:
+        seeds = self._seeds.pop(word, None)
+        if seeds is None:
+            return self._branches.get(word)
+        top = self._branches[word] = _Node()
+        for phrase, meaning in seeds:
+            node = top
+            for each in spelled(phrase)[1:]:
+                below = node.below.get(each)
+                if below is None:
+                    below = node.below[each] = _Node()
+                node = below
+            if node.meaning is None:
+                node.meaning = (meaning,)
+        return top
 
     def longest(self, page: Page, start: int, end: int) -> tuple[int, Meaning] | None:
         """The longest phrase of unclaimed tokens that begins at `start`: its end and meaning."""
-        node: dict[str, object] | None = self._tree
+        if start >= end or not page.free(start):
+            return None
+        node = self._branch(page.tokens[start].word)
         found: tuple[int, Meaning] | None = None
         index = start
-        while index < end and page.free(index):
-            node = node.get(page.tokens[index].word)  # type: ignore[assignment, union-attr]
-            if node is None:
-                break
+        while node is not None:
             index += 1
-            if _END in node:
-                found = index, node[_END][0]  # type: ignore[index]
+            if node.meaning is not None:
+                found = index, node.meaning[0]
+            if index >= end or not page.free(index):
+                break
+            node = node.below.get(page.tokens[index].word)
         return found
 
     def whole(self, words: tuple[str, ...]) -> Meaning | None:
         """The meaning of exactly these words."""
-        node: dict[str, object] = self._tree
-        for word in words:
-            below = node.get(word)
-            if below is None:
+        node = self._branch(words[0]) if words else None
+        for word in words[1:]:
+            if node is None:
                 return None
-            node = below  # type: ignore[assignment]
-        return node[_END][0] if _END in node else None  # type: ignore[index]
-
-
-def single_words(lists: Mapping[object, Iterable[str]]) -> set[str]:
-    """Every single word of some lists."""
-    return {word for phrases in lists.values() for phrase in phrases for word in spelled(phrase)}
+            node = node.below.get(word)
+        return node.meaning[0] if node is not None and node.meaning is not None else None

@@ -39,11 +39,6 @@ def _not_symptoms() -> Phrases[bool]:
     return Phrases([(NOT_SYMPTOMS, True)])
 
 
-def words(language: str) -> set[str]:
-    """Every word of a symptom, for mending misspelt ones."""
-    return _phrases(language).words
-
-
 @cache
 def _denials(language: str) -> Phrases[bool]:
     return Phrases([(gathered(language, "denials"), True)])

@@ -67,4 +67,6 @@ def plain(kept: str) -> str:
 
 def fold(phrase: str) -> str:
     """A phrase of a word list in plain form."""
+    if phrase.isascii() and phrase.replace(" ", "").isalnum():  # nearly all: nothing to tidy
+        return " ".join(phrase.lower().split())
     return plain(shown(phrase))
