@@ -54,7 +54,7 @@ EDUCATOR = EducatorSentences(
     left="Your educator sees nothing of yours from now on. I tell them that you have left, and "
     "no more. What they read before I cannot take back. I go on as before. "
     "To have an educator again you need a new code.",
-    no_educator="No educator sees anything of yours.",
+    no_educator="You have no educator here, so no one sees what you text me.",
     yes=frozenset({"yes", "y", "yes please", "i agree", "agree", "ok", "okay", "sure", "yep"}),
     no=frozenset({"no", "n", "no thanks", "nope", "i do not agree"}),
     unknown=frozenset({"don't know", "dont know", "do not know", "not sure", "unknown", "?"}),
@@ -255,9 +255,9 @@ EDUCATOR = EducatorSentences(
     high_set="Set. {who}: high begins at {limit_high} {unit}.",
     limit_bounds="Safe bounds ({unit}): low from {a} to {b} (and not above the goal before "
     "meals), high from {c} to {d}.",
-    goals_changed_note="Your educator has set your goals: {goals}",
-    limits_changed_note="Your educator has set when I warn you: of a low below {limit_low} "
-    "{unit}, of a high from {limit_high} {unit}.",
+    goals_changed_note="You have new goals. Your educator set them: {goals}",
+    limits_changed_note="Your educator has set when I warn you. A low is now below {limit_low} "
+    "{unit}. A high starts at {limit_high} {unit}.",
     released="Released: {step}. {who} decides when to take it.",
     released_note='Your educator says that the next step is safe for you: {step}. Text "next '
     'step" when you want to take it.',
