@@ -23,6 +23,7 @@ from bot.teaching import Kept, Teaching
 from bot.turns.ports import Turns
 from bot.turns.teaching_leaving import leave
 from bot.turns.turn import Joining, Opened, Turn
+from bot.words.owed import owed_words
 
 __all__ = ["NOTHING", "Conversation", "Outcome", "Turns"]
 
@@ -39,6 +40,7 @@ class Outcome:
     said: int = 0
     wake_at: datetime | None = None
     erased: bool = False
+    parked: bool = False
 
 
 NOTHING = Outcome()
@@ -80,7 +82,7 @@ class Conversation:
             raise
         except Exception as error:
             self._park(incoming, now, error)
-            return NOTHING
+            return Outcome(parked=True)
         if outcome.erased:
             self._store.wipe_log()
         return outcome
@@ -96,11 +98,11 @@ class Conversation:
         now = _to_millisecond(now)
         try:
             with self._store.turn() as work:
-                if work.educators.next_wake(who) is not None:
-                    return _outcome(self._teaching.wake(work, who, now))
                 opened = work.open(who, now)
+                if opened is None:
+                    return _outcome(self._teaching.wake(work, who, now))
                 due = work.next_wake(who)
-                if opened is None or due is None or due > now:
+                if due is None or due > now:
                     return NOTHING
                 turn = _never_at_once(self._turns.wake(opened, now=now), now)
                 return self._keep(work, opened, turn, now)
@@ -158,8 +160,11 @@ class Conversation:
             return Outcome(said=said, erased=True)
         if incoming.text:
             work.keep_text(who, incoming, now)
-        owed = work.outbox.owe_cautions(who, self._real_now())
         kept = self._keep(work, opened, turn, now, heard_at=now)
+        person = turn.participant
+        owed = work.outbox.say_owed_cautions(
+            who, now, self._real_now(), owed_words(person.language, person.zone, now)
+        )
         return replace(kept, said=kept.said + owed)
 
     def _keep(

@@ -15,7 +15,8 @@ from typing import Any
 from bot.chat.pace import Pace
 from bot.chat.port import Chat, Gone, NotSent, Part, Refused, Throttled, Unsure
 from bot.logs import place_of, say
-from bot.storage.outbox import End, Letter
+from bot.storage.letters import Letter
+from bot.storage.outbox import End
 from bot.storage.store import Store, Writer
 from bot.storage.urgency import URGENCY
 from scheduler.clock import Clock

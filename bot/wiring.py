@@ -46,7 +46,7 @@ from bot.participants import Participant, State
 from bot.planning.quiet import after_quiet
 from bot.record import Event, Record, fold
 from bot.settings import Settings
-from bot.storage.outbox import Letter
+from bot.storage.letters import Letter
 from bot.storage.sqlite import OneServer
 from bot.storage.store import Store, Writer
 from bot.storage.work import Work

@@ -48,7 +48,9 @@ class TelegramChat:
     """One bot's account. `async with` asks the API who it is, then sends and fetches."""
 
     def __init__(self, token: str, api: str) -> None:
-        own = {"trust_env": False} if _is_this_machine(api) else {}
+        own: dict[str, Any] = {"verify": httpx.create_ssl_context()}  # one: it is large
+        if _is_this_machine(api):
+            own["trust_env"] = False
         self._sends = HTTPXRequest(
             connection_pool_size=SENDS_AT_ONCE,
             read_timeout=READ_SECONDS,

@@ -16,7 +16,8 @@ from bot.participants import Participant
 from bot.record import fold
 from bot.replay.story import Enrol, Message, Pass
 from bot.replay.story import Line as StoryLine
-from bot.storage.outbox import TO_CHAT, Letter
+from bot.storage.letters import Letter
+from bot.storage.outbox import TO_CHAT
 from bot.wiring import Replay, Said
 
 Draw = Callable[[Mapping[str, Any]], bytes]

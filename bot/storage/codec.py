@@ -88,6 +88,7 @@ def participant_json(participant: Participant) -> str:
     return _PARTICIPANT.dump_json(participant).decode()
 
 
+@lru_cache(maxsize=256)
 def participant_of(body: str) -> Participant:
     """A participant from JSON."""
     return _PARTICIPANT.validate_json(body)

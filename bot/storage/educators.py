@@ -3,13 +3,14 @@
 from datetime import datetime
 
 from pydantic import TypeAdapter
-from sqlalchemy import Connection, delete, func, insert, select, update
+from sqlalchemy import Connection, delete, insert, select, update
 
 from bot.educator.alerts import forgotten
 from bot.educator.educator import Educator
 from bot.participants import Participant
 from bot.storage import codec, tables
 from bot.storage.codec import to_ms
+from bot.storage.statements import EDUCATOR_LATER, EDUCATORS_DUE, FIRST_EDUCATOR
 
 _EDUCATOR = TypeAdapter(Educator)
 
@@ -80,27 +81,14 @@ class Educators:
 
     def due(self, now: datetime, limit: int) -> tuple[tuple[str, ...], datetime | None]:
         """Who is due by now, the longest waiting first, and the earliest wake after now."""
-        table = tables.educator
-        who = self._connection.execute(
-            select(table.c.id)
-            .where(table.c.next_wake_ms <= to_ms(now))
-            .order_by(table.c.next_wake_ms, table.c.id)
-            .limit(limit)
-        ).scalars()
-        later = self._connection.execute(
-            select(func.min(table.c.next_wake_ms)).where(table.c.next_wake_ms > to_ms(now))
-        ).scalar_one()
+        at = to_ms(now)
+        who = self._connection.execute(EDUCATORS_DUE, {"now": at, "most": limit}).scalars()
+        later = self._connection.execute(EDUCATOR_LATER, {"now": at}).scalar_one()
         return tuple(who), None if later is None else codec.from_ms(later)
 
     def earliest(self) -> tuple[datetime, str] | None:
         """Whose wake comes first, and when."""
-        table = tables.educator
-        row = self._connection.execute(
-            select(table.c.next_wake_ms, table.c.id)
-            .where(table.c.next_wake_ms.is_not(None))
-            .order_by(table.c.next_wake_ms, table.c.id)
-            .limit(1)
-        ).one_or_none()
+        row = self._connection.execute(FIRST_EDUCATOR).one_or_none()
         return None if row is None else (codec.from_ms(row.next_wake_ms), row.id)
 
     def forget(self, id_: str, participant: str) -> Educator | None:

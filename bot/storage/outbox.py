@@ -4,19 +4,27 @@ A row is claimed with a lease before it is sent and settled afterwards; in betwe
 only window in which a crash leaves it open whether the message arrived.
 """
 
-from collections.abc import Collection, Iterable, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Iterable, Sequence
 from datetime import datetime, timedelta
 from enum import StrEnum
 from typing import Any
 
-from sqlalchemy import Connection, Row, delete, func, or_, select, update
-from sqlalchemy.dialects import postgresql
-from sqlalchemy.dialects import sqlite as sqlite_dialect
+from sqlalchemy import Connection, delete, func, or_, select, update
 
 from bot.messages import Kind, Saying
 from bot.storage import codec, tables
 from bot.storage.codec import to_ms
+from bot.storage.letters import Letter, is_stale, letter_of, row_of
+from bot.storage.statements import (
+    CHAT_OF,
+    NEXT_TRY,
+    OWED,
+    PENDING,
+    RECEIPT,
+    SETTLE,
+    insert_new,
+    literal,
+)
 from bot.storage.urgency import URGENCY
 
 #: The reader of a message to a chat that is nobody's is this and the chat's id.
@@ -29,40 +37,19 @@ LEASE = timedelta(minutes=2)
 CAUTION_OWED = timedelta(hours=24)
 
 
+#: What a caution that is said again has before the key of its first saying.
+OWED_KEY = "owed:"
+
+
 class End(StrEnum):
     """How a message ended."""
 
     SENT = "sent"
     UNSURE = "unsure"  # it may have arrived; no further copy may be sent
     EXPIRED = "expired"
+    TOLD = "told"  # a caution that ended as one of the two before, said again since
     CANCELLED = "cancelled"  # its reader's chat takes no messages
     FAILED = "failed"  # the chat program will never take this message
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Letter:
-    """A message on its way, and the chat that it goes to (its reader's newest)."""
-
-    id: int
-    reader: str
-    chat: str
-    kind: Kind
-    about: str | None
-    key: str
-    text: str
-    due_at: datetime
-    expires_at: datetime | None
-    picture: Mapping[str, Any] | None
-    buttons: tuple[str, ...]
-    attachment: str | None
-    attempts: int
-    copies: int
-    parts_done: int
-
-    @property
-    def is_plain(self) -> bool:
-        """Nothing has to be made before it can be sent."""
-        return self.picture is None and self.attachment is None
 
 
 class Outbox:
@@ -73,16 +60,11 @@ class Outbox:
 
     def queue(self, says: Iterable[Saying], real_now: datetime) -> int:
         """Add what is not in it yet (by reader and key); gives how many were added."""
-        added = 0
-        make = (
-            sqlite_dialect.insert
-            if self._connection.dialect.name == "sqlite"
-            else postgresql.insert
-        )
-        for saying in says:
-            statement = make(tables.outbox).values(_row(saying, real_now))
-            added += self._connection.execute(statement.on_conflict_do_nothing()).rowcount
-        return added
+        rows = [row_of(saying, real_now) for saying in says]
+        if not rows:
+            return 0
+        statement = insert_new(self._connection.dialect.name, tables.outbox)
+        return self._connection.execute(statement, rows).rowcount
 
     def claim(
         self,
@@ -103,7 +85,7 @@ class Outbox:
         wanted = (
             select(box)
             .where(
-                box.c.state == "pending",
+                box.c.state == literal("pending"),
                 box.c.due_ms <= to_ms(now),
                 box.c.retry_real <= to_ms(real_now),
             )
@@ -116,14 +98,14 @@ class Outbox:
         if plain_only:
             wanted = wanted.where(box.c.to_make.is_(False))
         while (row := self._connection.execute(wanted).one_or_none()) is not None:
-            if _is_stale(row, now, real_now):
+            if is_stale(row, now, real_now):
                 self._end(row.id, row.reader, End.EXPIRED, real_now)
                 continue
             chat = self._chat_of(row.reader)
             if chat is None:
                 self._end(row.id, row.reader, End.CANCELLED, real_now)
                 continue
-            letter = _letter(row, chat)
+            letter = letter_of(row, chat)
             self._lease(letter, real_now)
             return letter
         return None
@@ -173,7 +155,7 @@ class Outbox:
         rows = self._connection.execute(leased).all()
         for row in rows:
             may_have_arrived = row.state == "sending"
-            letter = _letter(row, row.chat)
+            letter = letter_of(row, row.chat)
             if may_have_arrived and row.copies + 1 >= URGENCY[letter.kind].copies:
                 self._end(row.id, row.reader, End.UNSURE, real_now)
             else:
@@ -185,7 +167,7 @@ class Outbox:
         box = tables.outbox
         stale = or_(box.c.expires_ms <= to_ms(now), box.c.until_real <= to_ms(real_now))
         rows = self._connection.execute(
-            select(box.c.id, box.c.reader).where(box.c.state == "pending", stale)
+            select(box.c.id, box.c.reader).where(box.c.state == literal("pending"), stale)
         ).all()
         for row in rows:
             self._end(row.id, row.reader, End.EXPIRED, real_now)
@@ -196,52 +178,74 @@ class Outbox:
         box = tables.outbox
         self._connection.execute(
             update(box)
-            .where(box.c.reader == reader, box.c.state == "pending")
+            .where(box.c.reader == reader, box.c.state == literal("pending"))
             .values(state=End.CANCELLED.value, settled_real=to_ms(real_now))
         )
 
-    def owe_cautions(self, reader: str, real_now: datetime) -> int:
-        """A caution that expired unsent is owed: say it now that its reader writes again."""
-        box = tables.outbox
-        return self._connection.execute(
-            update(box)
-            .where(
-                box.c.reader == reader,
-                box.c.kind == Kind.CAUTION.value,
-                box.c.state == End.EXPIRED.value,
-                box.c.made_real > to_ms(real_now - CAUTION_OWED),
-            )
-            .values(
-                state="pending",
-                settled_real=None,
-                retry_real=0,
-                until_real=_until(Kind.CAUTION, real_now),
-            )
-        ).rowcount
+    def say_owed_cautions(
+        self,
+        reader: str,
+        now: datetime,
+        real_now: datetime,
+        words: Callable[[str, datetime], str],
+    ) -> int:
+        """Queue once more the cautions of a day that did not surely reach their reader.
+
+        `words` makes the new text of the first one and of when it was due. Gives how many.
+        """
+        since = to_ms(real_now - CAUTION_OWED)
+        rows = self._connection.execute(OWED, {"reader": reader, "since": since}).all()
+        for row in rows:
+            self._set(row.id, state=End.TOLD.value)
+        return self.queue(
+            (
+                Saying(
+                    to=reader,
+                    kind=Kind.CAUTION,
+                    about=row.about,
+                    text=words(row.text, codec.from_ms(row.due_ms)),
+                    key=OWED_KEY + row.key,
+                    due_at=now,
+                )
+                for row in sorted(rows, key=lambda row: int(row.id))
+            ),
+            real_now,
+        )
 
     def receipt(self, chat: str, message: str) -> str | None:
         """The key of the saying that a chat knows as this message."""
-        box = tables.outbox
-        return self._connection.execute(
-            select(box.c.key).where(box.c.chat == chat, box.c.message == message)
-        ).scalar()
+        key = self._connection.execute(RECEIPT, {"chat": chat, "message": message}).scalar()
+        return None if key is None else str(key).removeprefix(OWED_KEY)
 
     def pending(self) -> list[Letter]:
         """Everything that waits, in the order of its making (for replay)."""
-        box = tables.outbox
-        rows = self._connection.execute(
-            select(box).where(box.c.state == "pending").order_by(box.c.id)
-        ).all()
-        return [_letter(row, self._chat_of(row.reader) or row.reader) for row in rows]
+        rows = self._connection.execute(PENDING).all()
+        chats = {reader: self._chat_of(reader) for reader in {row.reader for row in rows}}
+        return [letter_of(row, chats[row.reader] or row.reader) for row in rows]
+
+    def all_sent(self, receipts: Sequence[tuple[Letter, str]], real_now: datetime) -> None:
+        """Close several messages as sent, each with the chat's id of it (for replay)."""
+        strangers = [letter.id for letter, _ in receipts if letter.reader.startswith(TO_CHAT)]
+        if strangers:
+            self._connection.execute(
+                delete(tables.outbox).where(tables.outbox.c.id.in_(strangers))
+            )
+        rows = [
+            {
+                "row": letter.id,
+                "state_": End.SENT.value,
+                "settled": to_ms(real_now),
+                "message_": message,
+                "chat_": letter.chat,
+            }
+            for letter, message in receipts
+        ]
+        if rows:
+            self._connection.execute(SETTLE, rows)
 
     def next_try(self, real_now: datetime) -> datetime | None:
         """When (real time) the next message that was put back may be tried again."""
-        box = tables.outbox
-        ms = self._connection.execute(
-            select(func.min(box.c.retry_real)).where(
-                box.c.state == "pending", box.c.retry_real > to_ms(real_now)
-            )
-        ).scalar_one()
+        ms = self._connection.execute(NEXT_TRY, {"now": to_ms(real_now)}).scalar_one()
         return None if ms is None else codec.from_ms(ms)
 
     def counts(self) -> dict[str, int]:
@@ -253,13 +257,7 @@ class Outbox:
     def _chat_of(self, reader: str) -> str | None:
         if reader.startswith(TO_CHAT):
             return reader.removeprefix(TO_CHAT)
-        chat = tables.chat
-        row = self._connection.execute(
-            select(chat.c.id, chat.c.blocked)
-            .where(chat.c.participant == reader)
-            .order_by(chat.c.since_real.desc(), chat.c.id)
-            .limit(1)
-        ).one_or_none()
+        row = self._connection.execute(CHAT_OF, {"reader": reader}).one_or_none()
         return None if row is None or row.blocked else row.id
 
     def _end(
@@ -276,52 +274,3 @@ class Outbox:
         self._connection.execute(
             update(tables.outbox).where(tables.outbox.c.id == id_).values(values)
         )
-
-
-def _letter(row: Row[Any], chat: str) -> Letter:
-    extras = codec.extras_of(row.extras)
-    return Letter(
-        id=row.id,
-        reader=row.reader,
-        chat=chat,
-        kind=Kind(row.kind),
-        about=row.about,
-        key=row.key,
-        text=row.text,
-        due_at=codec.from_ms(row.due_ms),
-        expires_at=None if row.expires_ms is None else codec.from_ms(row.expires_ms),
-        picture=extras.get("picture"),
-        buttons=tuple(extras.get("buttons", ())),
-        attachment=extras.get("attachment"),
-        attempts=row.attempts,
-        copies=row.copies,
-        parts_done=row.parts_done,
-    )
-
-
-def _row(saying: Saying, real_now: datetime) -> dict[str, Any]:
-    urgency = URGENCY[saying.kind]
-    return {
-        "reader": saying.to,
-        "key": saying.key,
-        "kind": saying.kind.value,
-        "about": saying.about,
-        "text": saying.text,
-        "extras": codec.extras_json(saying),
-        "to_make": saying.picture is not None or saying.attachment is not None,
-        "rank": to_ms(real_now + urgency.handicap),
-        "due_ms": to_ms(saying.due_at),
-        "expires_ms": None if saying.expires_at is None else to_ms(saying.expires_at),
-        "made_real": to_ms(real_now),
-        "until_real": _until(saying.kind, real_now),
-    }
-
-
-def _until(kind: Kind, real_now: datetime) -> int | None:
-    worth = URGENCY[kind].worth
-    return None if worth is None else to_ms(real_now + worth)
-
-
-def _is_stale(row: Row[Any], now: datetime, real_now: datetime) -> bool:
-    by_bot_time = row.expires_ms is not None and row.expires_ms <= to_ms(now)
-    return by_bot_time or (row.until_real is not None and row.until_real <= to_ms(real_now))

@@ -89,7 +89,10 @@ class Store:
                     f"this database is of version {found or 'none'}, this program needs "
                     f"{migrations.HEAD}: run migrate first"
                 )
-            migrations.upgrade(connection)
+            if found is None:
+                migrations.create(connection)
+            else:
+                migrations.upgrade(connection)
 
     def _fault(self, error: DatabaseError) -> str:
         if not self.is_sqlite:

@@ -13,6 +13,9 @@ from sqlmodel import Field, SQLModel
 
 METADATA: MetaData = SQLModel.metadata
 
+#: Cautions that did not surely reach their reader.
+OWED = sql("kind = 'caution' AND state IN ('expired', 'unsure')")
+
 #: SQLite counts up by itself only for a column of exactly this type.
 Counting = BigInteger().with_variant(Integer(), "sqlite")
 
@@ -86,7 +89,8 @@ class Outbox(SQLModel, table=True):
     row is deleted once it is settled. `to_make`: a picture or a file
     is made before it is sent. `rank` orders by urgency with ageing. `state` is one of
     pending, claimed (being drawn: certainly not sent), sending, sent, unsure, expired,
-    cancelled, failed. `copies` counts sends that may have arrived.
+    told (a caution said again under another key), cancelled, failed. `copies` counts sends
+    that may have arrived.
     """
 
     id: int | None = Field(default=None, sa_column=Column(Counting, primary_key=True))
@@ -128,6 +132,7 @@ class Outbox(SQLModel, table=True):
             postgresql_where=sql("lease_real IS NOT NULL"),
         ),
         Index("outbox_receipt", "chat", "message"),
+        Index("outbox_owed", "reader", sqlite_where=OWED, postgresql_where=OWED),
     )
 
 

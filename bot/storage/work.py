@@ -7,9 +7,7 @@ from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, Insert, and_, delete, func, insert, or_, select, update
-from sqlalchemy.dialects import postgresql
-from sqlalchemy.dialects import sqlite as sqlite_dialect
+from sqlalchemy import Connection, Table, and_, delete, func, insert, or_, select, update
 
 from bot.messages import Incoming
 from bot.participants import Enrolment, Invitation, Participant, Role
@@ -18,6 +16,16 @@ from bot.storage import codec, tables
 from bot.storage.codec import to_ms
 from bot.storage.educators import Educators
 from bot.storage.outbox import Outbox
+from bot.storage.statements import (
+    ADD_EVENTS,
+    CHAT,
+    EVENTS,
+    FIRST_PERSON,
+    PEOPLE_DUE,
+    PERSON,
+    PERSON_LATER,
+    insert_new,
+)
 from bot.turns.turn import Opened, Turn
 
 #: How far back a turn looks without asking for the whole record.
@@ -126,6 +134,7 @@ class Work:
         self.educators = Educators(connection)
         self._cache = cache
         self._afterwards = _Afterwards()
+        self._wakes: dict[str, datetime | None] = {}
 
     def committed(self) -> None:
         """Called by the store once the transaction stands."""
@@ -137,13 +146,12 @@ class Work:
     def first_sight(self, update_id: int, real_now: datetime) -> bool:
         """Mark an update as handled by this transaction; False if it was before."""
         row = {"update": update_id, "at_real": to_ms(real_now), "error": None}
-        added = self.connection.execute(_insert_new(self.connection, tables.seen, row))
-        return bool(added.rowcount)
+        return bool(self._insert_new(tables.seen, row))
 
     def park(self, update_id: int, real_now: datetime, error: str) -> None:
         """Mark an update as given up, with the error's class and place."""
         row = {"update": update_id, "at_real": to_ms(real_now), "error": error}
-        self.connection.execute(_insert_new(self.connection, tables.seen, row))
+        self._insert_new(tables.seen, row)
 
     def parked(self) -> list[tuple[int, str]]:
         """Updates that were given up, and why."""
@@ -170,15 +178,13 @@ class Work:
                     heard.c.participant == who, heard.c.message == incoming.message
                 )
             )
-        self.connection.execute(_insert_new(self.connection, heard, row))
+        self._insert_new(heard, row)
 
     # --- chats -----------------------------------------------------------------------------
 
     def chat(self, id_: str) -> ChatSeen | None:
         """What is known of a chat; None for a stranger's."""
-        row = self.connection.execute(
-            select(tables.chat).where(tables.chat.c.id == id_)
-        ).one_or_none()
+        row = self.connection.execute(CHAT, {"id_": id_}).one_or_none()
         if row is None:
             return None
         return ChatSeen(
@@ -263,11 +269,8 @@ class Work:
         )
 
     def next_wake(self, who: str) -> datetime | None:
-        """When a person is to be woken next."""
-        ms = self.connection.execute(
-            select(tables.participant.c.next_wake_ms).where(tables.participant.c.id == who)
-        ).scalar_one_or_none()
-        return None if ms is None else codec.from_ms(ms)
+        """When a person opened in this transaction was to be woken next; None for nobody."""
+        return self._wakes.get(who)
 
     def enrol(
         self, participant: Participant, real_now: datetime, wake_at: datetime | None = None
@@ -292,9 +295,8 @@ class Work:
         if heard_at is not None:
             values["last_word_ms"] = to_ms(heard_at)
         if turn.events:
-            self.connection.execute(
-                insert(tables.entry), [codec.event_row(who, event) for event in turn.events]
-            )
+            rows = [codec.event_row(who, event) for event in turn.events]
+            self.connection.execute(ADD_EVENTS, rows)
             values["last_entry"] = turn.events[-1].id
         values |= self._changed(turn.participant)
         table = tables.participant
@@ -320,17 +322,12 @@ class Work:
 
     def due(self, now: datetime, limit: int) -> tuple[tuple[str, ...], datetime | None]:
         """Who is due by now, the longest waiting first, and the earliest wake after now."""
-        table = tables.participant
+        at = to_ms(now)
         educators, educators_later = self.educators.due(now, limit)
         who = self.connection.execute(
-            select(table.c.id)
-            .where(table.c.next_wake_ms <= to_ms(now))
-            .order_by(table.c.next_wake_ms, table.c.id)
-            .limit(limit - len(educators))
+            PEOPLE_DUE, {"now": at, "most": limit - len(educators)}
         ).scalars()
-        later = self.connection.execute(
-            select(func.min(table.c.next_wake_ms)).where(table.c.next_wake_ms > to_ms(now))
-        ).scalar_one()
+        later = self.connection.execute(PERSON_LATER, {"now": at}).scalar_one()
         instants = [] if later is None else [codec.from_ms(later)]
         if educators_later is not None:
             instants.append(educators_later)
@@ -338,13 +335,7 @@ class Work:
 
     def earliest(self) -> tuple[datetime, str] | None:
         """Whose wake comes first of all, and when."""
-        table = tables.participant
-        row = self.connection.execute(
-            select(table.c.next_wake_ms, table.c.id)
-            .where(table.c.next_wake_ms.is_not(None))
-            .order_by(table.c.next_wake_ms, table.c.id)
-            .limit(1)
-        ).one_or_none()
+        row = self.connection.execute(FIRST_PERSON).one_or_none()
         first = [] if row is None else [(codec.from_ms(row.next_wake_ms), str(row.id))]
         educator = self.educators.earliest()
         if educator is not None:
@@ -366,7 +357,8 @@ class Work:
 
     def events(self, who: str) -> tuple[Event, ...]:
         """The whole record of a person, as it was said."""
-        return tuple(self._events(who, since_id=0))
+        known = self._load(who, codec.EPOCH)
+        return () if known is None else self._whole(who, known)
 
     def erase(self, who: str) -> bool:
         """Remove a person and everything of theirs; False if there is nobody.
@@ -421,14 +413,10 @@ class Work:
     # --- loading ---------------------------------------------------------------------------
 
     def _load(self, who: str, now: datetime) -> Known | None:
-        table = tables.participant
-        row = self.connection.execute(
-            select(table.c.body, table.c.made_real, table.c.last_entry)
-            .where(table.c.id == who)
-            .with_for_update()
-        ).one_or_none()
+        row = self.connection.execute(PERSON, {"who": who}).one_or_none()
         if row is None:
             return None
+        self._wakes[who] = _or_none(row.next_wake_ms)
         known = self._cache.get(who, row.made_real)
         if known is None:
             first = self._first_recent(who, now)
@@ -473,21 +461,13 @@ class Work:
         return tuple(known.events)
 
     def _events(self, who: str, *, since_id: int) -> list[Event]:
-        table = tables.entry
-        rows = self.connection.execute(
-            select(
-                table.c.id,
-                table.c.at_ms,
-                table.c.offset_s,
-                table.c.message,
-                table.c.mends,
-                table.c.kind,
-                table.c.body,
-            )
-            .where(table.c.participant == who, table.c.id > since_id)
-            .order_by(table.c.id)
-        )
+        rows = self.connection.execute(EVENTS, {"who": who, "since": since_id})
         return [codec.event_of(row) for row in rows]
+
+    def _insert_new(self, table: Table, row: dict[str, Any]) -> int:
+        """Leave an existing row alone; gives how many were added."""
+        statement = insert_new(self.connection.dialect.name, table)
+        return self.connection.execute(statement, row).rowcount
 
     def _remember(self, turn: Turn) -> None:
         known = self._cache.peek(turn.participant.id)
@@ -495,13 +475,6 @@ class Work:
             known.events.extend(turn.events)
             known.last = turn.events[-1].id
             known.record = turn.record
-
-
-def _insert_new(connection: Connection, table: Any, row: dict[str, Any]) -> Insert:
-    """An insert that leaves an existing row alone; both databases spell it the same."""
-    make = sqlite_dialect.insert if connection.dialect.name == "sqlite" else postgresql.insert
-    statement: Insert = make(table).values(row).on_conflict_do_nothing()
-    return statement
 
 
 def _ms_or_none(moment: datetime | None) -> int | None:

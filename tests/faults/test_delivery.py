@@ -1,6 +1,7 @@
 """Delivery under faults: each test is named after its outcome (docs/delivery.md)."""
 
 import asyncio
+import re
 import sqlite3
 from collections.abc import Mapping
 from datetime import timedelta
@@ -180,7 +181,53 @@ async def test_a_caution_that_expired_is_told_when_its_reader_writes_again(
         await bot.server.sent(ann, 1)
         bot.shift(seconds=2)
         await bot.server.sent(ann, 2)
-    assert bot.texts(ann) == ["sugar now", "heard hello"]
+        bot.shift(hours=2)
+        await bot.heard(ann, "again")
+        await settled(bot)
+        assert states(bot) == {"told": 1, "sent": 3}
+    again, *replies = bot.texts(ann)
+    assert re.fullmatch(r"This warning may not have reached you at \d\d:\d\d: sugar now", again)
+    assert replies == ["heard hello", "heard again"]
+
+
+async def test_a_caution_that_ended_unsure_is_told_once_more_when_its_reader_writes(
+    tmp_path: Path,
+) -> None:
+    async with served(tmp_path) as bot:
+        ann = await bot.enrolled()
+        bot.server.faults.order(Fault.BREAKS, method="sendMessage", times=3)
+        await queue(bot, of(Kind.CAUTION, "sugar now"))
+        for attempts in (1, 2, 3):
+            await given_back(bot, attempts)
+            bot.shift(seconds=6)
+        await settled(bot)
+        assert states(bot) == {"unsure": 1}
+        bot.shift(hours=23)
+        bot.server.chats.say(ann, "hello")
+        await bot.server.sent(ann, 1)
+    dated = r"This warning may not have reached you (on an earlier day|at \d\d:\d\d): sugar now"
+    assert re.fullmatch(dated, bot.texts(ann)[0])
+
+
+async def test_a_new_caution_goes_before_an_owed_one_and_both_before_the_reply(
+    tmp_path: Path,
+) -> None:
+    async with served(tmp_path) as bot:
+        ann = await bot.enrolled()
+        bot.server.faults.order(Fault.BREAKS, method="sendMessage", times=3)
+        await queue(bot, of(Kind.CAUTION, "sugar now"))
+        for attempts in (1, 2, 3):
+            await given_back(bot, attempts)
+            bot.shift(seconds=6)
+        await settled(bot)
+        bot.server.chats.say(ann, "caution, low")
+        for count in (1, 2, 3):
+            await bot.server.sent(ann, count)
+            bot.shift(seconds=2)
+        first, second, third = bot.texts(ann)
+    assert first == "caution, low"
+    assert second.endswith(": sugar now")
+    assert third == "heard caution, low"
 
 
 async def test_a_chat_told_to_wait_waits_and_cautions_to_others_are_not_held_up(

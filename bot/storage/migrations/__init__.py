@@ -5,9 +5,10 @@ from pathlib import Path
 from sqlalchemy import Connection, inspect, text
 
 from bot.mendable import Mendable
+from bot.storage.tables import METADATA
 
 #: The number of the newest step; a test holds it against the files in `versions`.
-HEAD = "0002"
+HEAD = "0003"
 
 
 def version(connection: Connection) -> str | None:
@@ -28,6 +29,22 @@ def refuse_newer(found: str | None) -> None:
             f"this database is of a newer version ({found}) than this program ({HEAD}): "
             "upgrade the program"
         )
+
+
+def create(connection: Connection) -> None:
+    """Make all tables in an empty database, as the steps would (a test compares the two).
+
+    So the everyday start of a new bot loads no migration library, which it would keep in
+    memory for as long as it serves.
+    """
+    METADATA.create_all(connection)
+    connection.execute(
+        text(
+            "CREATE TABLE alembic_version (version_num VARCHAR(32) NOT NULL, "
+            "CONSTRAINT alembic_version_pkc PRIMARY KEY (version_num))"
+        )
+    )
+    connection.execute(text("INSERT INTO alembic_version VALUES (:head)"), {"head": HEAD})
 
 
 def upgrade(connection: Connection) -> None:

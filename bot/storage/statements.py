@@ -1,0 +1,106 @@
+"""The statements of every turn, built once: building one costs more than running it.
+
+States and kinds stand in them as literals where a partial index is to be used: SQLite looks
+for the index before it knows the value of a parameter.
+"""
+
+from functools import cache
+from importlib import import_module
+from typing import Any
+
+from sqlalchemy import Insert, Table, bindparam, func, insert, literal_column, select, update
+from sqlalchemy.sql.elements import ColumnElement
+
+from bot.storage import tables
+
+_CHAT, _ENTRY, _OUTBOX = tables.chat, tables.entry, tables.outbox
+_PERSON, _EDUCATOR = tables.participant, tables.educator
+
+
+@cache
+def insert_new(dialect: str, table: Table) -> Insert:
+    """An insert that leaves existing rows alone; the dialect is loaded when it is met."""
+    make: Any = import_module(f"sqlalchemy.dialects.{dialect}").insert
+    statement: Insert = make(table).on_conflict_do_nothing()
+    return statement
+
+
+def literal(word: str) -> ColumnElement[str]:
+    """A word of ours in a statement's own text."""
+    return literal_column(f"'{word}'")
+
+
+CHAT = select(_CHAT).where(_CHAT.c.id == bindparam("id_"))
+
+PERSON = (
+    select(_PERSON.c.body, _PERSON.c.made_real, _PERSON.c.last_entry, _PERSON.c.next_wake_ms)
+    .where(_PERSON.c.id == bindparam("who"))
+    .with_for_update()
+)
+EVENTS = (
+    select(
+        _ENTRY.c.id,
+        _ENTRY.c.at_ms,
+        _ENTRY.c.offset_s,
+        _ENTRY.c.message,
+        _ENTRY.c.mends,
+        _ENTRY.c.kind,
+        _ENTRY.c.body,
+    )
+    .where(_ENTRY.c.participant == bindparam("who"), _ENTRY.c.id > bindparam("since"))
+    .order_by(_ENTRY.c.id)
+)
+ADD_EVENTS = insert(_ENTRY)
+
+FIRST_PERSON, FIRST_EDUCATOR = (
+    select(table.c.next_wake_ms, table.c.id)
+    .where(table.c.next_wake_ms.is_not(None))
+    .order_by(table.c.next_wake_ms, table.c.id)
+    .limit(1)
+    for table in (_PERSON, _EDUCATOR)
+)
+PEOPLE_DUE, EDUCATORS_DUE = (
+    select(table.c.id)
+    .where(table.c.next_wake_ms <= bindparam("now"))
+    .order_by(table.c.next_wake_ms, table.c.id)
+    .limit(bindparam("most"))
+    for table in (_PERSON, _EDUCATOR)
+)
+PERSON_LATER, EDUCATOR_LATER = (
+    select(func.min(table.c.next_wake_ms)).where(table.c.next_wake_ms > bindparam("now"))
+    for table in (_PERSON, _EDUCATOR)
+)
+
+#: A reader's chat: the one that was taken up last.
+CHAT_OF = (
+    select(_CHAT.c.id, _CHAT.c.blocked)
+    .where(_CHAT.c.participant == bindparam("reader"))
+    .order_by(_CHAT.c.since_real.desc(), _CHAT.c.id)
+    .limit(1)
+)
+RECEIPT = select(_OUTBOX.c.key).where(
+    _OUTBOX.c.chat == bindparam("chat"), _OUTBOX.c.message == bindparam("message")
+)
+PENDING = select(_OUTBOX).where(_OUTBOX.c.state == literal("pending")).order_by(_OUTBOX.c.id)
+NEXT_TRY = select(func.min(_OUTBOX.c.retry_real)).where(
+    _OUTBOX.c.state == literal("pending"), _OUTBOX.c.retry_real > bindparam("now")
+)
+#: Cautions that did not surely reach their reader. The words are those of the index.
+OWED = select(_OUTBOX).where(
+    _OUTBOX.c.reader == bindparam("reader"),
+    _OUTBOX.c.kind == literal("caution"),
+    _OUTBOX.c.state.in_((literal("expired"), literal("unsure"))),
+    _OUTBOX.c.made_real > bindparam("since"),
+)
+#: Every message that ends; several in one call.
+SETTLE = (
+    update(_OUTBOX)
+    .where(_OUTBOX.c.id == bindparam("row"))
+    .values(
+        state=bindparam("state_"),
+        lease_real=None,
+        settled_real=bindparam("settled"),
+        message=bindparam("message_"),
+        chat=bindparam("chat_"),
+    )
+)
