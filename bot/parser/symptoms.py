@@ -2,7 +2,7 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from bot.entries import Suggests
@@ -69,10 +69,14 @@ def find(page: Page, language: str) -> list[Feeling]:
             index += 1
             continue
         end, level = hit
-        denied = _denied(page, index, end, language)
-        found.append(Feeling(start=index, end=end, suggests=level, now=not denied))
+        found.append(Feeling(start=index, end=end, suggests=level))
         index = end
-    found += _weak_and_denied(page, language, found)
+    told = {at for feeling in found for at in range(feeling.start, feeling.end)}
+    found = [
+        replace(feeling, now=not _denied(page, feeling.start, feeling.end, language, told))
+        for feeling in found
+    ]
+    found += _weak_and_denied(page, language, told)
     for feeling in found:
         page.claim(feeling.start, feeling.end)
     return sorted(found, key=lambda feeling: feeling.start)
@@ -83,30 +87,34 @@ def _weak() -> Phrases[Suggests]:
     return Phrases((words, level) for level, words in WEAK_SIGNS.items())
 
 
-def _weak_and_denied(page: Page, language: str, found: list[Feeling]) -> list[Feeling]:
+def _weak_and_denied(page: Page, language: str, told: set[int]) -> list[Feeling]:
     """Signs that are none alone (`thirsty`) still make a denial (`no longer thirsty`)."""
-    weak, taken = _weak(), {i for feeling in found for i in range(feeling.start, feeling.end)}
+    weak = _weak()
     denied = []
     for index in range(len(page.tokens)):
         hit = weak.longest(page, index, len(page.tokens))
-        if hit is not None and index not in taken and _denied(page, index, hit[0], language):
+        if hit is not None and index not in told and _denied(page, index, hit[0], language, told):
             denied.append(Feeling(start=index, end=hit[0], suggests=hit[1], now=False))
     return denied
 
 
-def _denied(page: Page, start: int, end: int, language: str) -> bool:
+def _denied(page: Page, start: int, end: int, language: str, told: set[int]) -> bool:
+    """Whether words around it deny it. Words inside another symptom (`sin parar no retengo
+    nada`) deny nothing but what they are part of."""
     denials = _denials(language)
     words = [token.word for token in page.tokens]
     for at in range(start - 1, max(-1, start - 1 - REACH), -1):
         if words[at] in _TURNS:
             break
-        hit = denials.longest(page, at, start)
+        hit = None if at in told else denials.longest(page, at, start)
         if hit is not None and not _double(words, at, hit[0]):
             return True
     gone = _gone(language)
     for at in range(end, min(end + 3, len(words))):
-        if words[at] in {",", ".", "but", "pero", ";"}:
+        if words[at] in {",", ".", "but", "pero", ";"} or at in told:
             break
+        if words[at] == "no" and words[at + 1 : at + 2] not in ([], ["."], ["more"], ["longer"]):
+            continue  # `dizzy no food left`: the word belongs to what follows it
         if gone.longest(page, at, len(words)) is not None:
             return True
     return False

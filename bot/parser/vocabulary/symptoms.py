@@ -21,7 +21,7 @@ _SHARED: Final = {
     "very": """{very|vry|verry|vrey|v|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
-        non-stop|every hour|every {five|few|10|ten|15|20} minutes|every half hour|so much|too much
+        non-stop|every hour|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
         so often|too often|often|more than usual|more than normal|like crazy|like mad|frequently
         again and again|over and over|every minute|nearly every hour}""",
     "him": """{him|her|them|mum|mom|dad|mama|papa|my {wife|husband|mother|father|son|daughter|partner|sister|brother}
@@ -57,7 +57,8 @@ shaking like a leaf
   won't stop ){shaking|shaky|shakey|trembling|trembly|tremble|shake|shakes|jittery|wobbly}
 {my|whole} body shakes, cannot stop shaking, can't stop shaking, all shook up inside, i shake
 am shaking, trembling, trembly, trembles, tremble, tremors, tremor, tremours, trembeling
-trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs
+trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
+{legs|knees} buckling, knees (keep |are )giving way, legs giving way
 legs like jelly, legs feel like jelly, legs of jelly, like jelly, weak at the knees, wobbly
 wobbly legs, wobbley, wobly, my knees are weak, weak knees, knees weak, knees buckling
 legs gave way, legs giving way, unsteady, unsteady on my feet, wonky on my feet, all of a tremble
@@ -221,7 +222,7 @@ weeing for england, polyuria, polydipsia
   r |looks |has gone |have gone |gone |gets |getting |went |feels |seems |all |a bit |is a bit |
   is all |so |is so |very |is very |really ){blurry|blurred|blury|blured|blurrd|bluried|blur|fuzzy
   hazy|cloudy|misty|foggy|double|dim|wavy}
-seeing double, see double, seein double, seeing two of everything, two of everything
+seeing double, see double, seein double, seeing {two|2} of everything, {two|2} of everything
 seeing {blurry|blurred|blury|blured|fuzzy|hazy|foggy}, blurriness, bluriness, blurry, blurred
 can't see {clearly|straight|properly|well|right|clear|the numbers|the screen|to read}
 cannot see {clearly|straight|properly|well|right|clear}
@@ -442,6 +443,9 @@ breathe smells (of |like ){$fruit}
   three|3} days|for days|repeatedly|since this morning|blood}
 {vomited|threw up|thrown up|been sick} {four|five|six|seven|eight|ten|4|5|6|7|8|10} times
 coughing blood, $vomiting and {confused|drowsy|very weak|cannot drink|can't drink}
+{$vomiting} {$cannot|won't|not} {keep|hold} {anything|water|fluids|liquids|food|it|drinks|even water
+  a sip|a thing} (down|in)
+{can't|cannot|can not} {keep|hold} {anything|water|fluids|liquids|food|it|a thing} (down|in) $vomiting
 confused and ($vomiting|sick|drowsy|sleepy), dka, {keto|keto |ketone }acidosis, ketoacidocis
 ketoasidosis, diabetic {coma|ketoacidosis}, hyperosmolar
 # the call itself
@@ -450,7 +454,8 @@ ketoasidosis, diabetic {coma|ketoacidosis}, hyperosmolar
 need(s) (an |the ){ambulance|paramedics}, ambulance {please|now|is coming|on the way}, send help
 send (an|the) ambulance, {it's|this is} an emergency, medical emergency, think i'm dying
 i think i am dying, help me i'm dying, kill myself, suicidal, end my life, hurt myself on purpose
-don't want to live, {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
+don't want to live, {feel like|feels like} (i'm |i am )dying, don't want to be here any more
+ {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
 better off dead, {kill|hurt|harm} myself, harming myself
 """
 
@@ -522,13 +527,12 @@ la sed no se quita
 {orino|orinando|orinar|hago pis|haciendo pis|hago pipi|haciendo pipi|meando|meo|mear|micciono
   voy al bano|yendo al bano|ir al bano|pis|pipi|orine|orina} {mucho|muchisimo|a cada rato
   todo el tiempo|todo el dia|toda la noche|a cada hora|cada rato|demasiado|muchas veces|cada hora
-  seguido|muy seguido|mas de lo normal|sin parar|a cada momento|cada cinco minutos|cada media hora
+  seguido|muy seguido|mas de lo normal|sin parar|a cada momento|cada {5|10|15|20|30} minutos|cada media hora
   constantemente}
 {mucha|demasiada|muchas} {orina|ganas de orinar|ganas de hacer pis|veces al bano}
 no paro de {orinar|mear|hacer pis|hacer pipi|ir al bano}, no dejo de {orinar|ir al bano}
-me levanto {toda la noche|muchas veces|a cada rato|varias veces|cinco veces
-  cuatro veces} {a orinar|al bano|a hacer pis|a mear}
-orino {cinco|seis|siete|ocho|diez} veces, poliuria, polidipsia, me orino en la cama
+me levanto {toda la noche|muchas veces|a cada rato|varias veces|{3|4|5|6|7|8|10} veces} {a orinar|al bano|a hacer pis|a mear}
+orino {5|6|7|8|9|10|12} veces, poliuria, polidipsia, me orino en la cama
 {muchas|tantas} ganas de ir al bano
 {vision|vista} {borrosa|doble|nublada|empanada|turbia|borosa|nublosa}
 (lo |todo |estoy viendo |veo todo |yo ){veo|ve|viendo|ver} (todo |muy |medio |un poco |
@@ -668,7 +672,7 @@ cetoacidosis, cetoacidosis diabetica, ni el agua me {queda|aguanta|cae}
 {llamar|llame|llamen|llama|llamo|llamamos} {a la ambulancia|ambulancia|una ambulancia|al 911
   al 112|a emergencias|a urgencias}
 necesito {una ambulancia|ambulancia}, manden {ambulancia|ayuda|una ambulancia}, es una emergencia
-me muero, me estoy muriendo, se muere, se esta muriendo, sobredosis, quiero morir, quiero morirme
+no me sale {la voz|el habla}, no me salen palabras, me muero, me estoy muriendo, se muere, se esta muriendo, sobredosis, quiero morir, quiero morirme
 matarme, suicidarme, quitarme la vida
 {aliento|boca} (me |le |que )(huele |con olor |oliendo |olor ){a|como a|a pura} {fruta|frutas
   fruta podrida|frutas podridas|acetona|quitaesmalte|quita esmalte|esmalte|manzana|manzanas|pera
