@@ -5,8 +5,12 @@ chat, drawing (a function that draws is handed in), the clock. Everything is a f
 record to text or bytes; commands and delivery write them where they belong.
 """
 
-from collections.abc import Mapping
-from typing import Any
+from collections.abc import Callable, Mapping
+from typing import Any, Literal
+
+#: Makes a PNG of a picture's mapping (`bot.picture.to_mapping`).
+Draw = Callable[[Mapping[str, Any]], bytes]
+Paper = Literal["a4", "letter"]
 
 #: What a saying's `attachment` may name, and the name of the file that is sent for it.
 ATTACHMENTS: Mapping[str, str] = {"record": "record.pdf", "export": "export.zip"}

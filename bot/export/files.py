@@ -5,11 +5,9 @@ from io import BytesIO
 from typing import Literal
 from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 
-from bot.export import ATTACHMENTS
+from bot.export import ATTACHMENTS, Draw, Paper
 from bot.export.fhir import bundle_bytes
-from bot.export.ink import Paper
 from bot.export.jsonl import export_lines, to_text
-from bot.export.page import Draw, pdf_bytes
 from bot.export.table import csv_bytes
 from bot.record import Record
 
@@ -34,6 +32,8 @@ def file_of(form: Format, records: Iterable[Record], draw: Draw, *, paper: Paper
         case "fhir":
             return bundle_bytes(records)
         case "pdf":
+            from bot.export.page import pdf_bytes  # noqa: PLC0415 - loads fonts and Pillow
+
             return pdf_bytes(records, draw, paper=paper)
 
 

@@ -17,7 +17,8 @@ from unicodedata import category, normalize
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 from fpdf import FPDF
 
-Paper = Literal["a4", "letter"]
+from bot.export import Paper
+
 Align = Literal["left", "right", "center"]
 
 FAMILY = "plain"

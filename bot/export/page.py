@@ -4,21 +4,19 @@ What stands on a page comes in a `RecordPage`; here it gets its place. The lists
 meals have the first claim on the room, and the charts take what is left.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import fields, is_dataclass
 from io import BytesIO
 from typing import Any
 
 from PIL import Image
 
-from bot.export.ink import RULE, SOFT, Ink, Paper
+from bot.export import Draw, Paper
+from bot.export.ink import RULE, SOFT, Ink
 from bot.record import Record
 from bot.words.language import language
 from bot.words.record_page import Block, MealRow, RecordPage, Value
 from bot.words.record_page_filling import record_pages
-
-#: Makes a PNG of a picture's mapping.
-Draw = Callable[[Mapping[str, Any]], bytes]
 
 MARGIN, GAP = 12.0, 5.0
 #: Sizes of letters, in points.

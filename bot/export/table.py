@@ -8,8 +8,6 @@ from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 from typing import Any
 
-import pandas as pd
-
 from bot.export.lines import Line, record_lines
 from bot.record import Record
 from bot.units import MG_DL_PER_MMOL_L, half_up
@@ -76,6 +74,8 @@ STARTS_A_FORMULA = frozenset("=+-@\t\r\n＝＋－＠")
 
 def csv_bytes(records: Iterable[Record]) -> bytes:
     """The table of these records, with a line of names first."""
+    import pandas as pd  # noqa: PLC0415 - half a second, for those who want a table only
+
     rows = [_row(line) for record in records for line in record_lines(record)]
     frame = pd.DataFrame(rows, columns=list(COLUMNS), dtype=object)
     text: str = frame.to_csv(index=False, lineterminator="\r\n")

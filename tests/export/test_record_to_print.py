@@ -77,10 +77,8 @@ def test_nothing_is_told_by_colour() -> None:
     for page in PdfReader(BytesIO(pdf_bytes([everything()], draw))).pages:
         content = page.get_contents()
         assert content is not None
-        coloured = [
-            words for words in re.findall(rb"([\d.]+ [\d.]+ [\d.]+) (?:rg|RG)\b", content.get_data())
-            if len(set(words.split())) > 1
-        ]  # fmt: skip
+        colours = re.findall(rb"([\d.]+ [\d.]+ [\d.]+) (?:rg|RG)\b", content.get_data())
+        coloured = [colour for colour in colours if len(set(colour.split())) > 1]
         assert not coloured
         assert not re.search(rb"(?:[\d.]+ ){4}[kK]\b", content.get_data())
 
@@ -119,7 +117,7 @@ def test_an_empty_record_is_a_page_that_says_so() -> None:
 
 def test_other_scripts_are_written_and_what_has_no_letters_is_shown_as_missing() -> None:
     [text] = pages(Diary().meal(0, "12:30", "稲荷寿司 борщ \U0001f35b", 118, 154).record())
-    assert "稲荷寿司 борщ" in text
+    assert "稲荷寿司 борщ" in text.replace("\x00", "")  # pypdf sets one beside each CJK letter
     assert "\N{WHITE VERTICAL RECTANGLE}" in text
 
 

@@ -85,9 +85,7 @@ def test_nothing_that_people_write_is_taken_for_a_formula(text: str) -> None:
 
 @given(st.text(st.characters(exclude_categories=["Cs"]), max_size=20))
 def test_no_text_begins_dangerously_and_none_is_lost(text: str) -> None:
-    [meal] = [
-        row for row in rows(Diary().meal(0, "12:30", text).record()) if row["type"] == "meal"
-    ]
+    [meal] = [row for row in rows(Diary().meal(0, "12:30", text).record()) if row["type"] == "meal"]
     assert not meal["text"].lstrip(" ").startswith(DANGEROUS)
     assert meal["text"].removeprefix("'") == text.removeprefix("'")
 

@@ -1,12 +1,13 @@
 """What is exported as JSON lines comes back as the same record, and gives the same digests."""
 
 import json
+from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.entries import Meal
+from bot.entries import FoodKind
 from bot.export.back import BadExport, restored
 from bot.export.jsonl import export_lines, to_text
 from bot.export.lines import record_lines
@@ -40,9 +41,7 @@ def test_the_story_holds_what_makes_it_hard() -> None:
     """Else the test above could not fail: treatments told as meals, cautions, doubtful values."""
     assert any(record.treatments and not record.told_treatments for record in told())
     assert any(line["cautions"] for record in told() for line in digests(record))
-    assert any(
-        line.get("doubtful") for record in RECORDS for line in record_lines(record)
-    )
+    assert any(line.get("doubtful") for record in RECORDS for line in record_lines(record))
 
 
 def test_all_lines_but_two_are_those_of_the_replay() -> None:
@@ -60,10 +59,10 @@ VALUES = st.integers(20, 600) | st.sampled_from(["HI", "LO"])
     st.lists(st.tuples(st.integers(0, 13), st.integers(0, 23), WORDS, VALUES, VALUES), max_size=8),
     st.sampled_from(Unit),
 )
-def test_any_record_comes_back(told_meals: list[tuple[int, int, str, object, object]], unit: Unit) -> None:
+def test_any_record_comes_back(meals: list[tuple[int, int, str, Any, Any]], unit: Unit) -> None:
     diary = Diary(who=somebody(unit=unit))
-    for day, hour, text, before, after in told_meals:
-        diary.meal(day, f"{hour:02}:30", text, before, after)  # type: ignore[arg-type]
+    for day, hour, text, before, after in meals:
+        diary.meal(day, f"{hour:02}:30", text, before, after)
     record = diary.record()
     again = back(text_of(record))
     assert list(record_lines(again)) == list(record_lines(record))
@@ -85,10 +84,10 @@ def test_numbers_once_used_are_not_given_again() -> None:
 
 
 def test_what_is_mended_by_hand_is_heeded() -> None:
-    text = text_of(Diary().meal(0, "12:30", "rice", 118, 154).record())
-    mended = text.replace('"text": "rice", "name": null, "started_at"', '"text": "a cola", "name": null, "started_at"', 2)
-    [meal] = [event.body for event in restored(mended.split("\n"))[0].events if isinstance(event.body, Meal)]
-    assert meal.text == "a cola"
+    text = changed(4, text="a cola", started_at="2026-03-02T12:20:00+03:00")
+    [meal] = [one.entry for one in back(text).meals]
+    assert (meal.text, f"{meal.started_at:%H:%M}") == ("a cola", "12:20")
+    assert [food.kind for food in meal.foods] == [FoodKind.SWEET_DRINK]
 
 
 def test_lines_without_anything_kept_beside_them_are_taken_as_they_stand() -> None:
@@ -100,8 +99,9 @@ def test_lines_without_anything_kept_beside_them_are_taken_as_they_stand() -> No
 
 
 def changed(number: int, **fields: object) -> str:
-    """The lines of a small record with one of them changed; a field that is None goes."""
-    lines = [json.loads(line) for line in text_of(Diary().meal(0, "12:30", "rice", 118).record()).split("\n") if line]
+    """The lines of a small record with one of them changed; what is "gone" is left out."""
+    record = Diary().meal(0, "12:30", "rice", 118).record()
+    lines = [dict(line) for line in export_lines(record)]
     told_line = {**lines[number - 1], **fields}
     lines[number - 1] = {name: value for name, value in told_line.items() if value != "gone"}
     return to_text(lines)
