@@ -25,6 +25,7 @@ from bot.parser.meals_told import Plate
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
+from bot.parser.symptoms import Feeling
 
 #: Of several doubts the one that is asked about.
 WORST_FIRST = (Ask.UNIT, Ask.VALUE, Ask.MEANING, Ask.WHEN_DONE)
@@ -106,22 +107,22 @@ def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> N
         feeling, last = feelings[index], index
         while last + 1 < len(feelings) and _joined(page, found, last):
             last += 1
-        index = last + 1
+        run, index = feelings[index : last + 1], last + 1
+        grave = any(each.suggests is Suggests.EMERGENCY for each in run)
+        suggests = Suggests.EMERGENCY if grave else feeling.suggests
         if not feeling.now or _over(page, found, feeling.start, context.language):
             sheet.denied = True
         elif (
             found.subjects.whose(feeling.start) is Whose.OTHER
-            and feeling.suggests is not Suggests.EMERGENCY
+            and not grave
         ):
             sheet.others = True
-            sheet.others_feel = sheet.others_feel or feeling.suggests
+            sheet.others_feel = sheet.others_feel or suggests
             sheet.asks.append(Ask.MEANING)
-        elif _part_of_worse(page, found, index - 1) or _part_of_worse(page, found, last):
-            continue
-        elif feeling.suggests not in seen:
-            seen.add(feeling.suggests)
+        elif suggests not in seen:
+            seen.add(suggests)
             text = page.text(feeling.start, feelings[last].end)
-            sheet.entries.append((feeling.start, Symptom(text=text, suggests=feeling.suggests)))
+            sheet.entries.append((feeling.start, Symptom(text=text, suggests=suggests)))
 
 
 _JOINING = frozenset("and y e , & also very a so still".split())
@@ -130,32 +131,23 @@ _JOINING = frozenset("and y e , & also very a so still".split())
 def _joined(page: Page, found: Findings, index: int) -> bool:
     this, following = found.feelings[index], found.feelings[index + 1]
     between = page.words(this.end, following.start)
-    same = this.suggests is following.suggests and this.now and following.now
-    return same and len(between) <= 2 and set(between) <= _JOINING
+    if not (this.now and following.now and len(between) <= 2 and set(between) <= _JOINING):
+        return False
+    return this.suggests is following.suggests or _sick_and_worse(page, this, following)
 
 
 _SICK = ("vomit", "throw", "threw", "puk", "sick", "devolv")
 _WORSE = ("keep", "hold", "stay", "confus", "reten", "down")
 
 
-def _part_of_worse(page: Page, found: Findings, index: int) -> bool:
+def _sick_and_worse(page: Page, one: Feeling, other: Feeling) -> bool:
     """`vomiting and cannot keep fluids down` is one emergency, not a high sign beside it."""
-    this = found.feelings[index]
-    if this.suggests is not Suggests.HIGH or not page.words(this.start, this.end)[0].startswith(
-        _SICK
-    ):
+    if {one.suggests, other.suggests} != {Suggests.HIGH, Suggests.EMERGENCY}:
         return False
-    for other in found.feelings:
-        if other.suggests is Suggests.EMERGENCY and other.now:
-            between = page.words(this.end, other.start) or page.words(other.end, this.start)
-            words = page.words(other.start, other.end)
-            if (
-                len(between) <= 2
-                and set(between) <= {"and", "y", "e", "i"}
-                and any(word.startswith(_WORSE) for word in words)
-            ):
-                return True
-    return False
+    high, grave = (one, other) if one.suggests is Suggests.HIGH else (other, one)
+    return page.words(high.start, high.end)[0].startswith(_SICK) and any(
+        word.startswith(_WORSE) for word in page.words(grave.start, grave.end)
+    )
 
 
 def _over(page: Page, found: Findings, index: int, language: str) -> bool:

@@ -41,7 +41,8 @@ class Subjects:
         for span in page.find(_pattern(language)):
             before = page.tokens[span.start - 1].word if span.start else ""
             other = span["other"] is not None
-            if not other or before not in _COMPANY:
+            named = before not in _COMPANY if other else before != "of"  # `a friend of mine`
+            if named:
                 self._said.append((span.start, span.end, other))
 
     def whose(self, index: int, end: int | None = None) -> Whose:
