@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field, replace
 from datetime import datetime
+from math import isfinite
 from typing import Any
 
 from pydantic import ValidationError
@@ -33,7 +34,8 @@ from bot.export.jsonl import GOALS, LIMITS, MEAL, PARTICIPANT, TALK
 from bot.localtime import known_zone
 from bot.mendable import Mendable
 from bot.parser.food import kinds_of
-from bot.participants import Participant
+from bot.participants import WEEKDAYS, Participant
+from bot.programme.testing import Rhythm
 from bot.record import Body, Event, Retracted
 from bot.units import Unit, plausible, to_mg_dl
 
@@ -164,6 +166,11 @@ def _participant(who: str, told: _Told) -> Participant:
         raise BadExport(told.number, "unknown `zone`")
     if person.joined_at.tzinfo is None:
         raise BadExport(told.number, "`joined_at` has no offset")
+    # Every turn works with these two: one that nobody knows would stop all of the person's turns.
+    if person.week_ends not in WEEKDAYS:
+        raise BadExport(told.number, "unknown `week_ends`")
+    if person.rhythm not in list(Rhythm):
+        raise BadExport(told.number, "unknown `rhythm`")
     return person
 
 
@@ -180,7 +187,7 @@ def _entry(line: Line, beside: Line, person: Participant) -> Event:
     body: Body = ENTRIES[line["type"]](line, person)
     if "meal" in beside:
         body = _as_told(body, MEAL.validate_json(json.dumps(beside["meal"])))
-    said = beside.get("at") or next(line[name] for name in _INSTANTS if line.get(name))
+    said = beside.get("at") or next((line[name] for name in _INSTANTS if line.get(name)), None)
     return Event(id=int(beside["id"]), at=_instant(said), message=beside.get("message"), body=body)
 
 
@@ -196,7 +203,9 @@ def _as_told(body: Body, meal: Meal) -> Meal:
 _INSTANTS = ("at", "taken_at", "started_at", "ended_at")
 
 
-def _instant(written: str) -> datetime:
+def _instant(written: str | None) -> datetime:
+    if written is None:
+        raise ValueError("nothing tells when it was")
     moment = datetime.fromisoformat(written)
     if moment.tzinfo is None:
         raise ValueError("no offset")
@@ -207,13 +216,27 @@ def _or_none(written: str | None) -> datetime | None:
     return None if written is None else _instant(written)
 
 
+def _number(given: Any) -> float | None:
+    if given is None:
+        return None
+    if isinstance(given, bool) or not isinstance(given, int | float) or not isfinite(given):
+        raise TypeError("no number")
+    return float(given)
+
+
+def _words(given: Any) -> str:
+    if not isinstance(given, str):
+        raise TypeError("no words")
+    return given
+
+
 def _reading(line: Line, _: Participant) -> Reading:
-    value, unit = line["value"], Unit(line["unit"])
+    value, unit = _number(line["value"]), Unit(line["unit"])
     off_scale = None if line["off_scale"] is None else OffScale(line["off_scale"])
     if (value is None) is (off_scale is None) or not (value is None or plausible(value, unit)):
         raise ValueError("no value of a meter")
     return Reading(
-        value=None if value is None else float(value),
+        value=value,
         unit=unit,
         mg_dl=None if value is None else to_mg_dl(value, unit),
         moment=Moment(line["moment"]),
@@ -223,27 +246,48 @@ def _reading(line: Line, _: Participant) -> Reading:
 
 
 def _meal(line: Line, person: Participant) -> Meal:
+    text = _words(line["text"])
     return Meal(
-        text=line["text"],
+        text=text,
         name=None if line["name"] is None else MealName(line["name"]),
         started_at=_or_none(line["started_at"]),
-        foods=kinds_of(line["text"], person.language) if line["text"] else (),
+        foods=kinds_of(text, person.language) if text else (),
     )
 
 
 def _activity(line: Line, _: Participant) -> Activity:
-    return Activity(text=line["text"], minutes=line["minutes"], ended_at=_instant(line["ended_at"]))
+    return Activity(
+        text=_words(line["text"]),
+        minutes=_number(line["minutes"]),
+        ended_at=_instant(line["ended_at"]),
+    )
+
+
+def _treatment(line: Line, _: Participant) -> Treatment:
+    return Treatment(text=_words(line["text"]), taken_at=_instant(line["taken_at"]))
+
+
+def _symptom(line: Line, _: Participant) -> Symptom:
+    return Symptom(text=_words(line["text"]), suggests=Suggests(line["suggests"]))
+
+
+def _skip(line: Line, _: Participant) -> Skip:
+    return Skip(reason=None if line["reason"] is None else _words(line["reason"]))
+
+
+def _answer(line: Line, _: Participant) -> Answer:
+    return Answer(about=_words(line["about"]), how=_words(line["how"]))
 
 
 #: How the line of each kind of entry is read.
 ENTRIES: Mapping[str, Any] = {
     "reading": _reading,
     "meal": _meal,
-    "treatment": lambda line, _: Treatment(text=line["text"], taken_at=_instant(line["taken_at"])),
+    "treatment": _treatment,
     "activity": _activity,
-    "symptom": lambda line, _: Symptom(text=line["text"], suggests=Suggests(line["suggests"])),
-    "skip": lambda line, _: Skip(reason=line["reason"]),
+    "symptom": _symptom,
+    "skip": _skip,
     "step": lambda line, _: StepTaken(step=Step(line["step"])),
     "strips": lambda line, _: Strips(left=int(line["left"])),
-    "answer": lambda line, _: Answer(about=line["about"], how=line["how"]),
+    "answer": _answer,
 }
