@@ -137,8 +137,8 @@ def _rhythm(record: Record, instant: datetime) -> tuple[Rhythm, datetime]:
         and noted.entry.setting_value in set(Rhythm)
         and noted.at.timestamp() <= instant.timestamp()
     ]
-    if not told:
-        return Rhythm.DAILY, record.participant.joined_at
+    if not told:  # set before the events that are looked at, or never
+        return Rhythm(record.participant.rhythm), record.participant.joined_at
     return Rhythm(told[-1].entry.setting_value or Rhythm.DAILY), told[-1].at
 
 

@@ -8,6 +8,7 @@ from datetime import datetime
 
 from bot.glucose.pairs import Status, pairs
 from bot.glucose.week import step_figures
+from bot.localtime import MINUTE, shifted
 from bot.programme.compare import StepComparison, compare_steps
 from bot.programme.steps import PAIRS_A_STEP, offer
 from bot.programme.strips import strip_count
@@ -45,7 +46,7 @@ def _lines(book: Notebook, record: Record, now: datetime, words: Language) -> It
     if following is not None and not following.held_back and following.pairs == PAIRS_A_STEP:
         yield put.offer_words(following, say)
         return
-    compared = _last_comparison(record)
+    compared = _last_comparison(record, now)
     if compared is not None and len(compared.all_meals.other) >= PAIRS_A_STEP:
         yield put.comparison_words(compared, person, say)
         return
@@ -68,9 +69,9 @@ def _knows_its_step(record: Record) -> bool:
     return bool(record.steps) or since_joining
 
 
-def _last_comparison(record: Record) -> StepComparison | None:
+def _last_comparison(record: Record, now: datetime) -> StepComparison | None:
     if not record.steps:
         return None
-    latest = record.meals[-1].at if record.meals else record.participant.joined_at
-    found = compare_steps(step_figures(record, pairs(record), until=latest))
+    # A moment on, so that the pair that has just been closed counts.
+    found = compare_steps(step_figures(record, pairs(record), until=shifted(now, MINUTE)))
     return found[-1] if found else None
