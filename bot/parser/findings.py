@@ -99,7 +99,12 @@ def found(page: Page, context: Context) -> Findings:
     }
     all_found.still = symptoms.still(page)
     all_found.long_ago = times.long_ago(page, language)
-    all_found.code = any(token.word in _CODE for token in page.tokens)
+    for start, end in all_found.long_ago if feelings else ():
+        if page.words(end - 1, end)[0].isdigit():
+            page.claim(start, end)  # `collapsed in 2019`: the year is no value
+    all_found.code = any(
+        token.word in _CODE and not _framed(page, index) for index, token in enumerate(page.tokens)
+    )
     if (same := meals.same_as(page, language)) is not None:
         all_found.same_as = same
         page.claim(*same)
@@ -110,6 +115,13 @@ def found(page: Page, context: Context) -> Findings:
     _in_time(page, language, all_found)
     _in_numbers(page, context, all_found)
     return all_found
+
+
+def _framed(page: Page, index: int) -> bool:
+    """Whether it is a bracket around nothing but a number (`[153]`)."""
+    start = index if page.tokens[index].word == "[" else index - 2
+    words = page.words(start, start + 3) if start >= 0 else []
+    return len(words) == 3 and (words[0], words[2]) == ("[", "]") and words[1][0].isdigit()
 
 
 def _in_time(page: Page, language: str, all_found: Findings) -> None:
@@ -207,4 +219,5 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     )
     medicines = strangers.find_medicine(page, language)
     all_found.strangers += medicines
-    all_found.leads = meals.leads(page, language)
+    within = {at for dish in all_found.dishes for at in range(dish.start + 1, dish.end)}
+    all_found.leads = meals.leads(page, language, within)

@@ -158,7 +158,8 @@ def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -
     )
     if own_small < 6:  # mmol/L: 5 may be a value, 5 almonds are not
         return (whole and (value <= own_small or several)) or (value % 0.5 == 0 and value < 3)
-    return value < own_small or (several and whole and value <= 50)
+    counted = whole or value < 3  # `1.5`; 8.3 is more like a value
+    return (value < own_small and counted) or (several and whole and value <= 50)
 
 
 _SINGULAR = frozenset(

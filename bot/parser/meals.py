@@ -117,8 +117,9 @@ def same_as(page: Page, language: str) -> tuple[int, int] | None:
     return (span.start, span.end) if span else None
 
 
-def leads(page: Page, language: str) -> list[Lead]:
-    """Claim names of meals and what leads food in, in order."""
+def leads(page: Page, language: str, within: set[int]) -> list[Lead]:
+    """Claim names of meals and what leads food in, in order; none is `within` a food (`drink` of
+    `an energy drink`)."""
     patterns, names, shy, verbs = (
         _patterns(language), meal_names(language), shy_names(language), _verbs(language),
     )  # fmt: skip
@@ -132,6 +133,8 @@ def leads(page: Page, language: str) -> list[Lead]:
         page.claim(span.start, span.end)
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True, strong=True))
     for span in list(page.find(patterns.lead)):
+        if within & set(range(span.start, span.end)):
+            continue
         word = span["lead"] or ""
         page.claim(span.start, span.end)
         found.append(

@@ -69,7 +69,7 @@ TIMES = TimeWords(
     weekdays={"lunes": 0, "martes": 1, "miercoles": 2, "jueves": 3, "viernes": 4, "sabado": 5,
               "domingo": 6},
     on_day=("el", "este", "el pasado"),
-    long_ago=("la semana pasada", "el mes pasado", "el ano pasado", "hace # dias", "hace # anos",
+    long_ago=("en (?:19|20)[0-9][0-9]", "la semana pasada", "el mes pasado", "el ano pasado", "hace # dias", "hace # anos",
               "hace # semanas", "hace # meses", "hace un ano", "hace una semana", "hace un mes", "hace anos",
               "hace tiempo", "de nino", "de nina", "el otro dia", "hace (?:un|una|unos|unas|dos|tres) (?:anos?|semanas?|meses|mes|dias?)"),
     hour_words={"una": 1, "once": 11},

@@ -90,6 +90,8 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
+            # how many strips, or what they cost: asked
+            pattern(rf"{words('strips')} (?:are|son) (?:only |now |just )?{N}"),
             # `over 200` is no value: which one it was has to be asked
             pattern(
                 rf"(?<!\d )(?:over|under|above|below|(?:less|more|higher|lower) than) {N}(?! (?:min|mins|minutes|hours?|hrs?|km|steps|miles))"
@@ -121,7 +123,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"
         ),
         age=pattern(
-            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) \d{{1,3}}(?: anos)?|(?:edad) \d{{1,3}}"
+            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}})(?: anos)?|(?:edad) \d{{1,3}}"
         ),
         counted=pattern(rf"{N} {words('counted')}"),
         drug=pattern(

@@ -107,6 +107,22 @@ _SWEETENED = frozenset(
 )
 
 
+def _beside_value(
+    page: Page, start: int, end: int, food_at: set[int], amounts: set[int]
+) -> bool:
+    """`pulse 88 and sugar 129`, `151 de azucar`: it names the value, and no food beside it."""
+    before, ahead = page.words(max(start - 2, 0), start), page.words(end, end + 2)
+    if len(before) == 2 and before[1] == "de" and start - 2 not in amounts:
+        return before[0].isdigit() and float(before[0]) >= SWEETENED_UP_TO
+    joined = before[-1:] in (["and"], ["y"]) and start - 2 not in food_at
+    number = ahead[1:] if ahead[:1] in (["is"], ["was"], [":"], ["es"]) else ahead[:1]
+    return joined and bool(number) and number[0].replace(".", "").isdigit()
+
+
+#: More spoons of sugar than this nobody counts (common practice, no source).
+SWEETENED_UP_TO = 40
+
+
 def claim_names(
     page: Page, language: str, food_at: set[int], amounts: set[int], *, valued: bool
 ) -> bool:
@@ -116,6 +132,8 @@ def claim_names(
     for span in list(page.find(_patterns(language).glucose)):
         before = page.tokens[span.start - 1].word if span.start else ""
         as_food = set(range(span.start, span.end)) & food_at
+        if as_food and _beside_value(page, span.start, span.end, food_at, amounts):
+            as_food = set()
         if as_food and (before in _SWEETENED or span.start - 1 in amounts or not valued):
             continue
         found = True

@@ -302,7 +302,7 @@ lets go for a walk, let's dance
 #: With an activity's word in them, and no activity.
 NOT_ACTIVITY_PHRASES: Final[tuple[str, ...]] = phrases(
     """
-    ran out, run out, running out, running low, running late, ran late, run down
+    ran off, run off, ran away, run away, ran into, ran over, ran out, run out, running out, running low, running late, ran late, run down
     running a {fever|temperature}, ran a {fever|temperature}, runny nose, running nose
     runs in {the|my} family, the runs, in the long run, run by you, running water, runny eggs
     run my numbers, trial run, run that by, walk me through, walked out on, walk in clinic

@@ -61,7 +61,7 @@ DISH_HEADS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
             FoodKind.DAIRY: "cheese, {yogurt|yoghurt}(s)",
             FoodKind.FAT: "butter, dressing, gravy, nuts, seeds",
             FoodKind.MIXED_DISH: """
-            soup(s), stew(s), curry, curries, casserole(s), pie(s), sandwich(es), burger(s)
+            soup(s), stew(s), curry, curri, curi, curries, casserole(s), pie(s), sandwich(es), burger(s)
             pizza(s), hotpot, chowder, stir fry, stirfry, kebab(s), taco(s), burrito(s), pilau
             biryani, leftovers, pasty, pasties, roll up, bake
             """,
