@@ -38,6 +38,8 @@ from bot.storage.urgency import URGENCY
 from bot.storage.work import Work
 
 HOUR = 3600.0
+#: Ends of a caution that may not have arrived; `told`: it was said again since.
+UNSURE = ("unsure", "expired", "told")
 
 
 class JumpingSelector(selectors.SelectSelector):
@@ -314,7 +316,7 @@ class Simulation:
             yield f"more copies of a {kind} than its class allows"
         if row.state == "sent" and not copies[where]:
             yield f"a {kind} was marked sent and never arrived"
-        if kind is Kind.CAUTION and not copies[where] and row.state not in ("unsure", "expired"):
+        if kind is Kind.CAUTION and not copies[where] and row.state not in UNSURE:
             yield "a caution was not delivered"
         if kind is Kind.PROMPT and where in last:
             ended = row.due_ms / 1000 - START.timestamp() + PROMPT_WORTH.total_seconds()
