@@ -1,7 +1,8 @@
 """The printable record: one page a fortnight, A4 or Letter, legible as a grey copy.
 
 What stands on a page comes in a `RecordPage`; here it gets its place. The lists and the table of
-meals have the first claim on the room, and the charts take what is left.
+meals have the first claim on the room, and the charts take what is left; where that is too little
+for them to be read, the table stands without them.
 """
 
 from collections.abc import Iterable, Iterator
@@ -26,8 +27,9 @@ LINE = 3.7
 
 #: A row of the table: at its best, and at the least that is still legible.
 ROW_BEST, ROW_LEAST = 4.6, 3.3
-#: The charts' height: at most, and at the least if there are any.
-CHARTS_MOST, CHARTS_LEAST = 95.0, 45.0
+#: The charts' height at most; and their width at the least, so that letters of a 37th of it have
+#: 5 points.
+CHARTS_MOST, CHART_LEAST = 95.0, 65.0
 #: Lines of a list; those beyond are counted.
 LIST_LINES = 9
 
@@ -65,6 +67,15 @@ def _texts(part: Any) -> Iterator[str]:
             yield from _texts(getattr(part, field.name))
 
 
+class _Chart:
+    """A drawn week; `shape` is its height in parts of its width."""
+
+    def __init__(self, png: bytes) -> None:
+        self.png = png
+        width, high = Image.open(BytesIO(png)).size
+        self.shape = high / width
+
+
 class _Sheet:
     """One page that is being filled from the top and from the foot towards the charts."""
 
@@ -83,23 +94,26 @@ class _Sheet:
         lists = [[self._wrapped(block) for block in two] for two in pairs]
         heights = [max(len(lines) for lines in two) * LINE + 2 * LINE for two in lists]
         bottom = foot - sum(heights)
-        row, shown, charts = self._shares(bottom - top)
-        if charts:
-            top = self._charts(draw, top, charts)
+        charts = [_Chart(draw(chart)) for chart in self._page.charts]
+        row, shown, height = self._shares(bottom - top, charts)
+        if height:
+            top = self._charts(charts, top, height)
         bottom = min(bottom, self._table(top, row, shown) + GAP)
-        for two, lines, height in zip(pairs, lists, heights, strict=True):
+        for two, lines, high in zip(pairs, lists, heights, strict=True):
             for index, (block, wrapped) in enumerate(zip(two, lines, strict=True)):
                 self._list(block, wrapped, self._left + index * (self._half + GAP), bottom)
-            bottom += height
+            bottom += high
 
-    def _shares(self, room: float) -> tuple[float, int, float]:
+    def _shares(self, room: float, charts: list["_Chart"]) -> tuple[float, int, float]:
         """Height of a row, how many rows there is room for, height of the charts."""
         rows = max(len(self._page.rows), 1)
-        least = CHARTS_LEAST if self._page.charts else 0.0
-        fixed = 3 * LINE  # the table's head and legend
-        row = min(ROW_BEST, max(ROW_LEAST, (room - least - fixed) / rows))
-        shown = min(rows, int((room - least - fixed) / row))
-        return row, shown, min(CHARTS_MOST, room - fixed - shown * row) if least else 0.0
+        room -= 3 * LINE  # the table's head and legend
+        least = max((CHART_LEAST * chart.shape for chart in charts), default=0.0)
+        if rows * ROW_LEAST + least > room:
+            least = 0.0
+        row = min(ROW_BEST, max(ROW_LEAST, (room - least) / rows))
+        shown = min(rows, int(room / row))
+        return row, shown, min(CHARTS_MOST, room - shown * row) if least else 0.0
 
     def _head(self) -> float:
         ink, page = self._ink, self._page
@@ -133,15 +147,14 @@ class _Sheet:
             self._ink.words((left + wide, at), figure, BODY, bold=True, align="right")
         return top + (deep + 1) * LINE
 
-    def _charts(self, draw: Draw, top: float, height: float) -> float:
+    def _charts(self, charts: list["_Chart"], top: float, height: float) -> float:
         """Side by side, in one scale, so that a week can be held against the other."""
-        drawn = [draw(chart) for chart in self._page.charts]
-        shapes = [Image.open(BytesIO(png)).size for png in drawn]
-        wide = min(self._half, *(height * width / high for width, high in shapes))
-        for index, png in enumerate(drawn):
+        tallest = max(chart.shape for chart in charts)
+        wide = min(self._half, height / tallest)
+        for index, chart in enumerate(charts):
             # A lone week stands to the left, where the table begins.
-            self._ink.image(png, self._left + index * (self._half + GAP), top, wide)
-        return top + max(wide * high / width for width, high in shapes) + 1
+            self._ink.image(chart.png, self._left + index * (self._half + GAP), top, wide)
+        return top + wide * tallest + 1
 
     def _table(self, top: float, row: float, shown: int) -> float:
         """The meals, the last ones where there is no room for all; gives where it ends."""
