@@ -78,8 +78,26 @@ def find(page: Page, language: str) -> list[Feeling]:
     ]
     found += _weak_and_denied(page, language, told)
     for feeling in found:
-        page.claim(feeling.start, feeling.end)
+        page.claim(_led_in(page, feeling.start), feeling.end)
     return sorted(found, key=lambda feeling: feeling.start)
+
+
+_FEEL = frozenset("feel feels feeling felt fealing siento sintio senti sentir".split())
+_BEFORE_FEEL = frozenset("and then now so but i im am was is just me y ahora luego pero ya".split())
+
+
+def _led_in(page: Page, start: int) -> int:
+    """Where `and now i feel` before a symptom begins: no part of what was eaten before it."""
+    words = page.words(0, start)
+    if words[-1:] and words[-1] in _FEEL | {"all", "really", "very", "so", "a", "bit", "muy"}:
+        at = start - 1
+        while at >= 0 and words[at] not in _FEEL and start - at < 4:
+            at -= 1
+        if at >= 0 and words[at] in _FEEL:
+            while at > 0 and words[at - 1] in _BEFORE_FEEL:
+                at -= 1
+            return at
+    return start
 
 
 @cache
