@@ -6,7 +6,7 @@
 #   sh demo/run.sh --chat   open the chat page instead and write yourself
 set -eu
 cd "$(dirname "$0")/.."
-sh setup.sh run
+sh deploy/setup.sh run
 
 case "${1:-}" in
     --chat) shift; exec .venv/bin/python -m bot try "$@" ;;

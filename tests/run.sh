@@ -2,7 +2,7 @@
 # Sets up, then runs all tests. Arguments go to pytest: sh tests/run.sh tests/parser -k comma
 set -eu
 cd "$(dirname "$0")/.."
-sh setup.sh test
+sh deploy/setup.sh test
 
 export HYPOTHESIS_PROFILE="${HYPOTHESIS_PROFILE:-ci}"
 if [ $# -gt 0 ]; then

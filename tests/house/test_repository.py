@@ -30,7 +30,7 @@ def test_no_file_names_a_place_of_one_machine(tracked: list[Path]) -> None:
     assert not found
 
 
-@pytest.mark.parametrize("script", ["setup.sh", "tests/run.sh", "demo/run.sh"])
+@pytest.mark.parametrize("script", ["deploy/setup.sh", "tests/run.sh", "demo/run.sh"])
 def test_script_is_plain_shell(script: str, checkout: Path) -> None:
     read = subprocess.run(["sh", "-n", checkout / script], capture_output=True, check=False)
     assert read.returncode == 0, read.stderr
@@ -69,7 +69,7 @@ def test_script_says_what_is_missing(
 ) -> None:
     tree, tools = tmp_path / "tree", tmp_path / "tools"
     tools.mkdir()
-    for name in ("setup.sh", script, "requirements.lock", "requirements-test.lock"):
+    for name in ("deploy/setup.sh", script, "requirements.lock", "requirements-test.lock"):
         (tree / name).parent.mkdir(parents=True, exist_ok=True)
         (tree / name).write_bytes((checkout / name).read_bytes())
     (tree / "pyproject.toml").write_bytes((checkout / "pyproject.toml").read_bytes())

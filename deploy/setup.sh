@@ -1,10 +1,10 @@
 #!/bin/sh
 # Makes .venv at the root of the checkout from a lock file; does nothing if it is there already.
-#   sh setup.sh         what the bot needs to run    (requirements.lock)
-#   sh setup.sh test    and what its checks need      (requirements-test.lock)
+#   sh deploy/setup.sh         what the bot needs to run    (requirements.lock)
+#   sh deploy/setup.sh test    and what its checks need      (requirements-test.lock)
 # Ends with 1 and one clear line when something is missing on the machine.
 set -eu
-cd "$(dirname "$0")"
+cd "$(dirname "$0")/.."
 
 case "${1:-run}" in
     run) lock=requirements.lock; mark=run ;;
