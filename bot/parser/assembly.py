@@ -160,6 +160,10 @@ def _over(page: Page, found: Findings, index: int, language: str) -> bool:
     return any(found.clauses[start] == clause for start in days)
 
 
+#: Beside a greeting's words (`not feeling good`, `no me siento bien`) they greet nobody.
+_UNWELL = frozenset({"not", "isnt", "arent", "dont", "doesnt", "feel", "feeling", "siento"})
+
+
 def _remainder(page: Page, context: Context, found: Findings, sheet: _Sheet) -> Understood:
     """A message without an entry."""
     kinds = {stranger.kind for stranger in found.strangers}
@@ -177,7 +181,8 @@ def _remainder(page: Page, context: Context, found: Findings, sheet: _Sheet) -> 
     if context.asked is Asked.MEAL and (meal := _answer(page, context, found)) is not None:
         return Understood(entries=(meal,))
     greeted = not kinds and requests.greeting(page, context.language)
-    if greeted and not requests.strange(page, context.language):
+    unwell = not _UNWELL.isdisjoint(token.word for token in page.tokens)
+    if greeted and not unwell and not requests.strange(page, context.language):
         return Understood(entries=(Request(what=What.CHATTER),))
     return Understood(ask=Ask.MEANING)
 

@@ -41,7 +41,7 @@ LINK = "\x02link"
 _ALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "|": "1", "s": "5", "b": "8"})
 _TOKEN = re.compile(
     r"""
-      (?P<link>(?:https?://|www\.)\S+|[^\s@]+@[^\s@]+\.[a-z]{2,}\S*)
+      (?P<link>(?:https?://|www\.)\S+|[^\s@]{1,64}@[^\s@]{1,255}\.[a-z]{2,}\S*)
     | (?P<fixed>(?:hb\s?a1c|hba1|a1c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
     | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
     | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?!\d|:\d))

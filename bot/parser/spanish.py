@@ -98,7 +98,7 @@ SPANISH = Lexicon(
             "caminata", "el gimnasio", "gimnasio", "bailar", "la actividad", "andar", "correr",
             "la actividad fisica", "nadar", "pasear"),
     moments={
-        Moment.FASTING: ("ayunas", "en ayunas", "en ayuno", "ayuno", "al despertar", "al levantarme",
+        Moment.FASTING: ("ayunas", "en ayunas", "en ayuno", "ayuno", "al despertar", "amaneci", "amaneci con", "desperte con", "amanezco con", "al levantarme",
                          "al despertarme", "recien levantado", "recien levantada", "me levante",
                          "me desperte", "al levantar", "ayuna", "de ayunas", "despertando",
                          "estomago vacio", "con el estomago vacio", "sin comer nada", "acabo de despertar",

@@ -454,6 +454,7 @@ ketoasidosis, diabetic {coma|ketoacidosis}, hyperosmolar
 need(s) (an |the ){ambulance|paramedics}, ambulance {please|now|is coming|on the way}, send help
 send (an|the) ambulance, {it's|this is} an emergency, medical emergency, think i'm dying
 i think i am dying, help me i'm dying, kill myself, suicidal, end my life, hurt myself on purpose
+{everything|it all|all|vision|eyesight} {went|goes|gone|going} {black|dark}, blacking out
 don't want to live, {feel like|feels like} (i'm |i am )dying, don't want to be here any more
  {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
 better off dead, {kill|hurt|harm} myself, harming myself
