@@ -181,9 +181,7 @@ class Served:
 
     @property
     def settings(self) -> Settings:
-        return Settings(
-            telegram_token=TOKEN, telegram_api=self.server.url, database=self.database
-        )
+        return Settings(telegram_token=TOKEN, telegram_api=self.server.url, database=self.database)
 
     async def start(self) -> None:
         self.service = Service(

@@ -8,6 +8,7 @@ import pytest
 
 from bot.participants import Invitation
 from bot.storage.store import Store
+from bot.wiring import live_turns
 from scheduler.clock import real_now
 from tests.conversation.echo import Served, served
 
@@ -77,9 +78,7 @@ async def test_a_press_is_answered_like_its_text_and_told_to_be_taken(tmp_path: 
 
 
 @pytest.mark.parametrize("kind", ["voice", "sticker", "place", "contact", "file", "video"])
-async def test_what_holds_no_text_is_answered_and_leaves_no_text(
-    tmp_path: Path, kind: str
-) -> None:
+async def test_what_holds_no_text_is_answered_and_leaves_no_text(tmp_path: Path, kind: str) -> None:
     async with served(tmp_path) as bot:
         ann = await bot.enrolled()
         bot.server.chats.send(ann, kind)
@@ -176,3 +175,15 @@ async def test_a_flood_from_one_chat_holds_up_nobody_elses_answer(tmp_path: Path
         await bot.server.sent(ben, 1)
         waited = bot.clock.monotonic() - asked
     assert waited < 3  # its turn comes after three hundred others: a few milliseconds each
+
+
+async def test_a_group_is_told_once_by_the_turns_that_serve_people(tmp_path: Path) -> None:
+    async with served(tmp_path, turns=live_turns()) as bot:
+        group = bot.server.chats.open("Family", group=True)
+        bot.server.chats.say(group, "118 before lunch")
+        await bot.server.sent(group, 1)
+        bot.server.chats.say(group, "what is this")
+        await bot.server.taken()
+        assert rows(bot, "SELECT participant, enrolment, group_told FROM chat") == [(None, None, 1)]
+        assert rows(bot, "SELECT count(*) FROM participant") == [(0,)]
+    assert len(bot.texts(group)) == 1

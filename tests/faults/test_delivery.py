@@ -155,9 +155,7 @@ async def test_what_could_not_be_sent_in_its_window_expires_and_is_recorded(
     async with served(tmp_path) as bot:
         ann = await bot.enrolled()
         await bot.server.stop()
-        await queue(
-            bot, of(Kind.PROMPT, "test now", expires_at=real_now() + timedelta(minutes=45))
-        )
+        await queue(bot, of(Kind.PROMPT, "test now", expires_at=real_now() + timedelta(minutes=45)))
         await until(lambda: bot.service._delivery._failures > 0)
         await bot.server.start()
         bot.shift(minutes=46)

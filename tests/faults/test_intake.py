@@ -115,9 +115,7 @@ async def test_a_burst_from_one_chat_is_handled_in_its_order(tmp_path: Path) -> 
         await bot.server.taken()
         order = [
             text
-            for (text,) in facts(
-                bot, "SELECT text FROM outbox WHERE reader = 'ann' ORDER BY id"
-            )
+            for (text,) in facts(bot, "SELECT text FROM outbox WHERE reader = 'ann' ORDER BY id")
         ]
     assert order == [f"heard a{number}" for number in range(20)]
 

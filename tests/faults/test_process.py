@@ -3,6 +3,7 @@
 import asyncio
 import os
 import signal
+import socket
 import sys
 from datetime import timedelta
 from pathlib import Path
@@ -19,12 +20,15 @@ from scheduler.clock import real_now
 pytestmark = pytest.mark.live
 
 
-async def serve(server: StandIn, folder: Path, **settings: str) -> asyncio.subprocess.Process:
+async def serve(
+    server: StandIn, folder: Path, *, more: tuple[str, ...] = (), **settings: str
+) -> asyncio.subprocess.Process:
     return await asyncio.create_subprocess_exec(
         sys.executable,
         "-m",
         "bot",
         "serve",
+        *more,
         env={
             **os.environ,
             "AFTERPLATE_TELEGRAM_TOKEN": TOKEN,
@@ -66,6 +70,48 @@ async def test_sigterm_ends_it_within_ten_seconds_and_what_was_under_way_is_sett
         with store.turn() as work:
             assert set(work.outbox.counts()) <= {"pending"}  # none left claimed or being sent
         store.close()
+
+
+async def test_a_slow_send_under_way_at_sigterm_is_finished_and_settled(tmp_path: Path) -> None:
+    async with StandIn(real_now) as server:
+        process = await serve(server, tmp_path)
+        server.faults.order(Fault.SLOW, method="sendMessage", seconds=3)
+        chat = server.chats.open("Ann")
+        server.chats.say(chat, invite(tmp_path))
+        await server.until(lambda: server.calls["sendMessage"] == 1, 30)
+        began = asyncio.get_running_loop().time()
+        process.send_signal(signal.SIGTERM)
+        _, log = await asyncio.wait_for(process.communicate(), 10)
+        assert process.returncode == 0, log
+        assert asyncio.get_running_loop().time() - began > 1  # its answer was waited for
+        assert len(server.sent_to(chat)) == 1
+    assert outbox(tmp_path) == {}  # of a chat that is nobody's, nothing settled is kept
+
+
+def outbox(folder: Path) -> dict[str, int]:
+    store = Store.open(f"sqlite:///{folder / 'bot.db'}")
+    with store.turn() as work:
+        counts = work.outbox.counts()
+    store.close()
+    return counts
+
+
+async def test_served_by_webhook_messages_are_posted_answered_and_handled_once(
+    tmp_path: Path,
+) -> None:
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    async with StandIn(real_now) as server:
+        process = await serve(server, tmp_path, more=("--webhook", f"http://127.0.0.1:{port}/hook"))
+        chat = server.chats.open("Ann")
+        for count, text in enumerate((invite(tmp_path), "yes"), start=1):
+            server.chats.say(chat, text)
+            await server.sent(chat, count, seconds=30)
+        assert server.calls["getUpdates"] == 0
+        process.send_signal(signal.SIGTERM)
+        _, log = await asyncio.wait_for(process.communicate(), 10)
+    assert process.returncode == 0, log
 
 
 async def test_the_log_holds_no_text_value_name_or_token(tmp_path: Path) -> None:

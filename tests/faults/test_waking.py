@@ -8,8 +8,10 @@ from pathlib import Path
 import pytest
 
 from bot.messages import Kind
+from bot.participants import State
 from bot.storage.store import Store
 from bot.turns.turn import Opened, Turn
+from bot.words.language import ENGLISH
 from scheduler.clock import real_now
 from tests.conversation.echo import Served, echo_turns, person, saying, served
 
@@ -47,6 +49,40 @@ async def test_a_prompt_queued_but_worthless_after_a_downtime_is_not_sent(tmp_pa
         store_prompt(bot, expires_in=timedelta(minutes=45))
         bot.clock.shift(hours=9)
         await bot.start()
+        await bot.heard(ann, "hello")
+    assert bot.texts(ann) == ["heard hello"]
+
+
+async def test_after_more_than_a_day_away_active_people_are_told_once(tmp_path: Path) -> None:
+    async with served(tmp_path) as bot:
+        ann, ben = await bot.enrolled(), await bot.enrolled("Ben")
+        await bot.stop()
+        store = Store.open(bot.database)
+        with store.turn() as work:
+            opened = work.open("ben", real_now())
+            assert opened is not None
+            stopped = replace(opened.participant, state=State.STOPPED)
+            work.save(Turn(participant=stopped))
+        store.close()
+        bot.clock.shift(hours=25)
+        await bot.start()
+        bot.shift(hours=9)  # past a night's quiet time, whatever the hour of this test is
+        await bot.server.sent(ann, 1)
+        await bot.stop()
+        await bot.start()
+        bot.shift(hours=9)
+        await bot.heard(ann, "hello")
+    assert bot.texts(ann) == [ENGLISH.prompts.away, "heard hello"]
+    assert bot.texts(ben) == []
+
+
+async def test_after_less_than_a_day_away_nobody_is_told(tmp_path: Path) -> None:
+    async with served(tmp_path) as bot:
+        ann = await bot.enrolled()
+        await bot.stop()
+        bot.clock.shift(hours=23)
+        await bot.start()
+        bot.shift(hours=9)
         await bot.heard(ann, "hello")
     assert bot.texts(ann) == ["heard hello"]
 

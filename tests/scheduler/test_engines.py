@@ -100,6 +100,17 @@ class TestInProcess:
         task.cancel()
         assert people.woken == [("ann", START + timedelta(hours=2))]
 
+    async def test_a_machine_that_slept_past_a_wake_wakes_it_by_the_next_look(self) -> None:
+        clock = SteppedClock(START)  # its waits do not see the jump, as after a sleep
+        people = People(ann=START + timedelta(hours=1))
+        engine = InProcessEngine(clock, longest_wait=timedelta(seconds=0.05))
+        task = asyncio.create_task(engine.run(people.due, people.wake))
+        await until(lambda: people.asked == 1)
+        clock.step_to(START + timedelta(hours=9))
+        await until(lambda: people.woken != [], seconds=2)
+        task.cancel()
+        assert people.woken == [("ann", START + timedelta(hours=9))]
+
     async def test_a_fast_clock_wakes_at_its_own_time(self) -> None:
         now = real_now()
         clock = LiveClock(Rate(real=now, bot=now, speed=3600))

@@ -1,0 +1,46 @@
+"""Whatever waits long enough goes first in the end: the outbox's ranks, on given instants."""
+
+from datetime import timedelta
+
+import pytest
+
+from bot.messages import Kind
+from bot.storage.store import Store
+from tests.conversation.echo import START, person, saying
+
+
+@pytest.mark.parametrize(
+    ("kind", "waited", "first"),
+    [
+        (Kind.PROMPT, timedelta(seconds=59), "reply"),
+        (Kind.PROMPT, timedelta(seconds=61), "prompt"),
+        (Kind.DIGEST, timedelta(minutes=9), "reply"),
+        (Kind.DIGEST, timedelta(minutes=11), "digest"),
+        (Kind.NOTE, timedelta(minutes=11), "note"),
+    ],
+)
+def test_what_has_waited_longer_than_its_handicap_goes_before_a_new_reply(
+    kind: Kind, waited: timedelta, first: str
+) -> None:
+    store = Store.in_memory()
+    later = START + waited
+    with store.turn() as work:
+        work.enrol(person(), START)
+        work.outbox.queue([saying("chat:1", kind.value, "a", kind=kind)], START)
+        work.outbox.queue([saying("chat:2", "reply", "b")], later)
+        letter = work.outbox.claim(later, later)
+    store.close()
+    assert letter is not None
+    assert letter.text == first
+
+
+def test_no_wait_of_the_others_overtakes_a_caution() -> None:
+    store = Store.in_memory()
+    later = START + timedelta(hours=23)
+    with store.turn() as work:
+        work.outbox.queue([saying("chat:1", "digest", "a", kind=Kind.DIGEST)], START)
+        work.outbox.queue([saying("chat:2", "caution", "b", kind=Kind.CAUTION)], later)
+        letter = work.outbox.claim(later, later)
+    store.close()
+    assert letter is not None
+    assert letter.text == "caution"
