@@ -16,6 +16,7 @@ from bot.trial.faults import Fault
 from bot.trial.stand_in import TOKEN, StandIn
 from bot.units import Unit
 from scheduler.clock import real_now
+from tests.conversation.echo import until
 
 pytestmark = pytest.mark.live
 
@@ -78,7 +79,8 @@ async def test_a_slow_send_under_way_at_sigterm_is_finished_and_settled(tmp_path
         server.faults.order(Fault.SLOW, method="sendMessage", seconds=3)
         chat = server.chats.open("Ann")
         server.chats.say(chat, invite(tmp_path))
-        await server.until(lambda: server.calls["sendMessage"] == 1, 30)
+        await until(lambda: server.calls["sendMessage"] == 1, 30)
+        assert server.sent_to(chat) == []  # it is under way
         began = asyncio.get_running_loop().time()
         process.send_signal(signal.SIGTERM)
         _, log = await asyncio.wait_for(process.communicate(), 10)

@@ -25,8 +25,8 @@ def test_stopped_before_the_prompt_no_prompt_comes() -> None:
 
 
 def test_a_meal_edited_to_another_time_moves_its_prompt() -> None:
-    story = Story().says("12:00", BEFORE, id="a")
-    story.says("12:30", "118 before lunch at 11:40, rice and beans", edits="a").passes("13:50")
+    story = Story().says("12:00", "rice and beans for lunch", id="a")
+    story.says("12:10", "rice and beans for lunch at 11:40", edits="a").passes("13:50")
     assert prompts(story) == [("13:40", "prompt", "after_meal")]
 
 
