@@ -68,6 +68,7 @@ def find(page: Page, language: str) -> list[Doing]:
     """Give the activities named, in order. Nothing is claimed yet: they may be inside a moment."""
     phrases = _phrases(language)
     found: list[Doing] = []
+    to_come = _to_come(page, language)
     index = 0
     while index < len(page.tokens):
         hit = phrases.longest(page, index, len(page.tokens))
@@ -75,7 +76,7 @@ def find(page: Page, language: str) -> list[Doing]:
             index += 1
         else:
             end, over = hit
-            over = over and not about_to(page, language, index)
+            over = over and to_come.isdisjoint({index, index - 1, index - 2})
             found.append(Doing(start=index, end=end, over=over))
             index = end
     return found
@@ -141,12 +142,9 @@ def said_done(page: Page, language: str) -> bool:
     return page.first(_patterns(language).done) is not None
 
 
-def about_to(page: Page, language: str, before: int) -> bool:
-    """Whether the words say that what begins at `before` is still to come."""
-    return any(
-        span.end <= before and span.end >= before - 2
-        for span in page.find(_patterns(language).about_to)
-    )
+def _to_come(page: Page, language: str) -> set[int]:
+    """Where the words end which say that what follows is still to come."""
+    return {span.end for span in page.find(_patterns(language).about_to)}
 
 
 def tokens_of(doings: Iterable[Doing]) -> set[int]:

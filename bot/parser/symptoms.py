@@ -71,9 +71,10 @@ def find(page: Page, language: str) -> list[Feeling]:
         end, level = hit
         found.append(Feeling(start=index, end=end, suggests=level))
         index = end
+    words = page.words(0, len(page.tokens))
     told = {at for feeling in found for at in range(feeling.start, feeling.end)}
     found = [
-        replace(feeling, now=not _denied(page, feeling.start, feeling.end, language, told))
+        replace(feeling, now=not _denied(page, words, feeling.start, feeling.end, language, told))
         for feeling in found
     ]
     found += _weak_and_denied(page, language, told)
@@ -88,15 +89,16 @@ _BEFORE_FEEL = frozenset("and then now so but i im am was is just me y ahora lue
 
 def _led_in(page: Page, start: int) -> int:
     """Where `and now i feel` before a symptom begins: no part of what was eaten before it."""
-    words = page.words(0, start)
+    words = page.words(max(start - 12, 0), start)
+    first = start - len(words)
     if words[-1:] and words[-1] in _FEEL | {"all", "really", "very", "so", "a", "bit", "muy"}:
-        at = start - 1
-        while at >= 0 and words[at] not in _FEEL and start - at < 4:
+        at = len(words) - 1
+        while at >= 0 and words[at] not in _FEEL and len(words) - at < 4:
             at -= 1
         if at >= 0 and words[at] in _FEEL:
             while at > 0 and words[at - 1] in _BEFORE_FEEL:
                 at -= 1
-            return at
+            return first + at
     return start
 
 
@@ -107,20 +109,23 @@ def _weak() -> Phrases[Suggests]:
 
 def _weak_and_denied(page: Page, language: str, told: set[int]) -> list[Feeling]:
     """Signs that are none alone (`thirsty`) still make a denial (`no longer thirsty`)."""
-    weak = _weak()
+    weak, words = _weak(), page.words(0, len(page.tokens))
     denied = []
     for index in range(len(page.tokens)):
         hit = weak.longest(page, index, len(page.tokens))
-        if hit is not None and index not in told and _denied(page, index, hit[0], language, told):
+        if hit is not None and index not in told and _denied(
+            page, words, index, hit[0], language, told
+        ):
             denied.append(Feeling(start=index, end=hit[0], suggests=hit[1], now=False))
     return denied
 
 
-def _denied(page: Page, start: int, end: int, language: str, told: set[int]) -> bool:
+def _denied(
+    page: Page, words: list[str], start: int, end: int, language: str, told: set[int]
+) -> bool:
     """Whether words around it deny it. Words inside another symptom (`sin parar no retengo
     nada`) deny nothing but what they are part of."""
     denials = _denials(language)
-    words = [token.word for token in page.tokens]
     for at in range(start - 1, max(-1, start - 1 - REACH), -1):
         if words[at] in _TURNS:
             break
