@@ -22,13 +22,17 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--participant", metavar="ID", help="public id, as `people` shows it")
     parser.add_argument("--out", type=Path, metavar="FILE", help="default: standard output")
     parser.add_argument("--paper", choices=("a4", "letter"), default="a4", help="of the pdf")
+    parser.add_argument(
+        "--whole", action="store_true", help="a pdf page for every fortnight, not the last alone"
+    )
 
 
 def run(args: argparse.Namespace) -> int:
     """Write the file, readable by its owner only."""
     if args.out is None and args.format == "pdf" and sys.stdout.isatty():
         raise Mendable("a PDF is not for a terminal: name a file with --out")
-    content = file_of(args.format, _records(args.participant), draw, paper=args.paper)
+    records = _records(args.participant)
+    content = file_of(args.format, records, draw, paper=args.paper, whole=args.whole)
     if args.out is None:
         sys.stdout.buffer.write(content)
         sys.stdout.buffer.flush()

@@ -22,8 +22,19 @@ FORMATS: dict[Format, str] = {
 }
 
 
-def file_of(form: Format, records: Iterable[Record], draw: Draw, *, paper: Paper = "a4") -> bytes:
-    """These records as one file. `draw` draws the charts of the printable record."""
+def file_of(
+    form: Format,
+    records: Iterable[Record],
+    draw: Draw,
+    *,
+    paper: Paper = "a4",
+    whole: bool = False,
+) -> bytes:
+    """These records as one file.
+
+    `draw` draws the charts of the printable record, which is of the last fortnight unless it is
+    to be of the `whole` record; the other forms always hold everything.
+    """
     match form:
         case "jsonl":
             return to_text(line for record in records for line in export_lines(record)).encode()
@@ -34,13 +45,13 @@ def file_of(form: Format, records: Iterable[Record], draw: Draw, *, paper: Paper
         case "pdf":
             from bot.export.page import pdf_bytes  # noqa: PLC0415 - loads fonts and Pillow
 
-            return pdf_bytes(records, draw, paper=paper)
+            return pdf_bytes(records, draw, paper=paper, whole=whole)
 
 
 def attachment(name: str, record: Record, draw: Draw) -> tuple[str, bytes]:
     """The file that a saying's `attachment` names: its name in the chat, and its bytes.
 
-    `record` is the printable record; `export` everything in every form, in one ZIP.
+    `record` is the last fortnight, printable; `export` everything in every form, in one ZIP.
     Raises ValueError for another name.
     """
     if name not in ATTACHMENTS:
@@ -50,7 +61,8 @@ def attachment(name: str, record: Record, draw: Draw) -> tuple[str, bytes]:
         content = file_of("pdf", [record], draw, paper=paper)
     else:
         files = [
-            (file, file_of(form, [record], draw, paper=paper)) for form, file in FORMATS.items()
+            (file, file_of(form, [record], draw, paper=paper, whole=True))
+            for form, file in FORMATS.items()
         ]
         content = _zipped(files)
     return ATTACHMENTS[name], content

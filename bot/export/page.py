@@ -40,12 +40,15 @@ FIRST_NUMBER, LAST_NUMBER = 3, 5
 MARK = 4.5
 
 
-def pdf_bytes(records: Iterable[Record], draw: Draw, *, paper: Paper = "a4") -> bytes:
-    """All pages of these records as one PDF."""
+def pdf_bytes(
+    records: Iterable[Record], draw: Draw, *, paper: Paper = "a4", whole: bool = False
+) -> bytes:
+    """The last fortnight of each of these records, or the whole of them, as one PDF."""
     pages = [
-        (page, language(record.participant.language).record_page.page)
+        (page, say.page)
         for record in records
-        for page in record_pages(record, language(record.participant.language).record_page)
+        for say in (language(record.participant.language).record_page,)
+        for page in record_pages(record, say, whole=whole)
     ]
     title = pages[0][0].title if pages else ""
     ink = Ink(paper, (text for page, _ in pages for text in _texts(page)), title=title)

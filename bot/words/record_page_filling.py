@@ -36,11 +36,13 @@ FORTNIGHT = 14 * DAY
 WEEK = 7 * DAY
 
 
-def record_pages(record: Record, say: RecordPageSentences) -> tuple[RecordPage, ...]:
-    """A page for each fortnight that holds something, the newest first.
+def record_pages(
+    record: Record, say: RecordPageSentences, *, whole: bool = False
+) -> tuple[RecordPage, ...]:
+    """The last fortnight as a page; of the `whole` record one for each that holds something.
 
-    The newest fortnight ends on the day of the newest entry. A record without entries has one
-    page that says so.
+    The newest comes first and ends on the day of the newest entry. A record without entries has
+    one page that says so.
     """
     zone = record.participant.zone
     days = sorted(local_date(when(noted), zone) for noted in _everything(record))
@@ -49,7 +51,8 @@ def record_pages(record: Record, say: RecordPageSentences) -> tuple[RecordPage, 
         return (_page(record, joined, joined, say),)
     pages = []
     last = days[-1]
-    while last >= days[0]:
+    oldest = days[0] if whole else last
+    while last >= oldest:
         first = last - FORTNIGHT + DAY
         if any(first <= day <= last for day in days):
             pages.append(_page(record, first, last, say))

@@ -18,8 +18,8 @@ from demo.diary import Diary, somebody
 from tests.export.people import everything, told
 
 
-def pages(record: Record, paper: str = "a4") -> list[str]:
-    found = PdfReader(BytesIO(pdf_bytes([record], draw, paper=paper))).pages  # type: ignore[arg-type]
+def pages(record: Record, *, whole: bool = False) -> list[str]:
+    found = PdfReader(BytesIO(pdf_bytes([record], draw, whole=whole))).pages
     return [page.extract_text() for page in found]
 
 
@@ -34,9 +34,13 @@ def test_pages_have_the_size_of_the_paper(paper: str, size: tuple[float, float])
     assert inches == pytest.approx(size, abs=0.1)
 
 
-def test_one_page_for_each_fortnight_that_holds_something_the_newest_first() -> None:
+def test_the_last_fortnight_alone_or_each_that_holds_something_the_newest_first() -> None:
     diary = Diary().meal(-27, "12:30", "old rice", 118, 154).meal(9, "12:30", "new beans", 110, 141)
-    found = pages(diary.record())
+    [last] = pages(diary.record())
+    assert "new beans" in last
+    assert "old rice" not in last
+    assert "Page 1 of 1" in last
+    found = pages(diary.record(), whole=True)
     assert len(found) == 2  # the fortnight between holds nothing
     assert "new beans" in found[0]
     assert "25 Feb to 10 March" not in found[0]
