@@ -74,7 +74,10 @@ def find(page: Page, language: str) -> list[Feeling]:
     words = page.words(0, len(page.tokens))
     told = {at for feeling in found for at in range(feeling.start, feeling.end)}
     found = [
-        replace(feeling, now=not _denied(page, words, feeling.start, feeling.end, language, told))
+        replace(
+            feeling,
+            now=not _denied(page, words, feeling.start, feeling.end, language=language, told=told),
+        )
         for feeling in found
     ]
     found += _weak_and_denied(page, language, told)
@@ -113,15 +116,17 @@ def _weak_and_denied(page: Page, language: str, told: set[int]) -> list[Feeling]
     denied = []
     for index in range(len(page.tokens)):
         hit = weak.longest(page, index, len(page.tokens))
-        if hit is not None and index not in told and _denied(
-            page, words, index, hit[0], language, told
+        if (
+            hit is not None
+            and index not in told
+            and _denied(page, words, index, hit[0], language=language, told=told)
         ):
             denied.append(Feeling(start=index, end=hit[0], suggests=hit[1], now=False))
     return denied
 
 
 def _denied(
-    page: Page, words: list[str], start: int, end: int, language: str, told: set[int]
+    page: Page, words: list[str], start: int, end: int, *, language: str, told: set[int]
 ) -> bool:
     """Whether words around it deny it. Words inside another symptom (`sin parar no retengo
     nada`) deny nothing but what they are part of."""
@@ -130,7 +135,7 @@ def _denied(
         if words[at] in _TURNS:
             break
         hit = None if at in told else denials.longest(page, at, start)
-        if hit is not None and not _double(words, at, hit[0]):
+        if hit is not None and _reaches(words, at, hit[0], start, told):
             return True
     gone = _gone(language)
     for at in range(end, min(end + 3, len(words))):
@@ -140,7 +145,35 @@ def _denied(
             continue  # `dizzy no food left`: the word belongs to what follows it
         if gone.longest(page, at, len(words)) is not None:
             return True
+        if words[at] not in _PASSED:
+            break
     return False
+
+
+#: Words over which a denial reaches a symptom. Over any other word it does not: `no appetite,
+#: chest pain` and `not ok cant breathe` deny nothing that hurts.
+_PASSED = frozenset(
+    "feeling feel felt any anymore more really so very too a an bit of the at all or and nor , "
+    "y ni o u e me siento sintiendo estoy tengo i im am been having have had being is are was my mi "
+    "un una unos unas "
+    "la el los las de del sign signs getting got like nada algo mas tan muy today hoy now "
+    "ya ahora either single that even as such have has it he she his her to be much "
+    "severe bad sudden "
+    "sensation problems trouble issues new other symptoms episodes again con it this con".split()
+)
+_EMPHATIC = frozenset("this so such tan that as more".split())
+
+
+def _reaches(words: list[str], at: int, end: int, start: int, told: set[int]) -> bool:
+    """Whether the denial at `at` is one of the symptom at `start`."""
+    between = words[end:start]
+    if between[:1] in ([","], [":"], ["-"]) or _double(words, at, end):
+        return False
+    if words[at] in {"never", "nunca", "jamas"} and not _EMPHATIC.isdisjoint(
+        words[end : start + 1]
+    ):
+        return False  # `never felt this dizzy`
+    return all(words[index] in _PASSED or index in told for index in range(end, start))
 
 
 def _double(words: list[str], start: int, end: int) -> bool:

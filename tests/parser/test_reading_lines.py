@@ -1,4 +1,4 @@
-"""`python -m bot read`: one answer a line, in order, and one clear word about a line it cannot take."""
+"""`python -m bot read`: one answer a line, in order; one clear word about a line it cannot take."""
 
 import argparse
 import io
@@ -79,9 +79,11 @@ def test_the_command_ends_well(
     assert json.loads(capsys.readouterr().out)["entries"][0]["value"] == 142
 
 
-@pytest.mark.parametrize("piece", ["rice and beans, ", "walked 20 min ", "not dizzy ", "[({", "at 7 "])
+@pytest.mark.parametrize(
+    "piece", ["rice and beans, ", "walked 20 min ", "not dizzy ", "[({", "at 7 "]
+)
 def test_the_work_of_reading_keeps_step_with_the_length(piece: str) -> None:
-    """Calls made for four times the text: counted, not timed, so that a busy machine is no matter."""
+    """Calls made for four times the text: counted, so that a busy machine is no matter."""
     short, long = (piece * 4096)[:1024], (piece * 4096)[:4096]
     answers(json.dumps({**GOOD, "text": long}))  # the word trees grow at first use
     assert calls(long) <= 5 * calls(short)

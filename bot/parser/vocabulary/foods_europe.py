@@ -35,7 +35,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     zharenaya kartoshka, pyure, pyureshka, kopytka, kluski, kluski slaskie, pyzy
     placki ziemniaczane, draniki, deruny, knedliky, knedle savoury, nokedli, galuska, tarhonya
     kenyer, krumpli, kifli savoury, lavash, obwarzanek, bublik(s), sushki salty, makarony, ryz
-    vermishel, kulesha, challah, challa, kugel, noodle kugel, potato kugel, hallah, matzo meal, bialy, bialys, latke(s)
+    vermishel, kulesha, challah, challa, kugel, hallah, matzo meal, bialy, bialys, latke(s)
     potato latkes, kugel potato, potato kugel, kasha varnishkes, farfel, egg kichel, kneidlach
     matzo ball(s), knaidel
     """,

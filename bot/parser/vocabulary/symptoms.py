@@ -33,7 +33,7 @@ _SHARED: Final = {
     "nearly": """{nearly|almost|near|just about|close to|feel like|feels like|feeling like|on the verge of
         on the point of|verge of|came close to|scared of|worried about|afraid of}""",
     "limb": "{(left |right |one ){arm|leg|hand|side}|(one )side of (my|his|her) body}",
-    "cannot": """{can't|can not|cannot|could not|couldn't|unable to|not able to|struggling to|hard to
+    "cannot": """{can't|can not|no longer able to|cannot|could not|couldn't|unable to|not able to|struggling to|hard to
         can hardly|can barely}""",
     "vomiting": """{vomiting|vomitting|vomitin|throwing up|throwin up|puking|being sick|heaving|retching
         spewing|barfing}""",
@@ -162,11 +162,11 @@ _HIGH: Final = """
 $very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever
 {thristy|thursty|thirtsy}, $very {dry|dried out} mouth
 mouth (is |feels |so |very |really |too |is so |is very |is really |has gone |as |is bone ){dry
-  parched|dry as a bone|dry as dust|like cotton|like sandpaper|like the desert|like a desert}
+  parched|dry as a bone|dry as dust|like cotton|like sandpaper|like the desert|like a desert|like the sahara|like sand|like dust|like a camel}
 {dry|parched|cotton|sandpaper} mouth, parched, mouth feels like cotton, throat is dry as
 {great|terrible|raging|extreme|excessive|constant|awful|bad|horrible|severe|unquenchable|mad
   unusual|intense|wicked|heavy|crazy} thirst
-thirst {won't go|wont go|will not go|that wont quit|is killing me|is terrible|is bad|is awful
+mouth like {the|a} {sahara|desert}, thirst {won't go|wont go|will not go|that wont quit|is killing me|is terrible|is bad|is awful
   is crazy|is unreal|dey catch me|won't stop|wont stop|won't quit|all the time|never stops
   day and night}
 {can't|cannot|cant|can not} {stop drinking|stop drinking water|quench my thirst|quench the thirst
@@ -205,7 +205,7 @@ always {peeing|weeing|urinating|pissing|needing a wee|needing to pee|need to pee
   going for a wee|going for a pee|running to the toilet|running to the bathroom|running to the loo
   needing the loo}
 {up|woke up|waking up|got up|awake} all night {peeing|weeing|to pee|to wee|urinating|pissing
-  going to the toilet|going to the bathroom}
+  going to the toilet|going to the bathroom|going to the loo|to the loo|in the loo|on the toilet}
 up {three|four|five|six|seven|3|4|5|6|7|8|ten|10} times {to pee|to wee|to urinate|peeing
   in the night to pee|last night to pee|to pass water|to go to the toilet|to go to the bathroom
   to the toilet|in the night|for the toilet|for the loo}
@@ -454,7 +454,7 @@ ketoasidosis, diabetic {coma|ketoacidosis}, hyperosmolar
 need(s) (an |the ){ambulance|paramedics}, ambulance {please|now|is coming|on the way}, send help
 send (an|the) ambulance, {it's|this is} an emergency, medical emergency, think i'm dying
 i think i am dying, help me i'm dying, kill myself, suicidal, end my life, hurt myself on purpose
-{everything|it all|all|vision|eyesight} {went|goes|gone|going} {black|dark}, blacking out
+{everything|it all|all|vision|eyesight} {went|goes|gone} {black|dark}, blacking out
 don't want to live, {feel like|feels like} (i'm |i am )dying, don't want to be here any more
  {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
 better off dead, {kill|hurt|harm} myself, harming myself
