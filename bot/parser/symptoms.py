@@ -154,8 +154,8 @@ def _denied(
 #: chest pain` and `not ok cant breathe` deny nothing that hurts.
 _PASSED = frozenset(
     "feeling feel felt any anymore more really so very too a an bit of the at all or and nor , "
-    "y ni o u e me siento sintiendo estoy tengo i im am been having have had being is are was my mi "
-    "un una unos unas "
+    "y ni o u e me siento sintiendo estoy tengo i im am been having have had being is are was my "
+    "mi un una unos unas "
     "la el los las de del sign signs getting got like nada algo mas tan muy today hoy now "
     "ya ahora either single that even as such have has it he she his her to be much "
     "severe bad sudden "
