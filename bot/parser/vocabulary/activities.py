@@ -377,15 +377,6 @@ ACTIVITIES: Final[tuple[str, ...]] = tuple(
     )
 )
 
-#: Bare verbs (`sweep the yard`): an activity only with a duration or distance beside them.
-ACTIVITIES_PLAIN: Final[tuple[str, ...]] = tuple(
-    dict.fromkeys(plain for plain, past, _ in _FORMS if plain != past)
-)
-
-#: Words before and after an activity that say that it is not over (`about to`, `right now`).
-UNDERWAY_LEADS: Final[tuple[str, ...]] = phrases(f"{_UNDERWAY_LEADS}\n{_UNDERWAY_ING_LEADS}")
-UNDERWAY_TAILS: Final[tuple[str, ...]] = phrases(_UNDERWAY_TAILS)
-
 #: About to begin or under way: ask when it is done. Longer than the phrase in `ACTIVITIES` that
 #: each holds; the longer one decides.
 ACTIVITIES_UNDERWAY: Final[tuple[str, ...]] = _under_way()

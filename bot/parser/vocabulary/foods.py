@@ -37,51 +37,6 @@ FOODS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
     kitchen.WORDS for kitchen in _KITCHENS
 )
 
-#: Last words of a dish's name: with unknown words before them they still name a food
-#: (`okonjo stew`), and tell its kind. Each is itself in `FOODS`.
-DISH_HEADS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
-    (
-        {
-            FoodKind.STARCH: """
-            rice, bread(s), flatbread(s), porridge, noodle(s), noodles, pasta, cereal(s)
-            dumpling(s), potato(es), toast, cracker(s), chips, crisps, fries, roll, bun(s)
-            couscous, oatmeal
-            """,
-            FoodKind.SWEET_FOOD: """
-            cake(s), cookie(s), biscuit(s), pudding(s), candy, sweets, ice cream, pancake(s)
-            waffle(s), muffin(s), doughnut(s), donut(s), dessert(s), custard, jam, jelly, pastry
-            pastries, fritter(s)
-            """,
-            FoodKind.PROTEIN: """
-            beans, lentils, egg(s), omelette(s), omelet(s), chicken, beef, pork, lamb, goat, fish
-            meat, sausage(s), steak(s), chops, ribs, wings, meatball(s)
-            """,
-            FoodKind.VEGETABLE: "salad(s), greens, vegetables, veg, veggies, slaw, pickle(s), chutney, broth",
-            FoodKind.FRUIT: "fruit(s), berries, melon(s)",
-            FoodKind.DAIRY: "cheese, {yogurt|yoghurt}(s)",
-            FoodKind.FAT: "butter, dressing, gravy, nuts, seeds",
-            FoodKind.MIXED_DISH: """
-            soup(s), stew(s), curry, curri, curi, curries, casserole(s), pie(s), sandwich(es), burger(s)
-            pizza(s), hotpot, chowder, stir fry, stirfry, kebab(s), taco(s), burrito(s), pilau
-            biryani, leftovers, pasty, pasties, roll up, bake
-            """,
-        },
-    )
-)
-
-#: What food lies in or is counted by: no food, but a sign that one follows (`a plate of`).
-CONTAINERS: Final[tuple[str, ...]] = phrases(
-    """
-    plate(s), platter(s), bowl(s), dish(es), cup(s), mug(s), glass(es), bottle(s), can(s), tin(s)
-    jar(s), pot(s), pan(s), pack(s), packet(s), bag(s), box(es), carton(s), tray(s), tub(s)
-    sachet(s), bar(s), slice(s), piece(s), chunk(s), wedge(s), portion(s), serving(s), helping(s)
-    handful(s), fistful(s), spoon(s), spoonful(s), tablespoon(s), teaspoon(s), tbsp, tsp
-    ladle(s), scoop(s), bite(s), mouthful(s), sip(s), bunch(es), loaf, loaves, head, ear(s)
-    stick(s), skewer(s), ball(s), wrap of, lump(s), morsel(s), half a plate, small plate
-    big plate, bit, bits, some, couple, few, dozen, pair, side
-    """
-)
-
 #: Foods and drinks that are often something else: a name, a colour, a verb, a day.
 #: Alone, in an odd place, they do not make a meal; each is in `FOODS` or `DRINKS`.
 ALSO_NOT_FOOD: Final[frozenset[str]] = frozenset(

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.entries import FoodKind
-from bot.parser.vocabulary import gathered, phrases
+from bot.parser.vocabulary import gathered
 
 _WORDS: Final[Mapping[FoodKind, str]] = {
     FoodKind.STARCH: """
@@ -261,18 +261,3 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
 
 #: Every food in Spanish, by kind; a phrase stands under one kind only.
 FOODS_SPANISH: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered((_WORDS,))
-
-#: As `ALSO_NOT_FOOD` in `foods`: foods that are often something else.
-ALSO_NOT_FOOD_SPANISH: Final[frozenset[str]] = frozenset(
-    phrases(
-        """
-        azucar, miel, dulce, dulces, caramelo, bombon, nieve, paleta, paletas, galleta, pastel
-        concha, manzana, naranja, pera, limon, manga, patilla, mora, moras, papa, papas, chile
-        mango, pan, crema, salsa, lengua, corazon de res, carne, res, pato, conejo, chancho
-        puerco, cuy, pancho, panchos, pinto, moro, medianoche, lomo, cuerno dulce, fideo, coco
-        palmera, palmeras, orejas, alegria, alegrias, glorias, suspiro, besitos de coco, mole
-        torta, menudo, casado, perico, mote, nuez, pepino, nabo, apio, te, vino, verdes, sobras
-        caldo, tapas, uva
-        """
-    )
-)
