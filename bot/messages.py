@@ -58,7 +58,8 @@ class Saying:
     impossible. `about` is what a prompt asks for or a caution's level. `due_at` is when it is
     due to be said, `expires_at` when it is no longer worth saying (None: never). `picture` holds
     the figures to draw (JSON), drawn by delivery. `buttons` are texts that a press types.
-    `attachment` names a file to make when sending (`export`, `record`). `to` is the public id
+    `attachment` names a file to make when sending (`export`, `record`), of the reader's own record
+    or, behind a colon, of the participant whose educator the reader is. `to` is the public id
     of the reader; a chat is found by it when the message is sent.
     """
 

@@ -309,10 +309,10 @@ class Service:
 
     async def _attach(self, reader: str, what: str) -> tuple[str, bytes]:
         """The file that goes with a message: made from the record as it is when it is sent."""
-        name = ATTACHMENTS[what]
-        record = await self._writer.run(self._record, reader)
-        asked = {"attachment": what, "record": record, "draw": draw}
-        return name, await self._filing(asked)
+        form, _, whose = what.partition(":")
+        record = await self._writer.run(self._record, whose or reader)
+        asked = {"attachment": form, "record": record, "draw": draw}
+        return ATTACHMENTS[form], await self._filing(asked)
 
     def _record(self, who: str) -> Record:
         with self._store.turn() as work:

@@ -56,6 +56,7 @@ SHOWS: Mapping[Wish, Page] = {
     Wish.SHOW: lambda lesson, person, _: showing.show_person(lesson, person),
     Wish.MEALS: showing.show_meals,
     Wish.CHART: lambda lesson, person, _: showing.show_chart(lesson, person),
+    Wish.PAGE: lambda lesson, person, _: showing.show_page(lesson, person),
     Wish.STEPS: lambda lesson, person, _: showing.show_steps(lesson, person),
 }
 SETS: Mapping[Wish, Page] = {

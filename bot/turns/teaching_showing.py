@@ -119,6 +119,12 @@ def show_meals(lesson: Lesson, person: Participant, rest: str) -> None:
     lesson.answer(text, more)
 
 
+def show_page(lesson: Lesson, person: Participant) -> None:
+    """The printable record of the last fortnight, made when it is sent."""
+    head = lesson.say.page_head.format(who=lesson.who(person))
+    lesson.answer(head, attachment=f"record:{person.id}")
+
+
 def show_chart(lesson: Lesson, person: Participant) -> None:
     """The chart of the week so far, with the words that the participant reads with it."""
     told = summary(lesson.whole(person.id), lesson.now, language(lesson.educator.language))

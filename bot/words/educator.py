@@ -19,6 +19,7 @@ class Wish(StrEnum):
     SHOW = "show"
     MEALS = "meals"
     CHART = "chart"
+    PAGE = "page"
     STEPS = "steps"
     GOALS = "goals"
     LOW = "low"
@@ -153,6 +154,7 @@ class EducatorSentences:
     person_buttons: tuple[str, ...]
     meals_head: str
     chart_head: str
+    page_head: str
     steps_head: str
     steps_line: str
     steps_none: str

@@ -20,6 +20,17 @@ from bot.words.prompts import PromptSentences
 from bot.words.record_page import RecordPageSentences
 from bot.words.replies import ReplySentences
 from bot.words.requests import RequestSentences
+from bot.words.spanish import (
+    cautions,
+    digest,
+    educator,
+    enrolling,
+    programme,
+    prompts,
+    record_page,
+    replies,
+    requests,
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,7 +62,20 @@ ENGLISH = Language(
     record_page=RECORD_PAGE,
 )
 
-LANGUAGES = {ENGLISH.code: ENGLISH}
+SPANISH = Language(
+    code="es",
+    enrolling=enrolling.ENROLLING,
+    replies=replies.REPLIES,
+    requests=requests.REQUESTS,
+    prompts=prompts.PROMPTS,
+    cautions=cautions.CAUTIONS,
+    digest=digest.DIGEST,
+    educator=educator.EDUCATOR,
+    programme=programme.PROGRAMME,
+    record_page=record_page.RECORD_PAGE,
+)
+
+LANGUAGES = {one.code: one for one in (ENGLISH, SPANISH)}
 
 
 def language(code: str) -> Language:

@@ -1,6 +1,9 @@
 """An educator's chat through the real client, the real file and the real alarm clock."""
 
+from io import BytesIO
+
 import pytest
+from pypdf import PdfReader
 
 from bot.participants import Invitation, Role
 from tests.trial.conftest import LISBON, Talk, talking
@@ -44,3 +47,6 @@ async def a_morning_with(teacher: Talk) -> None:
     assert "Lowest 48 mg/dL" in page.text
     chart = await teacher.say("chart ana")
     assert any(sent.picture for sent in chart)
+    [printed] = await teacher.say("print ana")
+    assert printed.file is not None
+    assert "48" in PdfReader(BytesIO(printed.file.body)).pages[0].extract_text()
