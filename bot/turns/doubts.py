@@ -47,7 +47,7 @@ def _in_unit(reading: Reading, unit: Unit) -> Reading | None:
 
 
 def done(
-    text: str, understood: Understood, question: Question, book: Notebook, _words: Language
+    text: str, understood: Understood, question: Question, book: Notebook, words: Language
 ) -> Answered | None:
     """`done, 20 min`: the activity that was under way is over."""
     doubt = question.entry.doubt
@@ -64,7 +64,9 @@ def done(
         minutes = float(length.group(1)) * (60 if hours else 1)
     book.retract(question.id)
     activity = Activity(
-        text=(doubt.activity if doubt else None) or "activity", minutes=minutes, ended_at=book.at
+        text=(doubt.activity if doubt else None) or words.replies.some_activity,
+        minutes=minutes,
+        ended_at=book.at,
     )
     facts: tuple[Fact, ...] = (Told(id=book.note(activity)),)
     rest = [entry for entry in understood.entries if isinstance(entry, Reading)]
@@ -132,11 +134,19 @@ def first_bite(
     if any(isinstance(entry, Correction) and entry.at for entry in understood.entries):
         book.retract(question.id)
         return None
-    told = text.strip()
-    sentence = f"I ate {told}" if told.casefold().startswith("at ") else f"I ate at {told}"
-    again = read(sentence, at=book.at, unit=book.person.unit, language="en")
-    moved = [entry for entry in again.entries if isinstance(entry, Correction) and entry.at]
-    if not moved:
+    moved = _bite_at(text.strip(), book, words)
+    if moved is None:
         return None
     book.retract(question.id)
-    return Answered(facts=enter(book, moved, text=text))
+    return Answered(facts=enter(book, [moved], text=text))
+
+
+def _bite_at(told: str, book: Notebook, words: Language) -> Correction | None:
+    """A time told alone (`1`, `at 1`, `a la 1`), made into a report that the reader knows."""
+    for begun in words.replies.ate:
+        report = begun.format(at=told)
+        again = read(report, at=book.at, unit=book.person.unit, language=words.code)
+        for entry in again.entries:
+            if isinstance(entry, Correction) and entry.at:
+                return entry
+    return None

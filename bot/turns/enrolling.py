@@ -27,7 +27,9 @@ CODE = re.compile(
     r"^/start(?:@\w+)?\s+([A-Za-z0-9_-]{6,64})\s*$|^\s*([A-Z0-9]{4}(?:-[A-Z0-9]{4})+)\s*$"
 )
 AGE = re.compile(
-    r"\b(?:i am|i'm|im|age)\s+(\d{1,2})\b|\b(\d{1,2})\s*(?:years old|yrs old|yo)\b", re.I
+    r"\b(?:i am|i'm|im|age)\s+(\d{1,2})\b|\b(\d{1,2})\s*(?:years old|yrs old|yo)\b"
+    r"|\btengo\s+(\d{1,2})(?:\s+a[ñn]os\b(?!\s+(?:con|de)\s+diab)|\s*(?:$|[,.!]))",
+    re.I,
 )
 ADULT = 18
 
@@ -59,7 +61,7 @@ class _Stage:
 
 
 def _plain(text: str) -> str:
-    return " ".join(text.casefold().replace("\u2019", "'").strip(" .!").split())
+    return " ".join(text.casefold().replace("\u2019", "'").strip(" .!¡¿").split())
 
 
 def _yes_no(text: str, _at: datetime, say: EnrolSentences) -> str | None:
@@ -197,7 +199,7 @@ class _Talk:
 def _answer(enrolment: Enrolment, invitation: Invitation, talk: _Talk, new_id: str) -> Joining:
     say, text = talk.words, talk.incoming.text
     age = AGE.search(text)
-    if age is not None and int(age.group(1) or age.group(2)) < ADULT:
+    if age is not None and int(next(filter(None, age.groups()))) < ADULT:
         return Joining(says=(talk.say(say.too_young),))
     stage = STAGES[enrolment.stage]
     answer = stage.answer(text, talk.now, say)

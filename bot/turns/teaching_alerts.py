@@ -102,8 +102,9 @@ def mark_alert(lesson: Lesson, wish: Wish, rest: str, quoted: str | None) -> Non
         lesson.educator = changed
     else:
         lesson.colleagues.append(changed)
-        text = language(owner.language).educator.seen_by_deputy.format(
-            deputy=lesson.educator.id, number=number, mark=mark.value
+        theirs = language(owner.language).educator
+        text = theirs.seen_by_deputy.format(
+            deputy=lesson.educator.id, number=number, mark=theirs.wishes[wish][0]
         )
         lesson.tell(owner, text, f"deputy:{number}:{mark}")
     lesson.answer(say.marked[mark].format(number=shown))

@@ -5,6 +5,7 @@ from dataclasses import replace
 from bot.turns.teaching_alerts import deputy_of
 from bot.turns.teaching_desk import Lesson, talking
 from bot.turns.teaching_reading import hours_of, plain
+from bot.words.educator import Wish
 from bot.words.educator_lines import hours_words
 from bot.words.language import language
 
@@ -55,7 +56,9 @@ def ask_deputy(lesson: Lesson, rest: str) -> None:
     else:
         lesson.educator = replace(educator, deputy=other.id, deputy_agreed=False)
         theirs = language(other.language).educator
-        buttons = (f"accept {educator.id}", f"decline {educator.id}")
+        buttons = tuple(
+            f"{theirs.wishes[wish][0]} {educator.id}" for wish in (Wish.ACCEPT, Wish.DECLINE)
+        )
         lesson.tell(
             other,
             theirs.deputy_offer.format(educator=educator.id),

@@ -83,7 +83,7 @@ def welcome(
         )
     )
     asked = replace(educator, talk=Enrolment(stage="deputy"))
-    return Welcoming(educator=asked, says=says(text, ("none",), to=new_id), used=True)
+    return Welcoming(educator=asked, says=says(text, say.special_buttons[:1], to=new_id), used=True)
 
 
 def _answer(stage: str, text: str, say: EducatorSentences) -> str | None:

@@ -14,7 +14,7 @@ ID_PART = 3
 
 _CLOCK = re.compile(r"(?<![\d:])(\d{1,2})(?:[:.h](\d{2}))?\s*(am|pm)?(?![\d:])", re.IGNORECASE)
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
-_RANGE = re.compile(r"\s*(?:-|–|to)\s*", re.IGNORECASE)
+_RANGE = re.compile(r"\s*(?:-|–|\bto\b|\ba\b)\s*", re.IGNORECASE)
 _WORD = re.compile(r"[^\W\d_]+|[-–]")
 
 
@@ -28,7 +28,7 @@ class Wished:
 
 def plain(text: str) -> str:
     """Small letters, single spaces, straight quotes, no full stop."""
-    return " ".join(text.casefold().replace("\u2019", "'").strip(" .!").split())
+    return " ".join(text.casefold().replace("\u2019", "'").strip(" .!¡¿").split())
 
 
 def wished(text: str, say: EducatorSentences) -> Wished | None:
@@ -114,7 +114,7 @@ def _clock(found: re.Match[str]) -> time | None:
 
 
 def _days(text: str, say: EducatorSentences) -> frozenset[int]:
-    """Days named one by one, or from one to another across a dash or `to`."""
+    """Days named one by one, or from one to another across a dash, `to` or `a`."""
     days: set[int] = set()
     last: int | None = None
     spans = False

@@ -15,7 +15,11 @@ from bot.words.amounts import change_words, clock, number_words, value_words
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReplySentences:
-    """Sentences of replies; braces name what is filled in."""
+    """Sentences of replies; braces name what is filled in.
+
+    `ate` are reports, as a person would type them, that a bare time completes for the reader;
+    the first that it understands counts. `some_activity` is one that nobody named.
+    """
 
     moments: dict[Moment, str]
     meal_names: dict[MealName, str]
@@ -82,6 +86,8 @@ class ReplySentences:
     which_moment_buttons: tuple[str, ...]
     what_on_plate: str
     first_bite: str
+    ate: tuple[str, ...]
+    some_activity: str
     ask_unit: str
     ask_value: str
     ask_meaning: str

@@ -39,22 +39,18 @@ EDUCATOR = EducatorSentences(
         Wish.CANCEL: ("cancelar", "olvídelo", "olvidelo"),
     },
     leave=frozenset(
-        {
-            "sin educador",
-            "sin educadora",
-            "quitar educador",
-            "quitar a mi educador",
-            "quitar a mi educadora",
-            "no avise a mi educador",
-            "no avise a mi educadora",
-            "no le diga a mi educador",
-            "no le diga a mi educadora",
-            "mi educador no puede ver esto",
-            "mi educadora no puede ver esto",
-            "dejar a mi educador",
-            "dejar a mi educadora",
-        }
-    ),
+        f"{words} {whom}"
+        for whom in ("educador", "educadora")
+        for words in (
+            "sin",
+            "quitar",
+            "quitar a mi",
+            "no avise a mi",
+            "no le diga a mi",
+            "dejar a mi",
+        )
+    )
+    | {"mi educador no puede ver esto", "mi educadora no puede ver esto"},
     left="Desde ahora su educador no ve nada suyo. Le digo que usted se fue, y nada más. Lo que "
     "ya leyó no lo puedo quitar. Yo sigo como antes. "
     "Para tener otra vez un educador necesita un código nuevo.",
@@ -112,8 +108,8 @@ EDUCATOR = EducatorSentences(
     '- "invitar": un código para un participante nuevo\n'
     '- "lista": a quién mirar primero, y por qué\n'
     '- "alertas"; luego "vista 3", "llamada 3", "cerrada 3"\n'
-    '- un nombre o código: ese registro. También "comidas", "gráfica", "página", "pasos", "metas" con un '
-    "nombre\n"
+    '- un nombre o código: ese registro. También "comidas", "gráfica", "página", "pasos", '
+    '"metas" con un nombre\n'
     '- "metas Ana 80-130 180", "bajo Ana 75", "alto Ana 220"\n'
     '- "autorizar Ana": el siguiente paso. "plan Ana": 14 días para valores altos que duran; '
     '"terminar plan Ana"\n'
@@ -157,17 +153,7 @@ EDUCATOR = EducatorSentences(
     special_buttons=("ninguno", "límite de líquidos", "acarbosa", "ayudante"),
     fluid_words=("líquido", "liquido"),
     acarbose_words=("acarbosa", "miglitol"),
-    helper_words=(
-        "ayudante",
-        "cuidador",
-        "familia",
-        "hijo",
-        "hija",
-        "niet",
-        "espos",
-        "marido",
-        "mujer",
-    ),
+    helper_words=("ayudante", "cuidador", "familia", "hij", "niet", "espos", "marido", "mujer"),
     special_unknown="Por favor, escriba límite de líquidos, acarbosa, ayudante (o más de uno), o: "
     "ninguno.",
     invite_number='¿A qué número de emergencias llama? Escríbalo, o: ninguno, y digo "número de '
