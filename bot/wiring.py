@@ -415,9 +415,9 @@ class Replay:
         self._engine.go_to(message.at, including=False)
         self._note(self._conversation.hear(message, message.at))
 
-    def pass_to(self, at: datetime) -> None:
-        """Time goes on to `at`, its instant included."""
-        self._engine.go_to(at, including=True)
+    def pass_to(self, at: datetime, *, including: bool = True) -> None:
+        """Time goes on to `at`, its instant included unless told otherwise."""
+        self._engine.go_to(at, including=including)
 
     def participants(self) -> list[Participant]:
         """Everybody as they now are, in the order of joining."""

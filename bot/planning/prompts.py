@@ -61,7 +61,7 @@ def _nudge(record: Record, prompt: Due) -> Iterator[Due]:
     Keyed by the prompt, so that several `later` move it and never multiply it. `skip` is an
     answer too.
     """
-    said = spoken_at(record, prompt.key)
+    said = spoken_at(record, prompt)
     if said is None or any(skip.at >= said.at for skip in record.skips):
         return
     at = shifted(said.at, NUDGE)
@@ -79,9 +79,14 @@ def _nudge(record: Record, prompt: Due) -> Iterator[Due]:
     )
 
 
-def spoken_at(record: Record, key: str) -> Noted[Spoke] | None:
-    """The saying with this key, if it was said."""
-    return next((spoken for spoken in reversed(record.spoke) if spoken.entry.key == key), None)
+def spoken_at(record: Record, prompt: Due) -> Noted[Spoke] | None:
+    """The saying of this prompt, if it was said: at its due time or later."""
+    for spoken in reversed(record.spoke):
+        if spoken.at < prompt.at:
+            return None
+        if spoken.entry.key == prompt.key:
+            return spoken
+    return None
 
 
 def after_activities(record: Record) -> Iterator[Due]:
@@ -170,7 +175,7 @@ def _wrote_between(record: Record, start: datetime, end: datetime) -> bool:
 
 def _put_off(record: Record, prompt: Due) -> Iterator[Due]:
     """A before-meal prompt comes once more only if `later` asked for it."""
-    said = spoken_at(record, prompt.key)
+    said = spoken_at(record, prompt)
     if said is None:
         return
     if any(

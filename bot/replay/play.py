@@ -61,27 +61,26 @@ class _Player:
 
     def play(self, line: StoryLine) -> None:
         """Let time pass to the line, then take it."""
+        # What falls due before the line is written down before it is taken: by the record and
+        # the settings (zone, goals) as they were then.
+        self._replay.pass_to(line.at, including=isinstance(line, Pass))
+        self._write_down()
         match line:
             case Enrol():
                 self._people[line.participant.id] = line.participant
                 self._replay.enrol(line.participant, line.at)
             case Message():
                 self._replay.hear(self._incoming(line))
+                # Kept here for the farewell after an erasure, when nobody has this id any more.
+                self._people.update({person.id: person for person in self._replay.participants()})
+                self._write_down()
             case Pass():
-                self._replay.pass_to(line.at)
-        parked = self._replay.parked()
-        if parked:
-            raise Mendable(f"line {line.line}: the bot failed on it ({parked[-1][1]})")
-        # Between two lines nothing is told, so the record is still what it was at each saying.
-        fresh = self._replay.said[len(self.played.sent) :]
-        if fresh:
-            # Kept here for the farewell after an erasure, when nobody has this id any more.
-            self._people.update({person.id: person for person in self._replay.participants()})
-        for said in fresh:
-            self._write_down(said)
+                pass
 
     def finish(self) -> Played:
         """Add the record at the end and give everything."""
+        for line, fault in self._replay.parked():  # an update's number is its line's
+            raise Mendable(f"line {line}: the bot failed on it ({fault})")
         for person in self._replay.participants():
             record = fold(person, self._replay.events(person.id))
             self.played.record.extend(record_lines(record))
@@ -104,7 +103,11 @@ class _Player:
             by=line.by,
         )
 
-    def _write_down(self, said: Said) -> None:
+    def _write_down(self) -> None:
+        for said in self._replay.said[len(self.played.sent) :]:
+            self._add(said)
+
+    def _add(self, said: Said) -> None:
         letter = said.letter
         person = self._people[letter.reader.removeprefix(TO_CHAT)]
         picture = self._picture(letter, person)

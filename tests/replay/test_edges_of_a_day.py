@@ -161,3 +161,28 @@ def test_the_next_step_waits_for_the_educator_where_lows_are_possible_or_unknown
     assert of_type(waits, "step") == []
     taken = Story().says("09:00", "next step").passes("09:01").play()
     assert [line["step"] for line in of_type(taken, "step")] == ["lighter_meal"]
+
+
+def test_what_was_due_before_a_move_is_told_on_the_clock_from_before_it() -> None:
+    played = (
+        Story()
+        .says("12:00", "118, rice")
+        .says("15:00", "I am in Lima now")
+        .passes("15:01")
+        .play()
+    )
+    offsets = {line["at"][:16]: line["at"][19:] for line in played.sent}
+    assert offsets["2026-03-02T14:00"] == "+02:00"
+    assert offsets["2026-03-02T08:00"] == "-05:00"
+
+
+def test_the_figures_of_a_digest_are_those_that_stood_when_it_was_sent() -> None:
+    played = (
+        Story(day="2026-03-08")
+        .says("12:00", "118 before, rice")
+        .says("14:00", "150")
+        .says("18:30", "150 should be 190")
+        .passes("19:00")
+        .play()
+    )
+    assert played.digests[0]["median_after"] == 150
