@@ -215,7 +215,7 @@ class Outbox:
     def receipt(self, chat: str, message: str) -> str | None:
         """The key of the saying that a chat knows as this message."""
         key = self._connection.execute(RECEIPT, {"chat": chat, "message": message}).scalar()
-        return None if key is None else str(key).removeprefix(OWED_KEY)
+        return None if key is None else str(key).rpartition(OWED_KEY)[2]
 
     def pending(self) -> list[Letter]:
         """Everything that waits, in the order of its making (for replay)."""

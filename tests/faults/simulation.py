@@ -33,6 +33,7 @@ from bot.chat.updates import incoming
 from bot.conversation import Conversation
 from bot.delivery import Delivery, Makes
 from bot.messages import Delivered, Kind
+from bot.storage.outbox import OWED_KEY
 from bot.storage.store import Store
 from bot.storage.urgency import URGENCY
 from bot.storage.work import Work
@@ -288,7 +289,7 @@ class Simulation:
     def _broken(self) -> Iterator[str]:
         with self.store.turn() as work:
             rows = work.connection.exec_driver_sql(
-                "SELECT reader, kind, text, state, due_ms FROM outbox"
+                "SELECT reader, kind, text, state, due_ms, key FROM outbox"
             ).all()
             heard = Counter(
                 (f"{1000 + int(who[1:])}", message)
@@ -300,19 +301,28 @@ class Simulation:
             yield "a message was lost or kept twice"
         copies = Counter((chat, text) for _, chat, text in self.world.arrived)
         last = {(chat, text): at for at, chat, text in self.world.arrived}
+        # A caution that is owed again and again says the same each time: each saying has copies.
+        sayings = Counter((f"{1000 + int(row.reader[1:])}", row.text) for row in rows)
+        keys = {(row.reader, row.key) for row in rows}
         for row in rows:
-            yield from self._broken_by(row, copies, last)
+            yield from self._broken_by(row, copies, sayings, last)
+            if row.state == "told" and (row.reader, OWED_KEY + row.key) not in keys:
+                yield "a caution was called told and never said again"
         for _, chat, text in self.world.arrived:
             if " of p" in text and f" of p{int(chat) - 1000}," not in text:
                 yield "somebody got another's text"
 
     def _broken_by(
-        self, row: Any, copies: Counter[tuple[str, str]], last: dict[tuple[str, str], float]
+        self,
+        row: Any,
+        copies: Counter[tuple[str, str]],
+        sayings: Counter[tuple[str, str]],
+        last: dict[tuple[str, str], float],
     ) -> Iterator[str]:
         kind, where = Kind(row.kind), (f"{1000 + int(row.reader[1:])}", row.text)
         if row.state in ("pending", "claimed", "sending"):
             yield f"a {kind} was never settled"
-        if copies[where] > URGENCY[kind].copies:
+        if copies[where] > URGENCY[kind].copies * sayings[where]:
             yield f"more copies of a {kind} than its class allows"
         if row.state == "sent" and not copies[where]:
             yield f"a {kind} was marked sent and never arrived"
