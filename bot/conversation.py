@@ -141,9 +141,7 @@ class Conversation:
             return _outcome(self._teaching.hear(work, chat.participant, incoming, now))
         return self._hear_participant(work, chat.participant, incoming, now)
 
-    def _hear_participant(
-        self, work: Work, who: str, incoming: Incoming, now: datetime
-    ) -> Outcome:
+    def _hear_participant(self, work: Work, who: str, incoming: Incoming, now: datetime) -> Outcome:
         opened = work.open(who, now)
         if opened is None:
             raise LookupError("a chat points to nobody")
@@ -185,9 +183,7 @@ class Conversation:
         record = turn.record or fold(turn.participant, (*opened.events, *turn.events))
         return _outcome(self._teaching.follow(work, before, record, now), kept)
 
-    def _join(
-        self, work: Work, chat: ChatSeen, incoming: Incoming, now: datetime
-    ) -> Outcome:
+    def _join(self, work: Work, chat: ChatSeen, incoming: Incoming, now: datetime) -> Outcome:
         code = self._code(chat, incoming)
         invitation = self._invitation(work, chat.id, code)
         if invitation is not None and invitation.role is Role.EDUCATOR:
@@ -239,9 +235,7 @@ class Conversation:
             work.forget_chat(chat.id)
         return Outcome(said=told.said)
 
-    def _keep_chat(
-        self, work: Work, chat: ChatSeen, incoming: Incoming, joining: Joining
-    ) -> None:
+    def _keep_chat(self, work: Work, chat: ChatSeen, incoming: Incoming, joining: Joining) -> None:
         """Keep of a chat whose it is, how far it has come, that a group was told; else nothing."""
         after = replace(
             chat,

@@ -169,9 +169,7 @@ class Service:
     async def enrol(self, participant: Participant, *, chat: str) -> None:
         """Take in somebody who consented elsewhere; nothing is said to them for it."""
         now = self._clock.now()
-        self._after(
-            await self._writer.run(self._conversation.enrol, participant, now, chat=chat)
-        )
+        self._after(await self._writer.run(self._conversation.enrol, participant, now, chat=chat))
 
     def look(self) -> None:
         """The clock was stepped: look who is due, and what may leave."""
@@ -194,9 +192,7 @@ class Service:
             if mark:
                 mark.release()
 
-    async def _serve(
-        self, store: Store, stop: asyncio.Event, ready: asyncio.Event | None
-    ) -> None:
+    async def _serve(self, store: Store, stop: asyncio.Event, ready: asyncio.Event | None) -> None:
         settings = self._settings
         self._store = store
         self._clock = self._given_clock or clock_of(store, settings.clock_speed)

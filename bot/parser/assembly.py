@@ -112,10 +112,7 @@ def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> N
         suggests = Suggests.EMERGENCY if grave else feeling.suggests
         if not feeling.now or _over(page, found, feeling.start, context.language):
             sheet.denied = True
-        elif (
-            found.subjects.whose(feeling.start) is Whose.OTHER
-            and not grave
-        ):
+        elif found.subjects.whose(feeling.start) is Whose.OTHER and not grave:
             sheet.others = True
             sheet.others_feel = sheet.others_feel or suggests
             sheet.asks.append(Ask.MEANING)

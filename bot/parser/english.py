@@ -15,9 +15,7 @@ from bot.parser.vocabulary.seen import ALSO_FOODS, ALSO_SYMPTOMS
 from bot.parser.vocabulary.symptoms import SYMPTOMS
 
 _UNITS = "one two three four five six seven eight nine".split()
-_TEENS = (
-    "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
-).split()
+_TEENS = ("ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen").split()
 _TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
 
 NUMERALS = Numerals(

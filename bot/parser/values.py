@@ -107,9 +107,7 @@ _SWEETENED = frozenset(
 )
 
 
-def _beside_value(
-    page: Page, start: int, end: int, food_at: set[int], amounts: set[int]
-) -> bool:
+def _beside_value(page: Page, start: int, end: int, food_at: set[int], amounts: set[int]) -> bool:
     """`pulse 88 and sugar 129`, `151 de azucar`: it names the value, and no food beside it."""
     before, ahead = page.words(max(start - 2, 0), start), page.words(end, end + 2)
     if len(before) == 2 and before[1] == "de" and start - 2 not in amounts:

@@ -112,9 +112,7 @@ class Educators:
     def _forget_messages(self, reader: str, participant: str) -> None:
         box = tables.outbox
         theirs = box.c.reader == reader
-        self._connection.execute(
-            delete(box).where(theirs, box.c.key.contains(participant))
-        )
+        self._connection.execute(delete(box).where(theirs, box.c.key.contains(participant)))
         self._connection.execute(
             update(box).where(theirs, box.c.state != "pending").values(text="", extras=None)
         )

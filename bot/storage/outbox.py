@@ -227,9 +227,7 @@ class Outbox:
         """Close several messages as sent, each with the chat's id of it (for replay)."""
         strangers = [letter.id for letter, _ in receipts if letter.reader.startswith(TO_CHAT)]
         if strangers:
-            self._connection.execute(
-                delete(tables.outbox).where(tables.outbox.c.id.in_(strangers))
-            )
+            self._connection.execute(delete(tables.outbox).where(tables.outbox.c.id.in_(strangers)))
         rows = [
             {
                 "row": letter.id,
@@ -266,9 +264,7 @@ class Outbox:
         if reader.startswith(TO_CHAT):  # nothing is kept of a chat that is nobody's
             self._connection.execute(delete(tables.outbox).where(tables.outbox.c.id == id_))
             return
-        self._set(
-            id_, state=end.value, lease_real=None, settled_real=to_ms(real_now), **values
-        )
+        self._set(id_, state=end.value, lease_real=None, settled_real=to_ms(real_now), **values)
 
     def _set(self, id_: int, **values: Any) -> None:
         self._connection.execute(

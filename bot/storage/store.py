@@ -135,9 +135,7 @@ def file_of(url: str) -> str:
     except ArgumentError as error:
         raise Mendable("AFTERPLATE_DATABASE is not a database URL") from error
     if parsed.get_backend_name() != "sqlite" or parsed.database in (None, "", ":memory:"):
-        raise Mendable(
-            "this is for an SQLite file; use PostgreSQL's own tools for its databases"
-        )
+        raise Mendable("this is for an SQLite file; use PostgreSQL's own tools for its databases")
     return str(parsed.database)
 
 

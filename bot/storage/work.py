@@ -174,9 +174,7 @@ class Work:
         }
         if incoming.edits:
             self.connection.execute(
-                delete(heard).where(
-                    heard.c.participant == who, heard.c.message == incoming.message
-                )
+                delete(heard).where(heard.c.participant == who, heard.c.message == incoming.message)
             )
         self._insert_new(heard, row)
 
@@ -394,9 +392,7 @@ class Work:
     def forget_texts(self, before: datetime, real_before: datetime) -> int:
         """Remove the texts of messages older than that; the record and the keys stay."""
         outbox, heard, seen = tables.outbox, tables.heard, tables.seen
-        gone = self.connection.execute(
-            delete(heard).where(heard.c.at_ms < to_ms(before))
-        ).rowcount
+        gone = self.connection.execute(delete(heard).where(heard.c.at_ms < to_ms(before))).rowcount
         gone += self.connection.execute(
             update(outbox)
             .where(

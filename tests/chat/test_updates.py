@@ -95,14 +95,29 @@ def test_what_is_not_for_us_to_answer_gives_nothing(chats: Chats) -> None:
 
 JSON = st.recursive(
     st.none() | st.booleans() | st.integers() | st.text(max_size=5),
-    lambda inner: st.lists(inner, max_size=3)
-    | st.dictionaries(
-        st.sampled_from(
-            ("message_id", "date", "chat", "id", "type", "text", "photo", "from", "caption",
-             "reply_to_message", "data", "message", "file_id")
-        ),
-        inner,
-        max_size=6,
+    lambda inner: (
+        st.lists(inner, max_size=3)
+        | st.dictionaries(
+            st.sampled_from(
+                (
+                    "message_id",
+                    "date",
+                    "chat",
+                    "id",
+                    "type",
+                    "text",
+                    "photo",
+                    "from",
+                    "caption",
+                    "reply_to_message",
+                    "data",
+                    "message",
+                    "file_id",
+                )
+            ),
+            inner,
+            max_size=6,
+        )
     ),
     max_leaves=20,
 )

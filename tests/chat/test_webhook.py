@@ -26,9 +26,7 @@ async def post(
         listening(url, None, SECRET, take or taken_gladly),
         httpx.AsyncClient(trust_env=False) as client,
     ):
-        return await client.post(
-            f"http://127.0.0.1:{port}{path}", content=body, headers=headers
-        )
+        return await client.post(f"http://127.0.0.1:{port}{path}", content=body, headers=headers)
 
 
 async def taken_gladly(_update: Mapping[str, Any]) -> None:

@@ -165,11 +165,7 @@ def test_the_next_step_waits_for_the_educator_where_lows_are_possible_or_unknown
 
 def test_what_was_due_before_a_move_is_told_on_the_clock_from_before_it() -> None:
     played = (
-        Story()
-        .says("12:00", "118, rice")
-        .says("15:00", "I am in Lima now")
-        .passes("15:01")
-        .play()
+        Story().says("12:00", "118, rice").says("15:00", "I am in Lima now").passes("15:01").play()
     )
     offsets = {line["at"][:16]: line["at"][19:] for line in played.sent}
     assert offsets["2026-03-02T14:00"] == "+02:00"

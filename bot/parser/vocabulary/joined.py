@@ -15,6 +15,5 @@ def joined(*lists: Mapping[FoodKind, tuple[str, ...]]) -> dict[FoodKind, tuple[s
 def joined_symptoms(*lists: Mapping[Suggests, tuple[str, ...]]) -> dict[Suggests, tuple[str, ...]]:
     """Join word lists level by level."""
     return {
-        level: tuple(word for words in lists for word in words.get(level, ()))
-        for level in Suggests
+        level: tuple(word for words in lists for word in words.get(level, ())) for level in Suggests
     }

@@ -49,7 +49,7 @@ REQUESTS = RequestSentences(
     main_meal="Su comida principal es ahora a las {at}. Le escribiré un poco antes.",
     setting_unknown='No entendí eso. Puede escribir "noches esta semana" o "estoy en Lima ahora".',
     later="Le preguntaré otra vez a las {at}.",
-    nothing_waits="Ahora no espero ninguna prueba. Le escribiré cuando toque una.",
+    nothing_waits="Ahora no me falta una prueba. Le escribo cuando toque la próxima.",
     export="Aquí está todo lo que guardo de usted.",
     erase_question="¿Borro todo lo que guardo de usted, para siempre? Escriba sí para borrarlo.",
     erase_buttons=("sí", "no"),
@@ -62,7 +62,7 @@ REQUESTS = RequestSentences(
     "lo de siempre y mida dos horas después del primer bocado.",
     food_tests="{food}, {count} pruebas suyas. Cambio en {unit}: {rises}.",
     food_smaller="Puede probar con un trozo más chico, y ver.",
-    not_glucose="Guardo solo glucosa, comidas y movimiento. Ese número es para su clínica.",
+    not_glucose="Solo guardo lo que mide, come y se mueve. Lleve ese número a su clínica.",
     chatter="Estoy aquí para sus pruebas: mándeme un número, una comida o escriba ayuda.",
     hunger="Una pregunta de la semana. Comparado con la semana pasada, ¿tiene hambre menos, igual "
     "o más?",

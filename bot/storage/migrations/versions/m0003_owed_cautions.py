@@ -12,6 +12,4 @@ depends_on = None
 def upgrade() -> None:
     """Make the index."""
     owed = sa.text("kind = 'caution' AND state IN ('expired', 'unsure')")
-    op.create_index(
-        "outbox_owed", "outbox", ["reader"], sqlite_where=owed, postgresql_where=owed
-    )
+    op.create_index("outbox_owed", "outbox", ["reader"], sqlite_where=owed, postgresql_where=owed)
