@@ -82,6 +82,7 @@ class Participant:
     discreet: bool = False
     high_plan_until: datetime | None = None
     nights_until: datetime | None = None
+    consent: str | None = None  # the version of the wording that was agreed to
     silent: bool = False  # asked whether to go on, and no word since
     rhythm: str = "daily"  # how often pairs are tested: bot.programme.testing.Rhythm
 

@@ -224,6 +224,7 @@ def _enrol(known: Mapping[str, str], invitation: Invitation, talk: _Talk, new_id
         unit=invitation.unit or Unit(known[UNIT]),
         zone=zone,
         joined_at=fixed(talk.now, zone),
+        consent=talk.words.consent_version,
         language=invitation.language,
         quiet_from=invitation.quiet_from,
         quiet_to=invitation.quiet_to,
