@@ -205,8 +205,8 @@ CAUTIONS = CautionSentences(
         "Si alguien se siente muy mal, llame al {emergency}."
     ),
     others_low_first=(
-        "Si esa persona tiene diabetes y está despierta, dele 15 g de azúcar rápida ahora: "
-        "1 cucharada de azúcar, o media taza (120 mL) de jugo."
+        "Si tiene diabetes y está despierta, dele 15 g de azúcar rápida ahora. "
+        "Es 1 cucharada de azúcar, o media taza (120 mL) de jugo."
     ),
     others_emergency=(
         "Si no está bien despierta, no le dé nada por la boca y llame al {emergency}."

@@ -183,7 +183,7 @@ DIGEST = DigestSentences(
     },
     suggestions={
         Try.TALK: (
-            "Próxima semana: siga midiendo, y muestre antes esta semana a su equipo de salud.",
+            "Próxima semana: siga midiendo. Muestre antes esta semana a su equipo de salud.",
             "Próxima semana: mida como ahora, y hable de esta semana con su equipo de salud.",
         ),
         Try.GOALS_FIRST: (
@@ -226,7 +226,7 @@ DIGEST = DigestSentences(
         ),
         Try.NEW_FOOD: (
             "Próxima semana: mida una comida que le cause dudas. Así lo sabrá.",
-            "Próxima semana: elija una comida de la que tenga dudas y mídala.",
+            "Próxima semana: elija una comida que no conoce bien y mida.",
         ),
     },
     cannot_know=(

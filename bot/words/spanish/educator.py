@@ -239,7 +239,7 @@ EDUCATOR = EducatorSentences(
     flag_lows="valores bajos posibles",
     flag_ketones="cetonas posibles",
     flag_plan="plan de valores altos hasta {until}",
-    person_buttons=("comidas {id}", "gráfica {id}", "pasos {id}"),
+    person_buttons=("comidas {id}", "gráfica {id}", "pasos {id}", "página {id}"),
     meals_head="{who}, comidas de los últimos 35 días, las nuevas primero (antes, dos horas "
     "después):",
     page_head="{who}: las dos últimas semanas en una página para imprimir, para la consulta.",

@@ -63,7 +63,7 @@ REQUESTS = RequestSentences(
     food_tests="{food}, {count} pruebas suyas. Cambio en {unit}: {rises}.",
     food_smaller="Puede probar con un trozo más chico, y ver.",
     not_glucose="Solo guardo lo que mide, come y se mueve. Lleve ese número a su clínica.",
-    chatter="Estoy aquí para sus pruebas: mándeme un número, una comida o escriba ayuda.",
+    chatter="Estoy aquí para sus pruebas. Mande un número o lo que comió. O escriba: ayuda.",
     hunger="Una pregunta de la semana. Comparado con la semana pasada, ¿tiene hambre menos, igual "
     "o más?",
     tiredness="Gracias. ¿Y siente cansancio menos, igual o más?",
