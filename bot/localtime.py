@@ -1,5 +1,6 @@
 """Local clock times across changes of the clock. Nothing here reads a clock."""
 
+import unicodedata
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -74,10 +75,25 @@ AREAS = (
 )
 
 
+#: Cities that the zone database knows by an English name only, or by another city of the zone.
+ALSO_NAMED = {
+    "Ciudad_De_Guatemala": "America/Guatemala",
+    "Ciudad_De_Mexico": "America/Mexico_City",
+    "Ciudad_De_Panama": "America/Panama",
+    "La_Habana": "America/Havana",
+    "Nueva_York": "America/New_York",
+    "Quito": "America/Guayaquil",
+}
+
+
 def zone_named(words: str) -> str | None:
-    """The IANA zone with this name, or of the city with this name; None if there is none."""
-    name = "_".join(part[:1].upper() + part[1:] for part in words.strip().split())
+    """The IANA zone with this name, or of the city with this name, accents or none; else None."""
+    parted = unicodedata.normalize("NFD", words.strip())
+    plain = "".join(letter for letter in parted if not unicodedata.combining(letter))
+    name = "_".join(part[:1].upper() + part[1:] for part in plain.split())
     candidates = [words.strip(), name, *(f"{area}/{name}" for area in AREAS)]
+    if name in ALSO_NAMED:
+        candidates.append(ALSO_NAMED[name])
     return next((candidate for candidate in candidates if known_zone(candidate)), None)
 
 

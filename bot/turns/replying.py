@@ -209,8 +209,8 @@ def _taken_back(about: Replying, fact: TakenBack) -> str:
     say = about.words.replies
     if not fact.bodies:
         return say.nothing_removed
-    named = [_name(body, about) for body in fact.bodies]
-    return say.removed.format(what=", ".join(name for name in named if name))
+    named = [name for body in fact.bodies if (name := _name(body, about))]
+    return say.removed.format(what=", ".join(named)) if named else say.removed_last
 
 
 def _name(body: object, about: Replying) -> str:

@@ -75,6 +75,7 @@ class ReplySentences:
     nothing_to_correct: str
     which_one: str
     removed: str
+    removed_last: str
     nothing_removed: str
     skipped: str
     strips: str

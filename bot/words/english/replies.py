@@ -78,6 +78,7 @@ REPLIES = ReplySentences(
     "it.",
     which_one='Which number is wrong? Text it like "162 not 126".',
     removed="Taken back: {what}.",
+    removed_last="Your last message is taken back.",
     nothing_removed="There is nothing to take back.",
     skipped="No test this time. That is fine.",
     strips="{left} strips noted.",

@@ -20,7 +20,7 @@ DIGEST = DigestSentences(
         "Primero, los avisos de la semana: {cautions}.",
         "Los avisos van primero. Esta semana: {cautions}.",
     ),
-    caution_item="{count} de {caution}",
+    caution_item="{caution} ({count})",
     caution_levels={
         "emergency": "señales de emergencia",
         "very_low": "valor muy bajo",

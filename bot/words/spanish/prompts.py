@@ -10,7 +10,7 @@ PROMPTS = PromptSentences(
     after_meal="Pasaron dos horas desde {meal}. Por favor, mida ahora y mándeme el número.",
     after_meal_again="Todavía hay tiempo para medir después de {meal}: hasta las {until}. "
     'Si esta vez no puede, escriba "omitir".',
-    after_activity="{activity}, hasta las {end}: ¿qué muestra su medidor ahora?",
+    after_activity="{activity}, terminó a las {end}: ¿qué muestra su medidor ahora?",
     discreet="Ya es hora. Por favor, escríbame cuando pueda.",
     go_on="Hace unos días que no sé de usted, y no pasa nada. "
     "¿Le sigo preguntando todos los días, una vez por semana o nunca?",

@@ -29,7 +29,7 @@ REQUESTS = RequestSentences(
     "número.",
     record_missing="sin prueba",
     step_taken="Siguiente paso: {step}. {how}",
-    step_waits="El siguiente paso es {step}. Su educador dice antes si es seguro para usted, "
+    step_waits="El siguiente paso: {step}. Su educador dice antes si es seguro para usted, "
     "porque puede bajar más su glucosa. Por favor, pregúntele.",
     step_last="Ya dio todos los pasos. Quédese con lo que le sirve.",
     step_how={
