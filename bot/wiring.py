@@ -399,12 +399,15 @@ class Replay:
         )
         self._engine = VirtualEngine(self._clock, self._earliest, self._wake)
         self._has_parked = False
+        # Only a turn moves anybody's wake, so the earliest is asked for once after each.
+        self._known_earliest: list[tuple[datetime, str] | None] = []
         self.said: list[Said] = []
 
     def enrol(self, participant: Participant, at: datetime) -> None:
         """Somebody joins at `at`; nothing is said for it."""
         self._engine.go_to(at, including=False)
         self._conversation.enrol(participant, at)
+        self._known_earliest.clear()
 
     def hear(self, message: Incoming) -> None:
         """A message comes at its own instant, before what falls due then."""
@@ -437,13 +440,16 @@ class Replay:
         self._store.close()
 
     def _earliest(self) -> tuple[datetime, str] | None:
-        with self._store.turn() as work:
-            return work.earliest()
+        if not self._known_earliest:
+            with self._store.turn() as work:
+                self._known_earliest.append(work.earliest())
+        return self._known_earliest[0]
 
     def _wake(self, who: str, now: datetime) -> None:
         self._note(self._conversation.wake(who, now))
 
     def _note(self, outcome: Outcome) -> None:
+        self._known_earliest.clear()
         self._has_parked |= outcome.parked
         if not outcome.said:
             return

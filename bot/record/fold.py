@@ -83,6 +83,8 @@ class Record:
 
 
 def _since(notes: tuple[Noted[T], ...], instant: datetime) -> tuple[Noted[T], ...]:
+    if not notes or when(notes[0]) >= instant:  # most kinds are rare
+        return notes
     return notes[bisect_left(notes, instant, key=when) :]
 
 

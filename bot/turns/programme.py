@@ -20,8 +20,8 @@ from bot.turns.questions import RHYTHM
 from bot.words import programme as put
 from bot.words.language import Language
 
-#: What to test next is said after every fifth complete pair, and not of a meal with four tests:
-#: more often it would nag (project rule).
+#: What to test next is for whoever told how many strips are left: after every fifth complete
+#: pair, and not of a meal with four tests. More often it would nag (project rule).
 TELLING_EVERY, TESTS_ENOUGH = 5, 4
 
 
@@ -51,8 +51,8 @@ def _lines(book: Notebook, record: Record, now: datetime, words: Language) -> It
         yield put.comparison_words(compared, person, say)
         return
     complete = sum(pair.status is Status.COMPLETE for pair in every)
-    if complete % TELLING_EVERY == 0:
-        count = strip_count(record, now, strips_a_week(Rhythm(person.rhythm)))
+    count = strip_count(record, now, strips_a_week(Rhythm(person.rhythm)))
+    if count is not None and complete % TELLING_EVERY == 0:
         telling = most_telling(record, now, count)
         if telling is not None and telling.tests < TESTS_ENOUGH:
             yield put.telling_words(telling, say)
