@@ -23,6 +23,7 @@ COMMANDS: Mapping[str, str] = {
     "import": "import_",
     "erase": "erase",
     "migrate": "migrate",
+    "copy": "copy",
     "backup": "backup",
     "restore": "restore",
     "check": "check",

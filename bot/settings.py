@@ -51,6 +51,15 @@ class Settings(BaseSettings):
             raise ValueError("does not look like a bot token (digits, a colon, letters)")
         return value
 
+    @field_validator("metrics")
+    @classmethod
+    def _listener(cls, value: str | None) -> str | None:
+        if value is not None:
+            host, _, port = value.rpartition(":")
+            if not host or not re.fullmatch("[0-9]{1,5}", port) or not 1 <= int(port) <= 65535:
+                raise ValueError("must be HOST:PORT, as in 127.0.0.1:9090")
+        return value
+
     @field_validator("webhook_secret")
     @classmethod
     def _secret(cls, value: SecretStr | None) -> SecretStr | None:

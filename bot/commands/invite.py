@@ -19,6 +19,8 @@ HELP = "print a one-time code to join with, and a link if the bot's name is know
 
 #: Three groups of four of 31 letters: 59 bits.
 GROUPS, GROUP = 3, 4
+#: A code is for somebody who is about to join.
+LONGEST_DAYS = 3650
 KNOWN = {"yes": True, "no": False, "unknown": None}
 
 
@@ -51,8 +53,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Keep the invitation, print its code."""
-    if args.valid_days < 1:
-        raise Mendable("--valid-days must be at least 1")
+    if not 1 <= args.valid_days <= LONGEST_DAYS:
+        raise Mendable(f"--valid-days must be from 1 to {LONGEST_DAYS}")
     code = new_code()
     now = real_now()
     store = Store.open(settings.load().database)
