@@ -4,6 +4,7 @@ import json
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime, time
+from math import inf
 from typing import Any, cast
 
 from bot.entries import By
@@ -83,7 +84,7 @@ def read_story(lines: Iterable[str]) -> tuple[Line, ...]:
     """Read a whole story. Raises BadStory at the first line that cannot be played."""
     story: list[Line] = []
     known: set[str] = set()
-    ids: set[str] = set()
+    senders: dict[str, str] = {}
     for number, text in enumerate(lines, start=1):
         if not text.strip():
             continue
@@ -96,20 +97,21 @@ def read_story(lines: Iterable[str]) -> tuple[Line, ...]:
                     raise BadStory(number, f"participant {line.participant.id!r} joined before")
                 known.add(line.participant.id)
             case Message():
-                _check_message(line, known, ids)
+                _check_message(line, known, senders)
         story.append(line)
     return tuple(story)
 
 
-def _check_message(line: Message, known: set[str], ids: set[str]) -> None:
+def _check_message(line: Message, known: set[str], senders: dict[str, str]) -> None:
     if line.sender not in known:
         raise BadStory(line.line, f"unknown participant {line.sender!r}")
-    if line.edits is not None and line.edits not in ids:
+    # Nobody can edit what somebody else wrote.
+    if line.edits is not None and senders.get(line.edits) != line.sender:
         raise BadStory(line.line, f"`edits` names no earlier message: {line.edits!r}")
     if line.id is not None:
-        if line.id in ids:
+        if line.id in senders:
             raise BadStory(line.line, f"`id` {line.id!r} is there already")
-        ids.add(line.id)
+        senders[line.id] = line.sender
 
 
 def _object(text: str, number: int) -> Mapping[str, Any]:
@@ -142,7 +144,9 @@ def _message(fields: Mapping[str, Any], at: datetime, number: int) -> Message:
     if "text" not in fields:
         raise BadStory(number, "`text` is missing")
     answers = fields.get("answers")
-    if answers is not None and (not isinstance(answers, int) or isinstance(answers, bool)):
+    if answers is not None and (
+        not isinstance(answers, int) or isinstance(answers, bool) or answers < 1
+    ):
         raise BadStory(number, "`answers` is not the number of a line")
     by = fields.get("by", By.SELF.value)
     if by not in tuple(By):
@@ -214,7 +218,7 @@ def _participant(fields: Any, at: datetime, number: int) -> Participant:
         unit=Unit(fields["unit"]),
         zone=fields["zone"],
         joined_at=at,
-        language=fields.get("language", "en"),
+        language=_text({"language": "en", **fields}, "language", number),
         week_ends=week_ends,
         digest_at=_clock(fields.get("digest_at", "18:00"), "digest_at", number),
         quiet_from=_clock(quiet[0], "quiet", number),
@@ -222,7 +226,11 @@ def _participant(fields: Any, at: datetime, number: int) -> Participant:
         main_meal=None if main_meal is None else _clock(main_meal, "main_meal", number),
         may_go_low=_known(fields, "may_go_low", number),
         ketone_risk=_known(fields, "ketone_risk", number),
-        emergency_number=fields.get("emergency_number"),
+        emergency_number=(
+            None
+            if fields.get("emergency_number") is None
+            else _text(fields, "emergency_number", number)
+        ),
         tell_educator=_known(fields, "tell_educator", number) is True,
         goals=_goals(fields.get("goals", {}), number),
     )
@@ -230,9 +238,12 @@ def _participant(fields: Any, at: datetime, number: int) -> Participant:
 
 def _clock(value: Any, name: str, number: int) -> time:
     try:
-        return time.fromisoformat(value)
+        clock = time.fromisoformat(value)
     except (TypeError, ValueError) as fault:
         raise BadStory(number, f"`{name}` is no clock time: {value!r}") from fault
+    if clock.tzinfo is not None:  # it runs on the participant's own clock
+        raise BadStory(number, f"`{name}` has an offset: {value!r}")
+    return clock
 
 
 def _known(fields: Mapping[str, Any], name: str, number: int) -> bool | None:
@@ -248,6 +259,7 @@ def _goals(fields: Any, number: int) -> Goals:
         raise BadStory(number, "`goals` is not an object")
     _only(fields, names, number)
     for name, value in fields.items():
-        if not isinstance(value, int | float) or isinstance(value, bool):
+        number_given = isinstance(value, int | float) and not isinstance(value, bool)
+        if not number_given or not 0 < value < inf:  # JSON as Python reads it knows NaN
             raise BadStory(number, f"`{name}` is not a number of mg/dL")
     return Goals(**fields)
