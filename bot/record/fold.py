@@ -108,6 +108,8 @@ _FIELDS: Mapping[str, type] = {
 }
 #: Those that are worked out from the others.
 _DERIVED = ("meals", "treatments")
+#: Those that decide which meals were eaten against a low.
+_PARTING = frozenset({Reading, Meal, Treatment})
 
 
 def is_low(reading: Reading, limits: Limits) -> bool:
@@ -144,9 +146,10 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
     fields: dict[str, Any] = {
         name: _merged(getattr(record, name), fresh.get(kind, ()), gone)
         for name, kind in _FIELDS.items()
-        if name not in _DERIVED
+        if name not in _DERIVED and (gone or kind in fresh)
     }
-    return _parted(replace(record, **fields, last_id=max(record.last_id, ordered[-1].id)))
+    grown = replace(record, **fields, last_id=max(record.last_id, ordered[-1].id))
+    return _parted(grown) if gone or _PARTING & fresh.keys() else grown
 
 
 def of(record: Record, participant: Participant) -> Record:
