@@ -26,8 +26,20 @@ BATCH = 500
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """From where, and to where; the settings name only one database."""
-    parser.add_argument("source", metavar="FROM", help="SQLAlchemy URL; stop its bot first")
-    parser.add_argument("target", metavar="TO", help="SQLAlchemy URL; made if there is none")
+    parser.add_argument(
+        "--from",
+        dest="source",
+        metavar="URL",
+        required=True,
+        help="stop its bot first",
+    )
+    parser.add_argument(
+        "--to",
+        dest="target",
+        metavar="URL",
+        required=True,
+        help="made if there is none",
+    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -35,7 +47,7 @@ def run(args: argparse.Namespace) -> int:
     if args.source.startswith("sqlite") and not Path(file_of(args.source)).exists():
         raise Mendable(f"there is no database {file_of(args.source)}")
     if _place(args.source) == _place(args.target):
-        raise Mendable("FROM and TO are the same database")
+        raise Mendable("--from and --to are the same database")
     with _unserved(args.source, upgrade=False) as source, _unserved(args.target) as target:
         try:
             rows = _copy_all(source, target)
@@ -80,7 +92,9 @@ def _copy_all(source: Store, target: Store) -> int:
                     bar.update(len(batch))
                 with target.engine.begin() as copy:
                     if _count(copy, table) != _count(origin, table):
-                        raise Mendable(f"TO holds rows of `{table.name}` that FROM does not have")
+                        raise Mendable(
+                            f"--to holds rows of `{table.name}` that --from does not have"
+                        )
         with target.engine.begin() as copy:
             _count_on(copy)
     return total
@@ -94,7 +108,7 @@ def _copy_row(copy: Connection, table: Table, row: Row[Any]) -> None:
         copy.execute(insert(table).values(dict(row._mapping)))
         found = copy.execute(wanted).one()
     if tuple(found) != tuple(row):
-        raise Mendable(f"TO holds another row of `{table.name}` under the same id")
+        raise Mendable(f"--to holds another row of `{table.name}` under the same id")
 
 
 def _count(connection: Connection, table: Table) -> int:

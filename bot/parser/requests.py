@@ -77,7 +77,7 @@ def _patterns(language: str) -> _Patterns:
             r"(?:not|no|isnt|wasnt|never|if|arent|sister|wife|daughter|friend|cousin|neighbou?r)(?: [a-z]+){0,3} (?:pregnant|embarazada)"
         ),
         polite=re.compile(
-            r"^(?:(?:please|pls|plz|hi|hello|hey|ok|okay|bot|just|hola|por favor|so|well|sorry|,|/) )+|(?: (?:please|pls|plz|thanks|thank you|bot|por favor|now|gracias|today|ok))+$"
+            r"^(?:(?:please|pls|plz|hi|hello|hey|ok|okay|bot|just|hola|por favor|so|well|sorry|,|/|(?:can|could|may|might) (?:i|you|we)|i (?:want|need|would like|d like)(?: to)?|id like(?: to)?|remind me of|let me|quiero|necesito|puedo|puedes|podria) )+|(?: (?:please|pls|plz|thanks|thank you|bot|por favor|now|gracias|today|ok|with this|of everything|my messages|por una semana|for a (?:week|while|bit|day|few days)))+$"
         ),
         eat=re.compile(
             r"\b(?:eat|have|drink|eating|try|take|comer|tomar|beber|desayunar|cenar|snack on|use|add|order|allowed|had|get|cook|be eating|ate)\b"

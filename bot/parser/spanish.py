@@ -282,7 +282,7 @@ SPANISH = Lexicon(
     should_be=("debe ser", "deberia ser", "era", "es en realidad", "debia ser", "tenia que ser", "por"),
     that_was=("eso fue", "eso era", "fue", "era", "esa fue", "esa era", "la ultima fue", "la lectura fue",
               "perdon", "perdon fue", "perdon era", "ese fue", "quise decir", "es", "el ultimo fue"),
-    removal=("borra eso", "borra lo ultimo", "deshacer", "ignora eso", "elimina eso", "quita eso",
+    removal=("borra lo que acabo de mandar", "olvida mi ultimo mensaje", "ignora mi ultimo mensaje", "borra mi ultimo mensaje", "olvida eso", "borra eso", "borra lo ultimo", "deshacer", "ignora eso", "elimina eso", "quita eso",
              "cancela eso", "olvida eso", "ignora lo ultimo", "borra el ultimo", "borrar eso", "deshaz",
              "borra la ultima", "elimina lo ultimo", "borrar lo ultimo", "ignora mi ultimo mensaje",
              "no hagas caso", "olvidalo", "borra mi ultimo mensaje", "borralo", "quitalo", "eliminalo",

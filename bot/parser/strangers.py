@@ -78,11 +78,14 @@ def _patterns(language: str) -> _Patterns:
                 rf"(?:the )?\d{{1,2}}(?: (?:st|nd|rd|th))?(?: of| de)? {months}(?: (?:de )?\d{{4}})?|{months}(?: the)? \d{{1,2}}(?: (?:st|nd|rd|th))?(?: ,? ?\d{{4}})?"
             ),
             pattern(
-                rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z])? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
+                rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z]{{1,2}})? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
             ),
             pattern(r"(?:live at|lives at|living at|vivo en el)(?: number| no)? \d+(?: \w+){0,2}"),
             pattern(
                 r"\d{1,5}(?: [a-z]+){1,2} (?:street|st|avenue|ave|road|rd|drive|lane|blvd|boulevard|court|close|terrace)"
+            ),
+            pattern(
+                r"(?:print|echo|alert|eval|exec|return|select) \( ?\d+|(?:value|x|y|n|id) = \d+"
             ),
             pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue)"),
             pattern(

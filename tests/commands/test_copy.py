@@ -24,7 +24,7 @@ def run(folder: Path, *arguments: str) -> subprocess.CompletedProcess[str]:
 
 
 def copy(folder: Path) -> subprocess.CompletedProcess[str]:
-    return run(folder, "copy", "sqlite:///afterplate.db", "sqlite:///there.db")
+    return run(folder, "copy", "--from", "sqlite:///afterplate.db", "--to", "sqlite:///there.db")
 
 
 def change(path: Path, statement: str) -> None:
@@ -78,7 +78,9 @@ def test_another_bots_rows_are_never_overwritten(folder: Path, statement: str, t
 
 def test_nothing_to_copy_or_onto_itself_is_refused(folder: Path) -> None:
     for source, target in (("none.db", "there.db"), ("afterplate.db", "./afterplate.db")):
-        refused = run(folder, "copy", f"sqlite:///{source}", f"sqlite:///{target}")
+        refused = run(
+            folder, "copy", "--from", f"sqlite:///{source}", "--to", f"sqlite:///{target}"
+        )
         assert refused.returncode == 1
         assert len(refused.stderr.strip().splitlines()) == 1
         assert not (folder / "none.db").exists()

@@ -159,7 +159,7 @@ strange behavior, not himself, not herself, not quite with it
 
 _HIGH: Final = """
 # thirst
-$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever
+$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty as {anything|hell|ever}
 {thristy|thursty|thirtsy}, $very {dry|dried out} mouth
 mouth (is |feels |so |very |really |too |is so |is very |is really |has gone |as |is bone ){dry
   parched|dry as a bone|dry as dust|like cotton|like sandpaper|like the desert|like a desert|like the sahara|like sand|like dust|like a camel}
@@ -199,7 +199,7 @@ passing {much|lots of|a lot of|loads of|so much|too much|plenty|plenty of|more} 
   trips to the toilet|urine|toilet trips|bathroom trips}
 always {peeing|weeing|urinating|pissing|needing a wee|needing to pee|need to pee|on the toilet
   in the bathroom|on the loo|going to the toilet|in the toilet|passing water}
-{keep|keeps|keep on|can't stop|cannot stop|cant stop|non stop|nonstop|constantly} {peeing|weeing
+{keep|keeps|keep on|can't stop|cannot stop|cant stop|wont stop|won't stop|non stop|nonstop|constantly} {peeing|weeing
   urinating|pissing|peein|passing water|passing urine|needing to pee|needing the toilet
   needing a wee|going to the toilet|going to the bathroom|going to the loo|going pee
   going for a wee|going for a pee|running to the toilet|running to the bathroom|running to the loo
@@ -338,7 +338,7 @@ mixed up and drowsy
 (very |so |extremely |really |too |unusually |terribly |getting |more and more |suddenly |
   severely |is |all ){drowsy|drowzy|drousy|drowsey|drozy|drowsyness|drowsiness}
 {very|so|extremely|really|too|unusually|getting} {lethargic|groggy|hard to keep awake}
-$cannot {stay|keep|stay up} awake, $cannot {keep|hold|open} (my |his |her )eyes (open)
+{can't|cannot|cant|couldn't} be {kept awake|roused|woken|woken up}, $cannot {stay|keep|stay up} awake, $cannot {keep|hold|open} (my |his |her )eyes (open)
 $cannot keep {him|her} awake, keeps {falling asleep on me|drifting off|nodding off mid sentence}
 drifting in and out, in and out of {consciousness|it}, slipping in and out, slipping away
 {drifting off|falling asleep} {mid sentence|while talking}, {half|semi|barely|hardly} conscious
@@ -383,7 +383,7 @@ tongue (is ){swelling|swollen}
   really |gone |so ){pain(s)|pian|pane|paining (me)|pains me|pain me|hurts|hurting|hurt (me)|ache
   aches|aching|pressure|tight|tightness|tightening|heavy|heaviness|squeezing|crushing|discomfort
   killing me|in pain|stabbing|painful|sore|attack}
-{pain(s)|pressure|tightness|tight|heaviness|squeezing|ache|weight|crushing|stabbing|band|hurt
+{crushing pain|pain(s)|pressure|tightness|tight|heaviness|squeezing|ache|weight|crushing|stabbing|band|hurt
   hurting|aching|discomfort|elephant} {in|on|across|around} {my|the|his|her|mi|me} {chest|ches|chesst|chst
   breastbone|heart}
 {tight|heavy|crushing|hurting|painful|sore|squeezing|achy} chest, chestpain(s), hart attack
@@ -418,6 +418,7 @@ breath (is |smells |dey |gone |has gone |got ){fruity|frooty|fruitty|fruty|aceto
   ketone|sweet fruity|sweet|ketotic|solvent} breath
 {smell|smells|whiff|odour|odor} (of |like ){fruit|acetone|nail varnish|nail polish|pear drops
   ketones} on {my|his|her|the} breath
+breath {like|is like} {fruit|acetone|nail varnish|nail polish|pear drops}
 {fruity|acetone|nail varnish|nail polish|sweet} {smell|odor|odour|taste} (on |in |from |to )(my |
   his |her |the ){breath|mouth|breathe}
 mouth {smells|smell|tastes} (of |like ){fruit|acetone|nail varnish|nail polish|pear drops
