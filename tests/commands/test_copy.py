@@ -64,7 +64,7 @@ def test_every_row_arrives_and_a_stopped_copy_goes_on(folder: Path) -> None:
     ("statement", "told"),
     [
         ("UPDATE invitation SET body = '{}'", "another row of `invitation`"),
-        ("INSERT INTO fact VALUES ('bot', 'other')", "that FROM does not have"),
+        ("INSERT INTO fact VALUES ('bot', 'other')", "that --from does not have"),
     ],
 )
 def test_another_bots_rows_are_never_overwritten(folder: Path, statement: str, told: str) -> None:
