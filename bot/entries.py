@@ -254,13 +254,14 @@ class Doubt:
     `readings` are candidates that an answer completes: with `ask: unit` the typed number in
     the participant's own unit (`mg_dl` is not to be trusted until the unit is known).
     `activity` is what `when_done` asks about. `others_feel` is what somebody else's symptom
-    suggests, where one was told with `ask: meaning`.
+    suggests, where one was told with `ask: meaning`; `others` that a number was somebody else's.
     """
 
     readings: tuple[Reading, ...] = ()
     numbers: tuple[float, ...] = ()
     activity: str | None = None
     others_feel: Suggests | None = None
+    others: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

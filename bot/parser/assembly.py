@@ -165,7 +165,7 @@ def _remainder(page: Page, context: Context, found: Findings, sheet: _Sheet) -> 
     """A message without an entry."""
     kinds = {stranger.kind for stranger in found.strangers}
     if sheet.others:
-        return Understood(ask=Ask.MEANING)
+        return Understood(ask=Ask.MEANING, doubt=Doubt(others=True))
     if Kind.ERROR in kinds:
         if context.wants_reading:
             error = next(each for each in found.strangers if each.kind is Kind.ERROR)

@@ -21,6 +21,7 @@ from bot.turns.questions import FIRST_BITE, MOMENT
 from bot.turns.reply import Replying, noted_reading, pair_after
 from bot.words import replies as put
 from bot.words.cautions import (
+    other_people_words,
     others_symptom_words,
 )
 
@@ -30,6 +31,9 @@ def asks(about: Replying) -> Iterator[str]:
     say, book = about.words.replies, about.book
     if about.doubt.others_feel is not None:
         yield others_symptom_words(book.person, about.words.cautions)
+        return
+    if about.doubt.others:
+        yield other_people_words(book.person, about.words.cautions)
         return
     if about.ask is not None:
         yield put.ask_words(about.ask, about.number, about.doubt.activity, say)

@@ -224,3 +224,10 @@ def test_some_carbohydrate_before_activity_below_90_where_lows_are_possible() ->
     )
     *_, reply = texts(played, "reply")
     assert "below 90" in reply
+
+
+def test_somebody_elses_value_is_no_reading_and_goes_to_their_own_care_team() -> None:
+    played = Story().says("11:00", "my mum is 152").passes("11:01").play()
+    (reply,) = texts(played, "reply")
+    assert "their own care team" in reply
+    assert of_type(played, "reading") == []
