@@ -12,7 +12,7 @@ from bot.mendable import Mendable
 from bot.replay.story import BadStory, Enrol, Line, Message, Pass, read_story
 from bot.settings import Settings
 from bot.trial.player import Player
-from bot.trial.transcript import transcript
+from bot.trial.printed import printed
 from bot.trial.trial import StoryClock, Trial
 
 NAME = "try"
@@ -83,7 +83,7 @@ async def _play(story: tuple[Line, ...], chosen: Settings, out: Path | None) -> 
             await _take(player, line)
         await trial.at_rest()
         talks = [
-            transcript(trial.server.chats[chat], player.people[who].zone)
+            printed(trial.server.chats[chat], player.people[who].zone)
             for who, chat in player.chats.items()
         ]
         sys.stdout.write("\n\n".join(talks))

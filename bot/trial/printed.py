@@ -13,7 +13,7 @@ WIDTH: Final = 88
 BOT_NAME: Final = "bot"
 
 
-def transcript(chat: Chat, zone: str) -> str:
+def printed(chat: Chat, zone: str) -> str:
     """All messages of a chat, by day, with the times of that zone."""
     lines = [chat.name, "=" * len(chat.name)]
     day = None
