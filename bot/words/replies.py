@@ -9,6 +9,7 @@ from bot.glucose.effects import Effect
 from bot.glucose.pairs import Pair, Status
 from bot.glucose.scatter import rise_limit
 from bot.participants import Goals, Limits, Participant
+from bot.record.fold import is_low
 from bot.units import limit_in
 from bot.words.amounts import change_words, clock, number_words, value_words
 
@@ -56,12 +57,10 @@ class ReplySentences:
     not_yet: str
     quiet_then: str
     over_long_ago: str
-    added: str
     moved: str
     activity: str
     activity_minutes: str
     activity_ask: str
-    activity_noted: str
     effect_fell: str
     effect_rose: str
     effect_same: str
@@ -95,8 +94,6 @@ class ReplySentences:
     ask_when_done: str
     reads_text: str
     photo_words: str
-    edited: str
-    not_heard_long: str
 
 
 def meal_words(meal: Meal | None, say: ReplySentences) -> str:
@@ -151,6 +148,8 @@ def _judge_before(reading: Reading, person: Participant, say: ReplySentences) ->
         "low": number_words(goals.before_low, reading.unit),
         "high": number_words(goals.before_high, reading.unit),
     }
+    if is_low(reading, person.limits):  # cautioned when it was told; never called `not a low`
+        return say.under_before.format(**words)
     if reading.value > high:
         return say.above_before.format(**words)
     if reading.value >= low:

@@ -231,3 +231,16 @@ def test_somebody_elses_value_is_no_reading_and_goes_to_their_own_care_team() ->
     (reply,) = texts(played, "reply")
     assert "their own care team" in reply
     assert of_type(played, "reading") == []
+
+
+def test_a_low_that_is_said_back_once_more_is_never_called_not_a_low() -> None:
+    mended = Story().says("11:00", "62").says("11:02", "that was before lunch").passes("11:03")
+    edited = (
+        Story()
+        .says("11:00", "62 before lunch", id="m1")
+        .says("11:02", "62 before lunch!", edits="m1")
+    ).passes("11:03")
+    for story in (mended, edited):
+        *_, reply = texts(story.play(), "reply")
+        assert "62 mg/dL before eating: low" in reply
+        assert "not a low" not in reply
