@@ -15,14 +15,13 @@ from bot.turns.notebook import Notebook
 from bot.words.language import Language
 
 #: Topics of the conversation's own questions, and how long each stays open.
-HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, PLATE, RHYTHM, LOWS, KETONES = (
+HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, RHYTHM, LOWS, KETONES = (
     "hunger",
     "tiredness",
     "go_on",
     "erase",
     "first_bite",
     "moment",
-    "plate",
     "rhythm",
     "may_go_low",
     "ketone_risk",
