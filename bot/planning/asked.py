@@ -86,7 +86,11 @@ def _waits_for_recheck(record: Record, now: datetime) -> bool:
                 return False
             continue
         if _asked_by(spoken.entry) is Asked.RECHECK:
-            return not any(noted.id > spoken.id for noted in record.readings)
+            # A value put right was told by a message from before the question: no answer to it.
+            known = {wrote.message for wrote in record.wrote if wrote.id < spoken.id}
+            return not any(
+                noted.id > spoken.id and noted.message not in known for noted in record.readings
+            )
     return False
 
 

@@ -15,11 +15,11 @@ from bot.messages import Content, Incoming, Kind
 from bot.parser import read
 from bot.planning.agenda import next_wake
 from bot.planning.asked import PLATE, asked
-from bot.record import Body, Wondered, Wrote
+from bot.record import Body, Record, Wondered, Wrote, fold
 from bot.turns.answering import answer, is_complete
 from bot.turns.entering import enter
-from bot.turns.facts import Fact, Told
-from bot.turns.mending import retract_message
+from bot.turns.facts import Fact, TakenBack, Told
+from bot.turns.mending import is_entry, retract_message
 from bot.turns.notebook import Notebook
 from bot.turns.questions import MOMENT, RHYTHM, Answered
 from bot.turns.reply import Replying
@@ -46,6 +46,7 @@ class _Heard:
     book: Notebook
     words: Language
     first_version: tuple[Body, ...] = ()  # what an edited message had entered before
+    at_first: Record | None = None  # the record as it stood when an edited message first came
 
 
 def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | None = None) -> Turn:
@@ -81,8 +82,17 @@ def _hear_edit(heard: _Heard, quoted: str | None) -> Turn:
     first_version = retract_message(book, heard.incoming.message)
     gone = tuple(book.new)
     anew = replace(book, old=(*book.old, *gone), new=[], folded=book.record, _latest=None)
-    turn = _take(replace(heard, book=anew, first_version=first_version), quoted)
+    at_first = _as_it_stood(book, heard.incoming.message)
+    turn = _take(replace(heard, book=anew, first_version=first_version, at_first=at_first), quoted)
     return replace(turn, events=(*gone, *turn.events))
+
+
+def _as_it_stood(book: Notebook, message: str) -> Record:
+    """The record before a message first came: what it brought about does not ask for it."""
+    first = min((event.id for event in book.old if event.message == message), default=None)
+    if first is None:
+        return book.before
+    return fold(book.person, (event for event in book.old if event.id < first))
 
 
 def _take(heard: _Heard, quoted: str | None) -> Turn:
@@ -100,7 +110,7 @@ def _take(heard: _Heard, quoted: str | None) -> Turn:
 
 def _text(heard: _Heard, quoted: str | None) -> Turn:
     book, incoming = heard.book, heard.incoming
-    waiting = asked(book.before, book.at, quoted)
+    waiting = asked(heard.at_first or book.before, book.at, quoted)
     understood = read(
         incoming.text,
         at=book.at,
@@ -117,9 +127,16 @@ def _text(heard: _Heard, quoted: str | None) -> Turn:
     else:
         facts = enter(book, understood.entries, text=incoming.text, photo=incoming.photo)
         ask = understood.ask
+    gone = tuple(body for body in heard.first_version if is_entry(body))
+    if gone and not _enters(book, facts):
+        facts = (TakenBack(bodies=gone), *facts)
     if ask is not None and answered is None:
         book.note(Wondered(ask=ask, doubt=understood.doubt, asked=waiting))
     return _respond(heard, facts, ask, understood.doubt, answered)
+
+
+def _enters(book: Notebook, facts: tuple[Fact, ...]) -> bool:
+    return any(isinstance(fact, Told) and is_entry(book.event(fact.id).body) for fact in facts)
 
 
 def _new_ids(heard: _Heard) -> frozenset[int]:
@@ -166,6 +183,7 @@ def _respond(
             ask=ask,
             doubt=doubt,
             number=_number(doubt),
+            edited=heard.incoming.edits,
         )
     )
     low_before_activity = carbohydrate_first(

@@ -141,12 +141,12 @@ def _newest(notes: tuple[Noted[T], ...]) -> Noted[T] | None:
 def take_back(book: Notebook) -> Fact:
     """Take back everything that the last message with an entry brought."""
     standing = _standing(book)
-    last = next((event.message for event in reversed(standing) if _is_entry(event.body)), None)
+    last = next((event.message for event in reversed(standing) if is_entry(event.body)), None)
     if last is None:
         return TakenBack(bodies=())
     events = [event for event in standing if event.message == last]
     book.retract(*(event.root for event in events))
-    return TakenBack(bodies=tuple(event.body for event in events if _is_entry(event.body)))
+    return TakenBack(bodies=tuple(event.body for event in events if is_entry(event.body)))
 
 
 def _standing(book: Notebook) -> list[Event]:
@@ -161,7 +161,8 @@ def _standing(book: Notebook) -> list[Event]:
     return sorted(latest.values(), key=lambda event: (event.at, event.root))
 
 
-def _is_entry(body: Body) -> bool:
+def is_entry(body: Body) -> bool:
+    """Tell whether it is something told of the body or the meter, not a wish or the bot's own."""
     return isinstance(body, Reading | Meal | Activity | Symptom | Skip | Strips)
 
 

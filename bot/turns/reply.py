@@ -33,6 +33,7 @@ class Replying:
     ask: Ask | None
     doubt: Doubt
     number: str
+    edited: bool
 
 
 def noted_reading(record: Record, id_: int) -> Noted[Reading] | None:

@@ -46,9 +46,8 @@ def reply_lines(about: Replying) -> list[str]:
     person, cautions = about.book.person, about.words.cautions
     if about.closed is not None:
         lines.append(ladder_closed_words(about.closed, person, cautions))
-    if any(isinstance(fact, Mended) for fact in about.facts) and low_taken_back(
-        about.recent, now=about.now
-    ):
+    put_right = about.edited or any(isinstance(fact, Mended) for fact in about.facts)
+    if put_right and low_taken_back(about.recent, now=about.now):
         lines.append(low_taken_back_words(person, cautions))
     lines.extend(asks(about))
     lines.extend(standing(about))

@@ -80,6 +80,7 @@ class ReplySentences:
     strips: str
     treatment: str
     next_text: str
+    weekdays: tuple[str, str, str, str, str, str, str]
     today: str
     tomorrow: str
     which_moment: str
@@ -290,9 +291,11 @@ def effect_words(effect: Effect, person: Participant, say: ReplySentences) -> st
 def next_text_words(at: datetime, now: datetime, say: ReplySentences) -> str:
     """When the next unasked message comes."""
     days = (at.date() - now.date()).days
-    if days > 1:
-        return say.next_text.format(day=f"{at:%Y-%m-%d}", at=clock(at))
-    return say.next_text.format(day=say.tomorrow if days else say.today, at=clock(at))
+    if days > 6:  # this weekday's name would be taken for today
+        day = f"{say.weekdays[at.weekday()]} {at:%Y-%m-%d}"
+    else:
+        day = (say.today, say.tomorrow)[days] if days < 2 else say.weekdays[at.weekday()]
+    return say.next_text.format(day=day, at=clock(at))
 
 
 def ask_words(ask: Ask, number: str, activity: str | None, say: ReplySentences) -> str:

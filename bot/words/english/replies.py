@@ -82,6 +82,7 @@ REPLIES = ReplySentences(
     strips="{left} strips noted.",
     treatment="{text}: noted, taken for the low.",
     next_text="Next text: {day}, {at}.",
+    weekdays=("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"),
     today="today",
     tomorrow="tomorrow",
     which_moment="Which test was it: before a meal, two hours after one, or on waking?",

@@ -86,6 +86,7 @@ REPLIES = ReplySentences(
     strips="{left} tiras anotadas.",
     treatment="{text}: anotado, para el valor bajo.",
     next_text="Próximo mensaje: {day}, {at}.",
+    weekdays=("lunes", "martes", "miércoles", "jueves", "viernes", "sábado", "domingo"),
     today="hoy",
     tomorrow="mañana",
     which_moment="¿Qué prueba fue: antes de comer, dos horas después o al despertar?",

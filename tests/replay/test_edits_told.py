@@ -1,0 +1,68 @@
+"""Edited messages, told as stories: read as if sent at the first one's time, answered now.
+
+Source: the replay's contract, "An edit is read as if sent at the first one's time; what it
+brings about is said at its own", and the cautions' contract on a low corrected upwards.
+"""
+
+import pytest
+
+from tests.replay.told import Story, of_type, spoken, texts
+
+
+def test_a_low_edited_upwards_asks_for_one_fresh_reading_and_is_no_recheck_itself() -> None:
+    played = (
+        Story(may_go_low=True)
+        .says("12:00", "62", id="m1")
+        .says("12:02", "162", edits="m1")
+        .says("12:10", "150")
+        .passes("14:30")
+        .play()
+    )
+    assert [(line["value"], line["moment"]) for line in of_type(played, "reading")] == [
+        (162, "unstated"),
+        (150, "recheck"),
+    ]
+    assert "Please test once more now" in next(iter(texts(played, "reply")))
+    assert spoken(played, "prompt") == []
+
+
+def test_a_low_corrected_upwards_leaves_its_recheck_open() -> None:
+    played = (
+        Story(may_go_low=True)
+        .says("12:00", "62")
+        .says("12:02", "sorry 162")
+        .says("12:10", "150")
+        .passes("14:30")
+        .play()
+    )
+    assert [(line["value"], line["moment"]) for line in of_type(played, "reading")] == [
+        (162, "unstated"),
+        (150, "recheck"),
+    ]
+
+
+@pytest.mark.parametrize("edited", ["hello", "thank you", "undo that please no food"])
+def test_an_edit_that_enters_nothing_says_what_is_gone(edited: str) -> None:
+    played = (
+        Story()
+        .says("10:00", "118 before, rice", id="m1")
+        .says("10:06", edited, edits="m1")
+        .passes("12:30")
+        .play()
+    )
+    assert of_type(played, "meal") == of_type(played, "reading") == []
+    assert spoken(played, "prompt") == []
+    assert "118 mg/dL" in list(texts(played, "reply"))[1]
+
+
+def test_an_edit_of_a_prompted_answer_stays_that_answer() -> None:
+    played = (
+        Story()
+        .says("10:00", "118 before, rice")
+        .says("12:01", "204", id="m1")
+        .says("12:05", "154", edits="m1")
+        .passes("12:30")
+        .play()
+    )
+    (pair,) = of_type(played, "pair")
+    assert (pair["after"], pair["rise"], pair["after_minutes"]) == (154.0, 36.0, 121)
