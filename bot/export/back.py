@@ -14,6 +14,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from bot.educator import bounds
 from bot.entries import (
     Activity,
     Answer,
@@ -68,6 +69,7 @@ class _Told:
     number: int
     person: Line
     goal: Line = field(default_factory=dict)
+    goal_number: int = 0
     entries: list[tuple[int, Line]] = field(default_factory=list)
 
 
@@ -114,7 +116,7 @@ def _take(people: dict[str, _Told], number: int, text: str) -> None:
     elif who not in people:
         raise BadExport(number, "the participant's own line must come first")
     elif kind == "goal":
-        people[who].goal = line
+        people[who].goal, people[who].goal_number = line, number
     elif kind in ENTRIES:
         people[who].entries.append((number, line))
     elif kind not in DERIVED:
@@ -129,6 +131,10 @@ def _restore(who: str, told: _Told) -> Restored:
         beside = kept.get("lines") or [{"id": n + 1} for n in range(len(told.entries))]
         events = [_talk(one) for one in kept.get("talk") or ()]
         last = int(kept.get("last_id") or 0)
+    try:
+        bounds.check(person)
+    except bounds.OutOfBounds as fault:
+        raise BadExport(told.goal_number or told.number, f"goals out of bounds: {fault}") from None
     if len(beside) != len(told.entries):
         raise BadExport(
             told.number,

@@ -58,3 +58,33 @@ def test_a_value_of_the_wrong_kind_is_refused_by_its_line(
 def test_a_setting_that_would_stop_every_turn_is_refused(field: str) -> None:
     with pytest.raises(BadExport, match=f"line 1: unknown `{field}`"):
         taken(PERSON | {field: "someday"})
+
+
+@pytest.mark.parametrize(
+    ("unit", "goal", "why"),
+    [
+        ("mg/dL", {"before_low": 60}, "`before_low` must be from 70 to 100 mg/dL"),
+        ("mg/dL", {"before_low": -80}, "`before_low` must be from 70 to 100 mg/dL"),
+        ("mg/dL", {"before_high": 181}, "`before_high` must be from 95 to 180 mg/dL"),
+        ("mg/dL", {"after_high": 260}, "`after_high` must be from 120 to 200 mg/dL"),
+        ("mmol/L", {"after_high": 212}, "`after_high` must be from 120 to 200 mg/dL"),
+        ("mg/dL", {"before_low": 100, "before_high": 95}, "goals must rise"),
+        ("mg/dL", {"before_low": 72, "limits": {"low": 78}}, "below the limit of lows"),
+    ],
+)
+def test_goals_are_held_to_the_bounds_of_goals_set_in_chat(
+    unit: str, goal: dict[str, Any], why: str
+) -> None:
+    person = PERSON | {"unit": unit}
+    assert taken(person, line_of("goal")) == 1
+    with pytest.raises(BadExport, match=r"^line 2: goals out of bounds: ") as refused:
+        taken(person, line_of("goal") | goal)
+    assert why in str(refused.value)
+    assert "260" not in str(refused.value), "a wrong value is not repeated"
+
+
+def test_goals_at_the_bounds_come_in_in_either_unit() -> None:
+    published = {"before_low": 100, "before_high": 180, "after_high": 200}
+    assert taken(PERSON, line_of("goal") | published) == 1
+    in_mmol = {"before_low": 90.078, "before_high": 180.156, "after_high": 199.97}
+    assert taken(PERSON | {"unit": "mmol/L"}, line_of("goal") | in_mmol) == 1
