@@ -184,6 +184,7 @@ def _respond(
             doubt=doubt,
             number=_number(doubt),
             edited=heard.incoming.edits,
+            by=heard.incoming.by,
         )
     )
     low_before_activity = carbohydrate_first(

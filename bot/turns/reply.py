@@ -5,6 +5,7 @@ from datetime import datetime
 
 from bot.entries import (
     Ask,
+    By,
     Doubt,
     Reading,
 )
@@ -34,6 +35,7 @@ class Replying:
     doubt: Doubt
     number: str
     edited: bool
+    by: By
 
 
 def noted_reading(record: Record, id_: int) -> Noted[Reading] | None:

@@ -45,7 +45,7 @@ def reply_lines(about: Replying) -> list[str]:
     lines = [line for fact in about.facts for line in _fact_lines(about, fact)]
     person, cautions = about.book.person, about.words.cautions
     if about.closed is not None:
-        lines.append(ladder_closed_words(about.closed, person, cautions))
+        lines.append(ladder_closed_words(about.closed, person, cautions, by=about.by))
     put_right = about.edited or any(isinstance(fact, Mended) for fact in about.facts)
     if put_right and low_taken_back(about.recent, now=about.now):
         lines.append(low_taken_back_words(person, cautions))

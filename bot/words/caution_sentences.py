@@ -77,6 +77,9 @@ class Voice:
     # at the end of all
     nobody_watches: str
     care_team_first: str
+    # back in range
+    back: str
+    back_eat: str
     # rechecks
     recheck: str
     recheck_second: str
@@ -102,9 +105,7 @@ class CautionSentences:
     sugar: str
     sugar_within_limit: str
     sugar_glucose_only: str
-    back: str
     back_thanks: str
-    back_eat: str
     back_one_more: str
     doubtful: str
     surprise: str

@@ -96,10 +96,15 @@ def recheck_words(
 
 
 def ladder_closed_words(
-    back: Noted[Reading], participant: Participant, sentences: CautionSentences
+    back: Noted[Reading],
+    participant: Participant,
+    sentences: CautionSentences,
+    *,
+    by: By = By.SELF,
 ) -> str:
     """The one kind line after a low; it names the next recheck if one follows."""
-    said = [sentences.back, sentences.back_thanks, sentences.back_eat]
+    voice = sentences.voice(by)
+    said = [voice.back, sentences.back_thanks, voice.back_eat]
     if participant.can_go_low and participant.state is not State.STOPPED:
         said.append(sentences.back_one_more)
     once_more = retest_after_recovery(back)

@@ -244,3 +244,14 @@ def test_a_low_that_is_said_back_once_more_is_never_called_not_a_low() -> None:
         *_, reply = texts(story.play(), "reply")
         assert "62 mg/dL before eating: low" in reply
         assert "not a low" not in reply
+
+
+def test_a_helper_is_told_that_the_other_person_is_back_in_range() -> None:
+    played = (
+        Story()
+        .says("12:00", "she is at 58 and shaky", by="helper")
+        .says("12:20", "she's at 81 now", by="helper")
+        .passes("12:30")
+        .play()
+    )
+    assert "they are back at 70 mg/dL" in next(iter(texts(played, "reply")))
