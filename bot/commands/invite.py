@@ -12,6 +12,7 @@ from bot.participants import Invitation, Role
 from bot.storage.store import Store
 from bot.units import Unit
 from bot.wiring import CLEAR_LETTERS
+from bot.words.language import LANGUAGES, language
 from scheduler.clock import real_now
 
 NAME = "invite"
@@ -29,7 +30,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--zone", metavar="IANA", type=_zone, help="as in Europe/Rome")
     parser.add_argument("--unit", choices=[unit.value for unit in Unit], help="of their meter")
     parser.add_argument("--main-meal", metavar="HH:MM", type=_clock, help="its usual time")
-    parser.add_argument("--language", default="en", help="BCP 47 (default: en)")
+    parser.add_argument(
+        "--language",
+        metavar="BCP47",
+        type=_language,
+        default="en",
+        help=f"one of {', '.join(LANGUAGES)} (default: en)",
+    )
     parser.add_argument("--may-go-low", choices=KNOWN, default="unknown", help="lows possible")
     parser.add_argument("--ketone-risk", choices=KNOWN, default="unknown", help="ketones possible")
     parser.add_argument(
@@ -95,6 +102,14 @@ def _zone(text: str) -> str:
         return ZoneInfo(text).key
     except (ZoneInfoNotFoundError, ValueError, OSError):
         raise argparse.ArgumentTypeError(f"unknown zone {text!r}") from None
+
+
+def _language(text: str) -> str:
+    """A language with a country (`es-MX`) is spoken as the language."""
+    if language(text).code != text.split("-", maxsplit=1)[0].casefold():
+        spoken = ", ".join(LANGUAGES)
+        raise argparse.ArgumentTypeError(f"{text!r} is not spoken here: choose from {spoken}")
+    return text
 
 
 def _clock(text: str) -> time:
