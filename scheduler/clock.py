@@ -91,6 +91,62 @@ class LiveClock:
         return self.rate.real_time(bot)
 
 
+class SharedClock:
+    """One clock for several machines: the database's, kept up with by comparing.
+
+    A lease that one machine took must run out at the same instant for every other one, however
+    far apart their own clocks are set.
+    """
+
+    #: A comparison whose answer took longer than this says too little.
+    LONGEST_ANSWER = timedelta(seconds=2)
+
+    def __init__(self, rate: Rate) -> None:
+        self.rate = rate
+        self._ahead = timedelta(0)
+
+    @classmethod
+    def plain(cls) -> "SharedClock":
+        """A shared clock on which the bot's time is the world's."""
+        return cls(LiveClock.plain().rate)
+
+    @property
+    def ahead(self) -> timedelta:
+        """How far the database's clock is ahead of this machine's."""
+        return self._ahead
+
+    def agree(self, theirs: datetime, *, asked: float, answered: float) -> bool:
+        """Keep up with the time that was read between two instants of `monotonic`.
+
+        Gives whether the answer came soon enough to be worth anything.
+        """
+        took = timedelta(seconds=answered - asked)
+        if took > self.LONGEST_ANSWER:
+            return False
+        self._ahead = theirs + took / 2 - real_now()
+        return True
+
+    def now(self) -> datetime:
+        """The bot's time."""
+        return self.rate.bot_time(self.real_now())
+
+    def real_now(self) -> datetime:
+        """The world's time, as the database has it."""
+        return real_now() + self._ahead
+
+    def monotonic(self) -> float:
+        """Seconds that never go back; this machine's own."""
+        return time.monotonic()
+
+    def bot_time(self, real: datetime) -> datetime:
+        """The bot's time at a real instant."""
+        return self.rate.bot_time(real)
+
+    def real_time(self, bot: datetime) -> datetime:
+        """The real instant of an instant of the bot's time."""
+        return self.rate.real_time(bot)
+
+
 class SteppedClock:
     """A clock whose bot's time stands still until it is stepped; real time runs on.
 

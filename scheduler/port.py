@@ -13,13 +13,17 @@ from typing import Protocol
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Due:
-    """Who is due by now (up to a limit), and the earliest instant of those who are not yet."""
+    """Who is due by an instant (up to a limit), and the earliest instant of those who are not.
+
+    `at` is when each of them is due, for engines that ask ahead of time.
+    """
 
     who: tuple[str, ...] = ()
     next_at: datetime | None = None
+    at: tuple[datetime, ...] = ()
 
 
-#: `due(now, limit)` asks the database.
+#: `due(until, limit)` asks the database.
 AskDue = Callable[[datetime, int], Awaitable[Due]]
 #: `on_wake(who, now)` does what is due for one person and moves their next wake on.
 OnWake = Callable[[str, datetime], Awaitable[None]]
