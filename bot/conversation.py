@@ -14,6 +14,7 @@ from sqlalchemy.exc import InterfaceError, OperationalError
 from bot.guesses import Guesses
 from bot.logs import place_of, say
 from bot.messages import Incoming
+from bot.metrics.meter import Heard
 from bot.participants import Invitation, Participant, Role
 from bot.record import fold
 from bot.storage.outbox import TO_CHAT
@@ -41,6 +42,16 @@ class Outcome:
     wake_at: datetime | None = None
     erased: bool = False
     parked: bool = False
+    repeated: bool = False
+
+    @property
+    def heard(self) -> Heard:
+        """The same as a word for the metrics."""
+        if self.parked:
+            return Heard.PARKED
+        if self.repeated:
+            return Heard.REPEATED
+        return Heard.ANSWERED if self.said else Heard.SILENT
 
 
 NOTHING = Outcome()
@@ -76,7 +87,7 @@ class Conversation:
         try:
             with self._store.turn() as work:
                 if not work.first_sight(incoming.update, self._real_now()):
-                    return NOTHING
+                    return Outcome(repeated=True)
                 outcome = self._answer(work, incoming, now)
         except (OperationalError, InterfaceError):
             raise

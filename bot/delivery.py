@@ -13,8 +13,10 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.chat.pace import Pace
-from bot.chat.port import Chat, Gone, NotSent, Part, Refused, Throttled, Unsure
+from bot.chat.port import Chat, ChatError, Gone, NotSent, Part, Refused, Throttled, Unsure
 from bot.logs import place_of, say
+from bot.messages import Delivered
+from bot.metrics.meter import Loop, Meter
 from bot.storage.letters import Letter
 from bot.storage.outbox import End
 from bot.storage.store import Store, Writer
@@ -30,6 +32,8 @@ CAPTION_LIMIT = 1024
 #: However quiet it is, look into the outbox again after so many seconds.
 LONGEST_LOOK = 30.0
 SWEEP_EVERY = 30.0
+#: A round that takes longer than this is no round of a delivery that is alive.
+LONGEST_ROUND = 120.0
 #: Waits while the chat program cannot be reached: twice as long each time up to the longest.
 SHORTEST_HOLD, LONGEST_HOLD = 0.5, 30.0
 #: How long making a picture or file may take before the words go out alone.
@@ -75,7 +79,9 @@ class Delivery:
         clock: Clock,
         pace: Pace,
         makes: Makes,
+        meter: Meter | None = None,
     ) -> None:
+        self._meter = meter or Meter(clock.monotonic)
         self._store = store
         self._writer = writer
         self._chat = chat
@@ -103,6 +109,7 @@ class Delivery:
         say(_LOG, logging.INFO, "delivery begins", recovered=recovered)
         swept = self._clock.monotonic()
         while not self._stopping:
+            self._meter.beat(Loop.DELIVERY, LONGEST_ROUND)
             try:
                 await self._step()
                 if self._clock.monotonic() - swept >= SWEEP_EVERY:
@@ -164,7 +171,7 @@ class Delivery:
         receipt = None
         try:
             for part in parts[done:]:
-                receipt = await self._chat.send(letter.chat, part)
+                receipt = await self._send_part(letter.chat, part)
                 done += 1
                 if done < len(parts):
                     await self._writer.run(self._note_part, letter, done)
@@ -178,6 +185,7 @@ class Delivery:
             await self._after_unsure(letter)
         except Gone:
             await self._writer.run(self._chat_gone, letter)
+            self._meter.ended(letter.kind, End.CANCELLED.value, timedelta(0))
         except Refused as error:
             say(_LOG, logging.ERROR, "message refused", row=letter.id, error=str(error))
             await self._settle(letter, End.FAILED)
@@ -187,6 +195,13 @@ class Delivery:
                 await self._settle(letter, End.FAILED)  # there was nothing to say
             else:
                 await self._settle(letter, End.SENT, receipt.message)
+
+    async def _send_part(self, chat: str, part: Part) -> Delivered:
+        try:
+            return await self._chat.send(chat, part)
+        except ChatError as error:
+            self._meter.fell_short(type(error).__name__)
+            raise
 
     async def _parts(self, letter: Letter) -> tuple[Part, ...]:
         """What goes out; what cannot be made in time is left out, its words are not."""
@@ -225,6 +240,7 @@ class Delivery:
 
     async def _settle(self, letter: Letter, end: End, message: str | None = None) -> None:
         await self._writer.run(self._close, letter, end, message)
+        self._meter.ended(letter.kind, end.value, self._clock.now() - letter.due_at)
         say(_LOG, logging.INFO, "message settled", row=letter.id, end=end.value)
 
     # --- in the writer's thread ------------------------------------------------------------

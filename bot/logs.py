@@ -11,6 +11,7 @@ import logging
 import re
 import sys
 import traceback
+from collections.abc import Mapping
 from typing import IO, Any
 
 _FIELDS = "fields"
@@ -23,6 +24,11 @@ _QUIET = ("httpx", "httpcore", "telegram", "apscheduler", "alembic", "tornado", 
 def say(logger: logging.Logger, level: int, event: str, **fields: Any) -> None:
     """Log an event by name, with fields that identify but tell nothing."""
     logger.log(level, event, extra={_FIELDS: fields})
+
+
+def fields_of(record: logging.LogRecord) -> Mapping[str, Any] | None:
+    """The fields of a line that `say` made; None for a line of somebody else."""
+    return getattr(record, _FIELDS, None)
 
 
 def place_of(error: BaseException) -> str:
@@ -42,11 +48,12 @@ class Lines(logging.Formatter):
 
     def format(self, record: logging.LogRecord) -> str:
         """Time, level, event and fields; of an exception its class and place only."""
+        fields = fields_of(record)
         line = {
             "at": self.formatTime(record, "%Y-%m-%dT%H:%M:%S%z"),
             "level": record.levelname.lower(),
-            "event": record.msg if hasattr(record, _FIELDS) else f"line of {record.name}",
-            **getattr(record, _FIELDS, {}),
+            "event": record.msg if fields is not None else f"line of {record.name}",
+            **(fields or {}),
         }
         if record.exc_info and record.exc_info[1] is not None:
             line["error"] = place_of(record.exc_info[1])
@@ -57,8 +64,10 @@ def set_up(level: str, stream: IO[str] | None = None) -> None:
     """Send lines from this level up to a stream (standard error)."""
     handler = logging.StreamHandler(stream or sys.stderr)
     handler.setFormatter(Lines())
+    handler.setLevel(level.upper())
     root = logging.getLogger()
     root.handlers[:] = [handler]
-    root.setLevel(level.upper())
+    # Warnings are made whatever is shown: the metrics count them.
+    root.setLevel(min(logging.WARNING, handler.level))
     for name in _QUIET:
         logging.getLogger(name).setLevel(logging.CRITICAL)

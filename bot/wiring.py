@@ -25,6 +25,8 @@ import secrets
 from collections.abc import Callable, Coroutine, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from functools import partial
+from math import inf
 from typing import Any, TypeVar
 
 from sqlalchemy.exc import DBAPIError
@@ -32,7 +34,7 @@ from sqlalchemy.exc import DBAPIError
 from bot.chart import draw
 from bot.chat.pace import Pace
 from bot.chat.polling import poll
-from bot.chat.port import ChatError
+from bot.chat.port import ChatError, Throttled
 from bot.chat.telegram import TelegramChat
 from bot.chat.updates import OddUpdate, incoming, press_of
 from bot.conversation import Conversation, Outcome, Turns
@@ -42,10 +44,13 @@ from bot.export import ATTACHMENTS, made
 from bot.logs import place_of, say
 from bot.mendable import Mendable
 from bot.messages import Incoming, Kind, Saying
+from bot.metrics.meter import Figures, Heard, Loop, Turn
+from bot.metrics.watch import watched
 from bot.participants import Participant, State
 from bot.planning.quiet import after_quiet
 from bot.record import Event, Record, fold
 from bot.settings import Settings
+from bot.storage.figures import figures, parked_count
 from bot.storage.letters import Letter
 from bot.storage.sqlite import OneServer
 from bot.storage.store import Store, Writer
@@ -69,6 +74,10 @@ TEXTS_KEPT = timedelta(days=30)
 HOUSEKEEPING_EVERY = 60.0
 #: The chat program keeps what the bot does not fetch for this long (Bot API manual).
 UPDATES_KEPT = timedelta(hours=24)
+#: A long poll, its margin, and the longest wait after one that failed.
+LONGEST_FETCH = 120.0
+#: The alarm looks every half minute; a batch of wakes may take its time.
+LONGEST_ALARM = 120.0
 #: How long it is worth telling that messages went missing.
 NOTE_WORTH = timedelta(hours=24)
 
@@ -178,12 +187,16 @@ class Service:
 
     async def run(self, stop: asyncio.Event, *, ready: asyncio.Event | None = None) -> None:
         """Serve until `stop` is set. Raises Mendable where it cannot begin."""
-        store = Store.open(self._settings.database)
+        settings = self._settings
+        store = self._store = Store.open(settings.database)
         mark = OneServer(store.path) if store.path else None
         try:
             if mark:
                 mark.take()
-            await self._serve(store, stop, ready)
+            self._clock = self._given_clock or clock_of(store, settings.clock_speed)
+            given_up = partial(self._read, parked_count)
+            with watched(settings.metrics, self.figures, given_up, self._clock) as self._meter:
+                await self._serve(store, stop, ready)
         finally:
             self._drawing.close()
             self._filing.close()
@@ -192,10 +205,12 @@ class Service:
             if mark:
                 mark.release()
 
+    async def figures(self) -> Figures:
+        """What the database says now: counts and waits."""
+        return await self._writer.run(self._read, lambda work: figures(work, self._clock.now()))
+
     async def _serve(self, store: Store, stop: asyncio.Event, ready: asyncio.Event | None) -> None:
         settings = self._settings
-        self._store = store
-        self._clock = self._given_clock or clock_of(store, settings.clock_speed)
         self._conversation = Conversation(
             store,
             self._turns or live_turns(),
@@ -214,6 +229,7 @@ class Service:
                 clock=self._clock,
                 pace=Pace(settings.send_per_second),
                 makes=self._makes,
+                meter=self._meter,
             )
             await self._writer.run(self._after_absence)
             await self._writer.run(self._read, lambda work: work.set_fact("bot", chat.name))
@@ -254,6 +270,7 @@ class Service:
             if self._ready is not None:
                 self._ready.set()
             if self._webhook is not None:
+                self._meter.beat(Loop.INTAKE, inf)  # it is the Bot API that comes
                 await asyncio.Event().wait()  # until cancelled
             await poll(self, self.take)
 
@@ -276,7 +293,12 @@ class Service:
 
     async def fetch(self, offset: int) -> list[dict[str, Any]]:
         """Updates from `offset` on; that some went missing before is told first."""
-        updates = await self._chat.fetch(offset)
+        self._meter.beat(Loop.INTAKE, LONGEST_FETCH)
+        try:
+            updates = await self._chat.fetch(offset)
+        except Throttled as error:
+            self._meter.beat(Loop.INTAKE, error.retry_after + LONGEST_FETCH)
+            raise
         if self._clock.real_now() - self._reached > UPDATES_KEPT:
             await self._writer.run(self._read, self._tell_of_absence)
             self._delivery.nudge()
@@ -289,19 +311,28 @@ class Service:
         Raises sqlalchemy.exc.DBAPIError where the database cannot take it: it comes again.
         """
         self._in_turn += 1
+        how = Heard.PUT_OFF
         try:
-            message = incoming(update, now=self._clock.now(), bot_time=self._clock.bot_time)
-            if message is not None:
-                self._after(
-                    await self._writer.run(self._conversation.hear, message, self._clock.now())
-                )
-        except OddUpdate as error:
-            await self._writer.run(self._conversation.park, int(update["update_id"]), error)
+            how = await self._take(update)
         finally:
             self._in_turn -= 1
+            self._meter.heard(how)
         press = press_of(update)
         if press is not None:
             await self._chat.press_seen(press)
+
+    async def _take(self, update: Mapping[str, Any]) -> Heard:
+        try:
+            message = incoming(update, now=self._clock.now(), bot_time=self._clock.bot_time)
+        except OddUpdate as error:
+            await self._writer.run(self._conversation.park, int(update["update_id"]), error)
+            return Heard.PARKED
+        if message is None:
+            return Heard.IGNORED
+        with self._meter.timed(Turn.MESSAGE):
+            outcome = await self._writer.run(self._conversation.hear, message, self._clock.now())
+        self._after(outcome)
+        return outcome.heard
 
     async def _attach(self, reader: str, what: str) -> tuple[str, bytes]:
         """The file that goes with a message: made from the record as it is when it is sent."""
@@ -320,6 +351,7 @@ class Service:
     # --- what falls due --------------------------------------------------------------------
 
     async def _due(self, now: datetime, limit: int) -> Due:
+        self._meter.beat(Loop.ALARM, LONGEST_ALARM)
         try:
             who, next_at = await self._writer.run(self._read, lambda work: work.due(now, limit))
         except DBAPIError as error:
@@ -330,7 +362,8 @@ class Service:
     async def _wake(self, who: str, now: datetime) -> None:
         self._in_turn += 1
         try:
-            self._after(await self._writer.run(self._conversation.wake, who, now))
+            with self._meter.timed(Turn.WAKE):
+                self._after(await self._writer.run(self._conversation.wake, who, now))
         except DBAPIError as error:
             say(_LOG, logging.ERROR, "wake put off", who=who, error=place_of(error))
             await asyncio.sleep(1)

@@ -22,6 +22,7 @@ from bot.wiring import Service
 from scheduler.clock import Clock, SteppedClock, real_now
 
 PATIENCE: Final = 30.0  # seconds that a play waits for the bot to come to rest
+CODE_KEEPS: Final = timedelta(days=365)  # a page may stand open for long
 LOOK_AGAIN: Final = 0.002  # seconds between two looks whether it has
 
 
@@ -100,6 +101,7 @@ class Trial:
                 "telegram_token": SecretStr(TOKEN),
                 "telegram_api": self.server.url,
                 "database": self.url,
+                "metrics": None,  # its place is the real bot's
             }
         )
         self._stop = asyncio.Event()
@@ -134,7 +136,7 @@ class Trial:
         """Keep an invitation, as the command `invite` does beside a serving bot."""
         store = Store.open(self.url)
         with store.turn() as work:
-            work.invite(code, invitation, real_now() + timedelta(days=1))
+            work.invite(code, invitation, real_now() + CODE_KEEPS)
         store.close()
         return code
 
