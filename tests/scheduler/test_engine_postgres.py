@@ -79,6 +79,12 @@ def rows(url: str, question: str) -> list[tuple[object, ...]]:
         return done.fetchall() if done.description else []
 
 
+def jobs(url: str) -> int:
+    ((count,),) = rows(url, "SELECT count(*) FROM procrastinate_jobs")
+    assert isinstance(count, int)
+    return count
+
+
 class TestWaking:
     async def test_whoever_is_due_is_woken_and_whoever_is_later_at_their_time(
         self, url: str
@@ -99,7 +105,7 @@ class TestWaking:
         people.wakes["now"] = now
         async with working(url, people):
             await until(lambda: people.woken != [])
-            assert rows(url, "SELECT count(*) FROM procrastinate_jobs") == [(0,)]
+            await until(lambda: jobs(url) == 0)
         assert len(people.wakes) == 500
 
     async def test_who_waited_longest_comes_first(self, url: str) -> None:
@@ -107,7 +113,7 @@ class TestWaking:
         people = People({f"p{n}": now - timedelta(seconds=n) for n in range(40)})
         people.holds = asyncio.Event()
         async with working(url, people):
-            await until(lambda: rows(url, "SELECT count(*) FROM procrastinate_jobs") != [(0,)])
+            await until(lambda: jobs(url) == 40)
             people.holds.set()
             await until(lambda: len(people.woken) == 40)
         order = [int(who[1:]) for who, _ in people.woken]
@@ -129,7 +135,7 @@ class TestWaking:
         people = People({"ann": real_now()}, fails=1)
         async with working(url, people):
             await until(lambda: people.woken != [])
-        assert rows(url, "SELECT count(*) FROM procrastinate_jobs") == [(0,)]  # none is left over
+            await until(lambda: jobs(url) == 0)  # none is left over
 
     async def test_two_workers_share_and_neither_wakes_anybody_twice(self, url: str) -> None:
         people = People({f"p{n}": real_now() for n in range(300)})
@@ -145,18 +151,18 @@ class TestWaking:
             url,
             "INSERT INTO procrastinate_workers (last_heartbeat) VALUES (now() - '1 h'::interval)",
         )
-        at = people.wakes["ann"].isoformat()
         rows(
             url,
-            "INSERT INTO procrastinate_jobs (queue_name, task_name, queueing_lock, status, worker_id)"
-            f" SELECT 'wake', 'wake', 'ann {at}', 'doing', id FROM procrastinate_workers",
+            "INSERT INTO procrastinate_jobs (queue_name, task_name, status, worker_id)"
+            " SELECT 'wake', 'wake', 'doing', id FROM procrastinate_workers",
         )
         async with working(url, people) as engine:
             await until(lambda: people.woken != [])
             app = engine._app
             assert app is not None
+            await until(lambda: jobs(url) == 1)  # its own is done
             await engine._sweep(app)
-            assert rows(url, "SELECT count(*) FROM procrastinate_jobs") == [(0,)]
+            assert jobs(url) == 0
             # This one's own two workers are left alone.
             assert rows(url, "SELECT count(*) FROM procrastinate_workers") == [(2,)]
 
@@ -225,9 +231,9 @@ class TestMaking:
             for task in asked:
                 task.cancel()
             await asyncio.gather(*asked, return_exceptions=True)
-            assert rows(url, "SELECT count(*) FROM procrastinate_jobs") == [(2,)]  # those begun
+            assert jobs(url) == 2  # those begun
             hangs.set()
-            await until(lambda: rows(url, "SELECT count(*) FROM procrastinate_jobs") == [(0,)])
+            await until(lambda: jobs(url) == 0)
 
     async def test_nobody_waits_to_be_woken_behind_things_being_made(self, url: str) -> None:
         hangs = asyncio.Event()
