@@ -14,6 +14,8 @@ exclude_patterns = ["conf.py", "draw_rooms.py"]
 myst_heading_anchors = 3
 
 html_theme = "alabaster"
+html_static_path = ["static"]
+html_css_files = ["site.css"]
 html_theme_options = {
     "description": "Paired glucose tests by text message",
     "fixed_sidebar": True,
