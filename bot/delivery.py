@@ -10,7 +10,7 @@ import random
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from typing import Any
+from typing import Any, Protocol
 
 from bot.chat.pace import Pace
 from bot.chat.port import Chat, ChatError, Gone, NotSent, Part, Refused, Throttled, Unsure
@@ -21,6 +21,7 @@ from bot.storage.letters import Letter
 from bot.storage.outbox import End
 from bot.storage.store import Store, Writer
 from bot.storage.urgency import URGENCY
+from bot.storage.work import Work
 from scheduler.clock import Clock
 
 _LOG = logging.getLogger(__name__)
@@ -43,13 +44,13 @@ MAKING_AT_ONCE = 4
 #: How long the end waits for what is under way.
 DRAIN_SECONDS = 8.0
 
-#: Draws a picture from its figures.
-Draw = Callable[[Mapping[str, Any]], Awaitable[bytes]]
+#: Draws the picture of a row of the outbox, from its figures.
+Draw = Callable[[int, Mapping[str, Any]], Awaitable[bytes]]
 #: Makes the file of an attachment for a reader: its name and bytes.
 Attach = Callable[[str, str], Awaitable[tuple[str, bytes]]]
 
 
-async def draw_nothing(_picture: Mapping[str, Any]) -> bytes:
+async def draw_nothing(_row: int, _picture: Mapping[str, Any]) -> bytes:
     """For a bot without a drawing process: the words go out alone."""
     raise NotImplementedError
 
@@ -67,8 +68,34 @@ class Makes:
     attach: Attach = attach_nothing
 
 
+class Sends(Protocol):
+    """Sends what is due, here or on another machine."""
+
+    @property
+    def is_idle(self) -> bool:
+        """Nothing is under way from here."""
+
+    def nudge(self) -> None:
+        """Something new is in the outbox."""
+
+    async def run(self) -> None:
+        """Send until `stop`."""
+
+    async def stop(self) -> None:
+        """Take nothing new, and see what is under way through."""
+
+
+def always(_work: Work) -> bool:
+    """Whoever is alone may always send."""
+    return True
+
+
 class Delivery:
-    """Sends what is due until it is stopped."""
+    """Sends what is due until it is stopped.
+
+    `may_claim` is asked in the very transaction that takes a message; `longest_look` is how
+    many seconds at most it looks away from the outbox.
+    """
 
     def __init__(
         self,
@@ -80,7 +107,11 @@ class Delivery:
         pace: Pace,
         makes: Makes,
         meter: Meter | None = None,
+        may_claim: Callable[[Work], bool] = always,
+        longest_look: float = LONGEST_LOOK,
     ) -> None:
+        self._may_claim = may_claim
+        self._longest_look = longest_look
         self._meter = meter or Meter(clock.monotonic)
         self._store = store
         self._writer = writer
@@ -148,7 +179,7 @@ class Delivery:
 
     async def _listen(self, opening: float | None) -> None:
         """Wait until a gate opens or something happens."""
-        wait = LONGEST_LOOK if opening is None else min(LONGEST_LOOK, opening)
+        wait = self._longest_look if opening is None else min(self._longest_look, opening)
         try:
             async with asyncio.timeout(max(wait, 0.001)):
                 await self._ring.wait()
@@ -211,7 +242,7 @@ class Delivery:
         try:
             async with asyncio.timeout(MAKING_SECONDS):
                 if letter.picture is not None:
-                    picture = await self._makes.draw(letter.picture)
+                    picture = await self._makes.draw(letter.id, letter.picture)
                 if letter.attachment is not None:
                     file = await self._makes.attach(letter.reader, letter.attachment)
         except Exception as error:
@@ -247,7 +278,7 @@ class Delivery:
 
     def _recover(self) -> int:
         with self._store.turn() as work:
-            return work.outbox.recover(self._clock.real_now(), all_leases=self._store.is_sqlite)
+            return work.outbox.recover(self._clock.real_now(), all_leases=True)
 
     def _sweep(self) -> None:
         with self._store.turn() as work:
@@ -256,6 +287,8 @@ class Delivery:
 
     def _claim(self, closed: frozenset[str], plain_only: bool) -> Letter | None:
         with self._store.turn() as work:
+            if not self._may_claim(work):
+                return None
             return work.outbox.claim(
                 self._clock.now(), self._clock.real_now(), closed=closed, plain_only=plain_only
             )

@@ -165,12 +165,14 @@ class TelegramChat:
         except TelegramError as error:
             raise fault_of(error) from error
 
-    async def fetch_by_webhook(self, url: str, secret: str) -> None:
-        """Have updates posted to this address with this secret. Raises a ChatError."""
+    async def fetch_by_webhook(self, url: str, secret: str, *, connections: int = 1) -> None:
+        """Have updates posted to this address with this secret, so many at a time.
+
+        Raises a ChatError.
+        """
         try:
-            # One connection, so that one chat's updates come one after the other.
             await self.bot.set_webhook(
-                url, secret_token=secret, allowed_updates=WANTED, max_connections=1
+                url, secret_token=secret, allowed_updates=WANTED, max_connections=connections
             )
         except TelegramError as error:
             raise fault_of(error) from error

@@ -315,7 +315,7 @@ async def test_a_picture_is_drawn_when_it_is_sent_and_goes_out_with_its_words(
 ) -> None:
     drawn: list[Mapping[str, Any]] = []
 
-    async def draw(picture: Mapping[str, Any]) -> bytes:
+    async def draw(_row: int, picture: Mapping[str, Any]) -> bytes:
         drawn.append(picture)
         return b"\x89PNG a picture"
 
@@ -328,7 +328,7 @@ async def test_a_picture_is_drawn_when_it_is_sent_and_goes_out_with_its_words(
 
 
 async def test_words_too_long_for_a_caption_follow_their_picture(tmp_path: Path) -> None:
-    async def draw(_picture: Mapping[str, Any]) -> bytes:
+    async def draw(_row: int, _picture: Mapping[str, Any]) -> bytes:
         return b"\x89PNG a picture"
 
     async with served(tmp_path, makes=Makes(draw=draw)) as bot:
@@ -342,7 +342,7 @@ async def test_words_too_long_for_a_caption_follow_their_picture(tmp_path: Path)
 async def test_a_drawing_that_crashes_or_hangs_lets_the_words_go_out_alone(
     tmp_path: Path, how: str
 ) -> None:
-    async def draw(_picture: Mapping[str, Any]) -> bytes:
+    async def draw(_row: int, _picture: Mapping[str, Any]) -> bytes:
         if how == "hangs":
             raise TimeoutError  # what a hung process ends as: tests/delivery/test_drawing.py
         raise RuntimeError("the process is gone")
