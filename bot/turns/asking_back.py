@@ -10,6 +10,7 @@ from bot.entries import (
     Skip,
 )
 from bot.glucose.pairs import Status, pairs
+from bot.localtime import in_zone
 from bot.planning.agenda import upcoming
 from bot.planning.asked import PLATE
 from bot.planning.due import Topic
@@ -110,7 +111,8 @@ def next_text(about: Replying, lines: list[str]) -> Iterator[str]:
         if due.topic in NAMED_NEXT and due.at > about.now + timedelta(minutes=1)
     ]
     if closed and following:
-        yield put.next_text_words(following[0].at, about.now, about.words.replies)
+        at = in_zone(following[0].at, about.book.person.zone)
+        yield put.next_text_words(at, about.now, about.words.replies)
 
 
 def standing(about: Replying) -> list[str]:

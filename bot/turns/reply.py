@@ -10,6 +10,7 @@ from bot.entries import (
     Reading,
 )
 from bot.glucose.pairs import Pair, pairs
+from bot.localtime import in_zone
 from bot.planning.agenda import upcoming
 from bot.record import Noted, Record
 from bot.turns.facts import Fact
@@ -48,5 +49,7 @@ def pair_after(record: Record, id_: int) -> Pair | None:
 
 
 def due_at(about: Replying, key: str) -> datetime | None:
-    """When the prompt with this key falls due; None if it does not come."""
-    return next((due.at for due in upcoming(about.recent, about.now) if due.key == key), None)
+    """When the prompt with this key falls due, on the participant's clock as it will be then;
+    None if it does not come."""
+    at = next((due.at for due in upcoming(about.recent, about.now) if due.key == key), None)
+    return at and in_zone(at, about.book.person.zone)

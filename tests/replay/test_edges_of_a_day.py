@@ -76,6 +76,7 @@ def test_two_hours_are_elapsed_hours_when_the_clock_is_put_forward() -> None:
         "2026-03-29T04:00:00+02:00",
         "2026-03-29T04:15:00+02:00",
     ]
+    assert "I will ask at 04:00" in played.sent[0]["text"]
 
 
 def test_a_digest_hour_that_the_clock_skips_is_the_first_valid_minute_after_it() -> None:
