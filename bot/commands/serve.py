@@ -2,9 +2,18 @@
 
 import argparse
 import asyncio
+import os
 import signal
+import sys
+from datetime import datetime, timedelta
 
-from bot import logs, settings
+from sqlalchemy.engine import make_url
+
+from bot import __version__, logs, settings
+from bot.mendable import Mendable
+from bot.metrics.meter import Figures
+from bot.metrics.systemd import Notify
+from bot.settings import Settings
 from bot.wiring import Service
 
 NAME = "serve"
@@ -13,7 +22,11 @@ HELP = "serve the chats: fetch, answer, remind; ends cleanly on SIGTERM"
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """By long polling unless an address for a webhook is given."""
-    parser.add_argument("--webhook", metavar="URL", help="have updates posted to this address")
+    parser.add_argument(
+        "--webhook",
+        metavar="URL",
+        help="have updates posted to this address (default: fetch them by long polling)",
+    )
     parser.add_argument(
         "--listen", metavar="HOST:PORT", help="where to listen for them (default: the URL's own)"
     )
@@ -23,19 +36,73 @@ def run(args: argparse.Namespace) -> int:
     """Serve until SIGTERM or SIGINT."""
     chosen = settings.load()
     chosen.token()  # refused before anything is opened
-    logs.set_up(chosen.log)
+    on_terminal = sys.stderr.isatty()
+    # Who looks on wants quiet; a service's log is kept as before.
+    quietly = on_terminal and "log" not in chosen.model_fields_set
+    logs.set_up("warning" if quietly else chosen.log)
     if args.listen and not args.webhook:
-        from bot.mendable import Mendable  # noqa: PLC0415
-
         raise Mendable("--listen goes with --webhook")
     service = Service(chosen, webhook=args.webhook, listen=args.listen)
-    asyncio.run(_serve(service))
+    asyncio.run(_serve(service, chosen, on_terminal=on_terminal))
     return 0
 
 
-async def _serve(service: Service) -> None:
-    stop = asyncio.Event()
+async def _serve(service: Service, chosen: Settings, *, on_terminal: bool) -> None:
+    stop, ready = asyncio.Event(), asyncio.Event()
     loop = asyncio.get_running_loop()
     for wanted in (signal.SIGTERM, signal.SIGINT):
         loop.add_signal_handler(wanted, stop.set)
-    await service.run(stop)
+    systemd = Notify(os.environ)
+    told = asyncio.create_task(_tell(service, chosen, ready, systemd, on_terminal=on_terminal))
+    try:
+        await service.run(stop, ready=ready)
+    finally:
+        told.cancel()
+        await asyncio.gather(told, return_exceptions=True)
+        systemd.tell("STOPPING=1")
+
+
+async def _tell(
+    service: Service,
+    chosen: Settings,
+    ready: asyncio.Event,
+    systemd: Notify,
+    *,
+    on_terminal: bool,
+) -> None:
+    """Once it serves: tell who started it, then systemd that it moves."""
+    await ready.wait()
+    systemd.tell("READY=1")
+    if on_terminal:
+        figures = await service.figures()
+        sys.stderr.write("".join(f"{line}\n" for line in overview(chosen, figures)))
+    await systemd.watch(lambda: service.is_stuck)
+
+
+def overview(chosen: Settings, figures: Figures) -> list[str]:
+    """What a person wants to see when the bot begins: version, database, people, next due."""
+    people = f"{figures.participants} participant{'s' if figures.participants != 1 else ''}"
+    database = make_url(chosen.database).render_as_string(hide_password=True)
+    lines = [
+        f"Afterplate {__version__} serves. Ctrl-C ends it.",
+        f"database   {database} (version {figures.schema})",
+        f"enrolled   {people}",
+        f"next due   {_when(figures.next_due, figures.at)}",
+    ]
+    if chosen.metrics is not None:
+        lines.append(f"metrics    http://{chosen.metrics}/metrics, /alive")
+    if chosen.clock_speed != 1:
+        lines.append(f"clock      {chosen.clock_speed:g} times as fast: for trials only")
+    return lines
+
+
+def _when(due: datetime | None, now: datetime) -> str:
+    if due is None:
+        return "nothing yet"
+    if due <= now:
+        return "now"
+    wait = timedelta(minutes=-(-(due - now) // timedelta(minutes=1)))
+    hours, minutes = divmod(wait // timedelta(minutes=1), 60)
+    days, hours = divmod(hours, 24)
+    parts = [(days, "d"), (hours, "h"), (minutes, "min")]
+    return "in " + " ".join(f"{number} {unit}" for number, unit in parts if number)

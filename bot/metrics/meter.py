@@ -37,12 +37,13 @@ class Turn(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Figures:
-    """What the database says now.
+    """What the database says at an instant of the bot's time.
 
     By kind of message, of what is due and not yet settled: how many, and for how long the
     oldest of them has been due (seconds of the bot's time).
     """
 
+    at: datetime
     waiting: Mapping[Kind, int] = field(default_factory=dict)
     oldest: Mapping[Kind, float] = field(default_factory=dict)
     participants: int = 0

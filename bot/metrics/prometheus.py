@@ -8,7 +8,7 @@ import logging
 import platform
 import re
 from collections.abc import Callable, Iterator
-from datetime import datetime, timedelta
+from datetime import timedelta
 
 from prometheus_client import (
     CollectorRegistry,
@@ -147,11 +147,9 @@ class StateCollector(Collector):
         self,
         meter: Meter,
         ask: Callable[[], Figures | None],
-        now: Callable[[], datetime],
     ) -> None:
         self._meter = meter
         self._ask = ask
-        self._now = now
 
     def describe(self) -> list[GaugeMetricFamily]:
         """Nothing ahead: registering must not ask the database."""
@@ -189,7 +187,7 @@ class StateCollector(Collector):
         if figures.next_due is not None:
             due = figures.next_due
             yield _gauge("next_due_timestamp_seconds", "The next wake-up", due.timestamp())
-            late = max(0.0, (self._now() - due).total_seconds())
+            late = max(0.0, (figures.at - due).total_seconds())
             yield _gauge("wake_overdue_seconds", "By how much that is past", late)
 
 

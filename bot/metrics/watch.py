@@ -40,7 +40,7 @@ def watched(
 
     meter = PrometheusMeter(clock.monotonic)
     liveness = Liveness(meter, asyncio.get_running_loop(), ask)
-    meter.registry.register(StateCollector(meter, liveness.figures_or_none, clock.now))
+    meter.registry.register(StateCollector(meter, liveness.figures_or_none))
 
     def metrics(accept: str) -> Answer:
         content, kind = meter.text(accept)

@@ -33,6 +33,7 @@ def figures(work: Work, now: datetime) -> Figures:
             oldest[kind] = max(oldest.get(kind, 0), (at - due) / 1000)
     earliest = work.earliest()
     return Figures(
+        at=now,
         waiting=waiting,
         oldest=oldest,
         participants=_count(work.connection),

@@ -142,7 +142,7 @@ def test_check_says_that_a_database_is_damaged(tmp_path: Path) -> None:
 def test_a_command_that_needs_no_database_loads_none() -> None:
     code = (
         "import sys; import bot.__main__ as m\n"
-        "m._parser(['read']); print('sqlalchemy' in sys.modules, 'telegram' in sys.modules)"
+        "m.parser_of(['read']); print('sqlalchemy' in sys.modules, 'telegram' in sys.modules)"
     )
     result = subprocess.run(
         [sys.executable, "-c", code],

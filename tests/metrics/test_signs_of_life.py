@@ -5,6 +5,7 @@ import subprocess
 import sys
 import threading
 import time
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -44,12 +45,12 @@ def beating(meter: Meter) -> Meter:
 
 
 async def figures() -> Figures:
-    return Figures()
+    return Figures(at=datetime(2026, 3, 2, tzinfo=UTC))
 
 
 async def never() -> Figures:
     await asyncio.sleep(60)
-    return Figures()
+    return Figures(at=datetime(2026, 3, 2, tzinfo=UTC))
 
 
 async def broken() -> Figures:
