@@ -1,7 +1,7 @@
 """The person whom the bot serves, as the record knows them. Frozen; a change is a new one."""
 
 from dataclasses import dataclass, field
-from datetime import datetime, time
+from datetime import date, datetime, time
 from enum import StrEnum
 
 from bot.units import Unit
@@ -82,6 +82,8 @@ class Participant:
     discreet: bool = False
     high_plan_until: datetime | None = None
     nights_until: datetime | None = None
+    fast_from: date | None = None  # days of fasting that the educator has released,
+    fast_to: date | None = None  # both of them included
     consent: str | None = None  # the version of the wording that was agreed to
     silent: bool = False  # asked whether to go on, and no word since
     rhythm: str = "daily"  # how often pairs are tested: bot.programme.testing.Rhythm
@@ -100,6 +102,14 @@ class Participant:
     def needs_release(self) -> bool:
         """Each step past as_usual waits for the educator: with less starch lows can come."""
         return self.can_go_low or self.can_make_ketones
+
+    def fasts_on(self, day: date) -> bool:
+        """Whether this local date is one of the fasting days that the educator released."""
+        return (
+            self.fast_from is not None
+            and self.fast_to is not None
+            and self.fast_from <= day <= self.fast_to
+        )
 
     @property
     def judged(self) -> bool:

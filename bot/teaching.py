@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 from bot.caution.ladder import word_to_educator
 from bot.educator.alerts import gather, next_alert
 from bot.educator.educator import Educator
+from bot.educator.visits import expecting, next_visit
 from bot.messages import Incoming
 from bot.participants import Enrolment, Invitation, Participant
 from bot.record import Record
@@ -104,7 +105,8 @@ class Teaching:
         return self._keep(work, teaching.attend(desk, now=now), now)
 
     def follow(self, work: Work, before: Participant, record: Record, now: datetime) -> Kept:
-        """After a participant's turn: alerts for their educator, or the end of access."""
+        """After a participant's turn: alerts for their educator and what waits for them, or the
+        end of access."""
         person = record.participant
         kept = []
         if before.educator is not None and person.educator != before.educator:
@@ -115,8 +117,11 @@ class Teaching:
                 words = word_to_educator(record)
                 since = max(educator.joined_at, now - NOT_NEWS)
                 changed = gather(educator, person.id, words, since=since)
+                changed = expecting(changed, person, since=since)
                 if changed != educator:
                     kept.append(Kept(wake_at=self._save(work, changed, now)))
+                asked = teaching.waiting(educator, record, now)
+                kept.append(Kept(said=work.outbox.queue(asked, self._real_now())))
         return together(kept)
 
     def joined(self, work: Work, person: Participant, code: str, now: datetime) -> Kept:
@@ -167,7 +172,7 @@ class Teaching:
         deputy = None
         if educator.deputy is not None and educator.deputy_agreed:
             deputy = work.educators.get(educator.deputy)
-        wake_at = next_alert(educator, deputy, now)
+        wake_at = _earliest((next_alert(educator, deputy, now), next_visit(educator, now)))
         work.educators.save(educator, self._real_now(), wake_at)
         return wake_at
 

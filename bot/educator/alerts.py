@@ -153,6 +153,7 @@ def forgotten(educator: Educator, participant: str) -> Educator:
         educator,
         alerts=tuple(one for one in educator.alerts if one.participant != participant),
         labels=tuple(one for one in educator.labels if one[0] != participant),
+        visits=tuple(one for one in educator.visits if one.participant != participant),
     )
 
 

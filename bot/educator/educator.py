@@ -66,6 +66,16 @@ class Invited:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Visit:
+    """The visit of a participant, two weeks after joining; `told_at` once the educator was
+    reminded of it."""
+
+    participant: str
+    due_at: datetime
+    told_at: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Usual:
     """What the last invitation said of place, unit and emergency number."""
 
@@ -97,6 +107,7 @@ class Educator:
     labels: tuple[tuple[str, str], ...] = ()
     alerts: tuple[Alert, ...] = ()
     last_alert: int = 0
+    visits: tuple[Visit, ...] = ()
 
     def label(self, participant: str) -> str | None:
         """The educator's own word for a participant."""

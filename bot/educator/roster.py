@@ -19,8 +19,9 @@ from bot.glucose.readings import settled
 from bot.glucose.week import is_very_high
 from bot.localtime import DAY, local_date, shifted
 from bot.participants import Participant
+from bot.programme.steps import offer
 from bot.programme.strips import KEPT, strip_count
-from bot.programme.testing import rhythm_at, strips_a_week
+from bot.programme.testing import propose, rhythm_at, strips_a_week
 from bot.record import Record
 from bot.record.fold import is_low, when
 
@@ -38,6 +39,9 @@ SILENT_FOR = timedelta(days=7)
 #: Stuck: of so many last complete pairs at least so many above the goal after a meal, the
 #: newest not older than two weeks (project rule).
 STUCK_OF, STUCK_NEEDS = 6, 5
+
+#: Which step is in force is known if joining or a step lies within it, as far as a roster looks.
+LOOKS_BACK = timedelta(days=35)
 
 #: Strips run out within it (project rule).
 STRIPS_SOON = timedelta(days=7)
@@ -64,6 +68,8 @@ class Reason(StrEnum):
     NO_PAIRS = "no_pairs"
     STUCK = "stuck"
     STRIPS = "strips"
+    STEP_WAITS = "step_waits"
+    FEWER_WAITS = "fewer_waits"
 
 
 TIER_OF = {
@@ -75,6 +81,8 @@ TIER_OF = {
     Reason.NO_PAIRS: Tier.SILENCE,
     Reason.STUCK: Tier.PROGRESS,
     Reason.STRIPS: Tier.PROGRESS,
+    Reason.STEP_WAITS: Tier.PROGRESS,
+    Reason.FEWER_WAITS: Tier.PROGRESS,
 }
 _ORDER = tuple(Reason)
 
@@ -132,6 +140,7 @@ def _whys(record: Record, now: datetime) -> Iterator[Why]:
     yield from _silence(record, every, now)
     yield from _stuck(every, now)
     yield from _strips(record, now)
+    yield from _waiting(record, every, now)
 
 
 def _lows(record: Record, now: datetime) -> Iterator[Why]:
@@ -216,6 +225,17 @@ def _strips(record: Record, now: datetime) -> Iterator[Why]:
     soon = local_date(now, record.participant.zone) + STRIPS_SOON
     if count.left <= KEPT or (count.runs_out_on is not None and count.runs_out_on <= soon):
         yield Why(reason=Reason.STRIPS, count=count.left)
+
+
+def _waiting(record: Record, every: Sequence[Pair], now: datetime) -> Iterator[Why]:
+    """What the educator has to release before the participant can go on."""
+    knows_its_step = bool(record.steps) or _within(record.participant.joined_at, now, LOOKS_BACK)
+    following = offer(record, every, now) if knows_its_step else None
+    if following is not None and following.ready and following.needs_release:
+        yield Why(reason=Reason.STEP_WAITS)
+    proposal = propose(record, every, now)
+    if proposal is not None and proposal.needs_educator:
+        yield Why(reason=Reason.FEWER_WAITS)
 
 
 def _within(instant: datetime, now: datetime, span: timedelta) -> bool:

@@ -82,7 +82,12 @@ def _candidates(record: Record, recent: Record, now: datetime) -> Iterator[Due]:
     yield from after_meals(near)
     yield from after_activities(near)
     rhythm = Rhythm(person.rhythm)
-    yield from before_meals(record, now, AHEAD, lambda day: testing_day(rhythm, day, person))
+    yield from before_meals(
+        record,
+        now,
+        AHEAD,
+        lambda day: testing_day(rhythm, day, person) and not person.fasts_on(day),
+    )
     # A day back: a digest put off by quiet time belongs to the evening before.
     yield from digests(recent, shifted(now, -DAY))
     if person.silent:

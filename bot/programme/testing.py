@@ -27,8 +27,9 @@ SETTLED_OF, SETTLED_NEEDS = 6, 5
 #: More tests: two of the last three complete pairs outside a goal (project rule).
 LEFT_OF, LEFT_NEEDS = 3, 2
 
-#: The setting under which the rhythm is kept among the requests.
-SETTING = "testing"
+#: The settings under which the rhythm, and an educator's release of fewer tests, are kept among
+#: the requests.
+SETTING, RELEASED = "testing", "fewer_tests_released"
 
 
 class Rhythm(StrEnum):
@@ -98,6 +99,11 @@ def strips_a_week(rhythm: Rhythm) -> int:
     return 2 * len(TESTING_DAYS[rhythm]) + 1
 
 
+def fewer(rhythm: Rhythm) -> Rhythm | None:
+    """The next rhythm with fewer tests; None after the last."""
+    return MOVES.get((rhythm, Tendency.SETTLED))
+
+
 def propose(record: Record, every: Sequence[Pair], now: datetime) -> Proposal | None:
     """The move that the last complete pairs speak for, if any.
 
@@ -123,7 +129,9 @@ def propose(record: Record, every: Sequence[Pair], now: datetime) -> Proposal | 
                 because=tendency,
                 within=sum(last),
                 of=len(last),
-                needs_educator=tendency is Tendency.SETTLED and record.participant.needs_release,
+                needs_educator=tendency is Tendency.SETTLED
+                and record.participant.needs_release
+                and not _released(record, to, since),
             )
     return None
 
@@ -140,6 +148,17 @@ def _rhythm(record: Record, instant: datetime) -> tuple[Rhythm, datetime]:
     if not told:  # set before the events that are looked at, or never
         return Rhythm(record.participant.rhythm), record.participant.joined_at
     return Rhythm(told[-1].entry.setting_value or Rhythm.DAILY), told[-1].at
+
+
+def _released(record: Record, to: Rhythm, since: datetime) -> bool:
+    """Whether the educator has released this rhythm since the one in force began."""
+    return any(
+        noted.entry.what is What.SETTINGS
+        and noted.entry.setting == RELEASED
+        and noted.entry.setting_value == to.value
+        and noted.at.timestamp() >= since.timestamp()
+        for noted in record.requests
+    )
 
 
 def _shows(tendency: Tendency, last: Sequence[bool]) -> bool:

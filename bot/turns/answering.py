@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from bot.entries import Activity, Ask, Correction, Meal, Reading, Understood
 from bot.turns import doubts, wishes
 from bot.turns.notebook import Notebook
+from bot.turns.own_wishes import wish
 from bot.turns.questions import (
     ERASE,
     FIRST_BITE,
@@ -26,13 +27,14 @@ from bot.words.language import Language
 
 
 def answer(text: str, understood: Understood, book: Notebook, words: Language) -> Answered | None:
-    """Take a message as the answer to an open question; None if it is not one."""
+    """Take a message as the answer to an open question, or as a wish of the conversation's own;
+    None if it is neither."""
     for question in open_questions(book.before, book):
         take = _TAKERS.get(question.entry.topic) or _BY_ASK.get(question.entry.ask)
         taken = take(text, understood, question, book, words) if take else None
         if taken is not None:
             return taken
-    return None
+    return wish(text, understood, book, words)
 
 
 def is_complete(understood: Understood) -> bool:

@@ -221,7 +221,12 @@ def _caution(heard: _Heard, cautions: tuple[Caution, ...]) -> None:
     book = heard.book
     for caution in cautions:
         text = caution_words(
-            caution, book.person, heard.words.cautions, now=heard.now, by=heard.incoming.by
+            caution,
+            book.person,
+            heard.words.cautions,
+            now=heard.now,
+            by=heard.incoming.by,
+            fast=heard.words.wishes.fast_caution,
         )
         book.say(
             Kind.CAUTION,

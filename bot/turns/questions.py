@@ -26,6 +26,9 @@ HUNGER, TIREDNESS, GO_ON, ERASE, FIRST_BITE, MOMENT, RHYTHM, LOWS, KETONES = (
     "may_go_low",
     "ketone_risk",
 )
+#: Asked of the educator, in the participant's record: a step, fewer tests or fasting days, to be
+#: released.
+STEP_WAITS, FEWER_WAITS, FAST_WAITS = "step_waits", "fewer_waits", "fast_waits"
 OPEN: Mapping[str | None, timedelta] = {
     HUNGER: timedelta(days=6),
     TIREDNESS: timedelta(days=6),

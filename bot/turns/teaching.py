@@ -8,9 +8,11 @@ from collections.abc import Callable, Mapping
 from datetime import datetime
 
 from bot.educator.educator import Educator
+from bot.educator.visits import expecting
 from bot.messages import Content, Incoming
 from bot.participants import Participant
 from bot.turns import teaching_granting as granting
+from bot.turns import teaching_releasing as releasing
 from bot.turns import teaching_showing as showing
 from bot.turns.teaching_alerts import MARKS, attend, list_alerts, mark_alert
 from bot.turns.teaching_colleagues import (
@@ -31,6 +33,7 @@ from bot.turns.teaching_inviting import (
 )
 from bot.turns.teaching_joining import welcome
 from bot.turns.teaching_reading import Wished, named, plain, wished
+from bot.turns.teaching_releasing import waiting
 from bot.words.educator import Wish
 from bot.words.educator_lines import who_words
 from bot.words.language import language
@@ -44,6 +47,7 @@ __all__ = [
     "joined",
     "left",
     "teach",
+    "waiting",
     "welcome",
 ]
 
@@ -63,7 +67,9 @@ SETS: Mapping[Wish, Page] = {
     Wish.GOALS: granting.set_goals,
     Wish.LOW: granting.set_low,
     Wish.HIGH: granting.set_high,
-    Wish.RELEASE: lambda lesson, person, _: granting.release(lesson, person),
+    Wish.RELEASE: lambda lesson, person, _: releasing.release_step(lesson, person),
+    Wish.FEWER: lambda lesson, person, _: releasing.release_fewer(lesson, person),
+    Wish.FAST: releasing.set_fast,
     Wish.PLAN: lambda lesson, person, _: granting.set_plan(lesson, person),
     Wish.END_PLAN: lambda lesson, person, _: granting.end_plan(lesson, person),
     Wish.NOTE: granting.send_note,
@@ -107,7 +113,7 @@ def teach(
 
 def joined(educator: Educator, person: Participant, code: str, *, now: datetime) -> Taught:
     """A participant has joined with a code of this educator, who is told of it."""
-    changed = joined_by(educator, person, code)
+    changed = expecting(joined_by(educator, person, code), person, since=now)
     say = language(educator.language).educator
     who = who_words(person, changed)
     shares = "" if person.tell_educator else say.not_shared.format(who=person.id)
@@ -139,8 +145,8 @@ def _answered(begun: Lesson, text: str, fresh: Code, quoted: str | None) -> bool
         return True
     if talk.stage == DEPUTY:
         return _deputy_named(begun, text, told)
-    if talk.stage == granting.RELEASE:
-        return _release_answered(begun, text, dict(talk.known).get("who", ""))
+    if talk.stage in releasing.ANYWAY:
+        return _release_answered(begun, text, talk.stage, dict(talk.known).get("who", ""))
     if take_answer(begun, text, fresh):
         return True
     if told is not None:  # something else is wished: the question is dropped
@@ -160,7 +166,7 @@ def _deputy_named(begun: Lesson, text: str, told: Wished | None) -> bool:
     return False
 
 
-def _release_answered(begun: Lesson, text: str, who: str) -> bool:
+def _release_answered(begun: Lesson, text: str, stage: str, who: str) -> bool:
     begun.educator = talking(begun.educator, None)
     words = plain(text)
     if words in begun.say.no:
@@ -169,7 +175,7 @@ def _release_answered(begun: Lesson, text: str, who: str) -> bool:
     person = next((one for one in begun.desk.own if one.id == who), None)
     if words not in begun.say.yes or person is None:
         return False
-    granting.release(begun, person, all_the_same=True)
+    releasing.ANYWAY[stage](begun, person)
     return True
 
 

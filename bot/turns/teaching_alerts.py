@@ -20,6 +20,7 @@ from bot.localtime import fixed, shifted
 from bot.messages import Kind, Saying
 from bot.turns.teaching_desk import Desk, Lesson, Taught, record_of
 from bot.turns.teaching_reading import numbers, page_of
+from bot.turns.teaching_visits import tell_visits
 from bot.words.educator import Wish
 from bot.words.educator_lines import alert_lines, alert_words, mark_buttons, paged, passed_words
 from bot.words.language import language
@@ -35,7 +36,7 @@ MARKS: Mapping[Wish, Mark] = {
 
 
 def attend(desk: Desk, *, now: datetime) -> Taught:
-    """Tell the alerts that are due at `now`, each to whom it is due.
+    """Tell the alerts that are due at `now`, each to whom it is due, and remind of visits.
 
     What a participant's record gives no reason for any more is dropped first: a low that was
     answered in time, a number that was mended.
@@ -52,6 +53,7 @@ def attend(desk: Desk, *, now: datetime) -> Taught:
         text = lesson.say.missed.format(count=len(missed))
         lesson.tell(educator, text, f"missed:{newest}", (lesson.say.wishes[Wish.ALERTS][0],))
     lesson.educator = told(educator, tellings, now)
+    tell_visits(lesson)
     return lesson.taught()
 
 

@@ -8,11 +8,13 @@ from bot.educator.educator import Educator
 from bot.educator.hours import opening
 from bot.localtime import fixed
 from bot.messages import Incoming, Kind, Saying
-from bot.participants import Enrolment, Invitation, Participant
+from bot.participants import Enrolment, Invitation, Participant, State
 from bot.planning.agenda import next_wake
+from bot.planning.quiet import after_quiet
 from bot.record import Body, Event, Record, Spoke, fold
 from bot.record.fold import of
 from bot.turns.turn import Opened, Turn
+from bot.words.asks import AskSentences
 from bot.words.educator import EducatorSentences
 from bot.words.educator_lines import who_words
 from bot.words.language import language
@@ -74,6 +76,11 @@ class Lesson:
         """The sentences of the educator's language."""
         return language(self.educator.language).educator
 
+    @property
+    def asks(self) -> AskSentences:
+        """Those about what waits for the educator."""
+        return language(self.educator.language).asks
+
     def who(self, person: Participant) -> str:
         """How the educator calls a participant."""
         return who_words(person, self.educator)
@@ -94,7 +101,7 @@ class Lesson:
 
     def tell(self, to: Educator, text: str, key: str, buttons: tuple[str, ...] = ()) -> None:
         """Tell an educator (this one or a colleague) something unasked, in working hours."""
-        self.says.append(unasked(to, text, key, self.now, buttons))
+        self.says.append(unasked(to, text, key, self.now, buttons=buttons))
 
     def record(self, who: str) -> Record:
         """The last 35 days of a participant."""
@@ -115,6 +122,7 @@ class Lesson:
         *bodies: Body,
         note: str | None = None,
         due_at: datetime | None = None,
+        buttons: tuple[str, ...] = (),
     ) -> None:
         """Change a participant and add to their record; `note` is said to them."""
         opened = self.desk.open(person.id)
@@ -127,6 +135,7 @@ class Lesson:
                 text=note,
                 key=f"educator:{self.educator.id}:{self.key}",
                 due_at=due_at or at,
+                buttons=buttons,
             )
             says = (saying,)
             bodies = (*bodies, Spoke(kind=Kind.NOTE, about=None, key=saying.key))
@@ -158,12 +167,38 @@ class Lesson:
         )
 
 
+def change_and_tell(
+    lesson: Lesson,
+    person: Participant,
+    *bodies: Body,
+    note: str,
+    buttons: tuple[str, ...] = (),
+) -> None:
+    """Change a participant, and tell them after quiet time unless they asked for silence."""
+    said = None if person.state is State.STOPPED else note
+    due_at = after_quiet(person, lesson.now)
+    lesson.change(person, *bodies, note=said, due_at=due_at, buttons=buttons)
+
+
 def unasked(
-    to: Educator, text: str, key: str, now: datetime, buttons: tuple[str, ...] = ()
+    to: Educator,
+    text: str,
+    key: str,
+    now: datetime,
+    *,
+    buttons: tuple[str, ...] = (),
+    attachment: str | None = None,
 ) -> Saying:
     """A note to an educator; outside their hours it waits."""
-    due_at = opening(to, now)
-    return Saying(to=to.id, kind=Kind.NOTE, text=text, key=key, due_at=due_at, buttons=buttons)
+    return Saying(
+        to=to.id,
+        kind=Kind.NOTE,
+        text=text,
+        key=key,
+        due_at=opening(to, now),
+        buttons=buttons,
+        attachment=attachment,
+    )
 
 
 def record_of(desk: Desk, who: str) -> Record:

@@ -1,9 +1,10 @@
-"""What an educator may set for one participant, within safe bounds: goals, limits, plan, step,
-note, label."""
+"""What an educator may set for one participant, within safe bounds: goals, limits, plan, note,
+label. What they release is in teaching_releasing.py."""
 
 from collections.abc import Callable
 from dataclasses import replace
 
+from bot.educator import goal_log
 from bot.educator.bounds import (
     AFTER_HIGH,
     BEFORE_HIGH,
@@ -15,20 +16,16 @@ from bot.educator.bounds import (
     with_high_plan,
     with_low,
 )
-from bot.entries import Request, What
 from bot.localtime import in_zone
 from bot.participants import Participant, State
 from bot.planning.quiet import after_quiet
-from bot.programme.steps import RELEASED, calm, next_step, step_at
-from bot.turns.teaching_desk import Lesson, talking
+from bot.turns.teaching_desk import Lesson, change_and_tell
 from bot.turns.teaching_inviting import cut_label
 from bot.turns.teaching_reading import numbers
 from bot.words.amounts import clock, number_words
 from bot.words.educator_lines import goals_line
 from bot.words.language import language
 
-#: The question that is open while a step is released in spite of a low.
-RELEASE = "release"
 #: A note's longest text, so that it stays one message (project rule).
 LONGEST_NOTE = 1000
 
@@ -52,7 +49,8 @@ def set_goals(lesson: Lesson, person: Participant, rest: str) -> None:
         return
     theirs = language(person.language).educator
     goals = goals_line(changed, theirs.person_goals)
-    _change(lesson, changed, note=theirs.goals_changed_note.format(goals=goals))
+    logged = goal_log.as_request(person, changed, lesson.educator.id)
+    change_and_tell(lesson, changed, logged, note=theirs.goals_changed_note.format(goals=goals))
     lesson.answer(
         say.goals_set.format(who=lesson.who(person), goals=goals_line(changed, say.person_goals))
     )
@@ -83,7 +81,9 @@ def _set_limit(
         lesson.answer(_bounds(lesson.say.limit_bounds, (*LOW, *HIGH), person))
         return
     theirs = language(person.language).educator
-    _change(lesson, changed, note=goals_line(changed, theirs.limits_changed_note))
+    logged = goal_log.as_request(person, changed, lesson.educator.id)
+    note = goals_line(changed, theirs.limits_changed_note)
+    change_and_tell(lesson, changed, logged, note=note)
     shown = goals_line(changed, template.replace("{who}", "\0"))
     lesson.answer(shown.replace("\0", lesson.who(person)))
 
@@ -94,39 +94,13 @@ def _bounds(template: str, bounds: tuple[float, ...], person: Participant) -> st
     return template.format(unit=person.unit.value, **shown)
 
 
-def release(lesson: Lesson, person: Participant, *, all_the_same: bool = False) -> None:
-    """Release the next step; the participant decides when to take it."""
-    say, record = lesson.say, lesson.whole(person.id)
-    who = lesson.who(person)
-    step = next_step(step_at(record, lesson.now))
-    if step is None:
-        lesson.answer(say.release_last.format(who=who))
-        return
-    if not person.needs_release:
-        lesson.answer(say.release_not_needed.format(who=who))
-        return
-    if not calm(record, lesson.now) and person.tell_educator and not all_the_same:
-        lesson.educator = talking(lesson.educator, RELEASE, ("who", person.id))
-        text = say.release_held.format(who=who, step=say.step_names[step])
-        lesson.answer(text, say.yes_no)
-        return
-    theirs = language(person.language).educator
-    _change(
-        lesson,
-        person,
-        Request(what=What.SETTINGS, setting=RELEASED, setting_value=step.value),
-        note=theirs.released_note.format(step=theirs.step_names[step]),
-    )
-    lesson.answer(say.released.format(step=say.step_names[step], who=who))
-
-
 def set_plan(lesson: Lesson, person: Participant) -> None:
     """A plan of 14 days for somebody who is high for weeks."""
     say, theirs = lesson.say, language(person.language).educator
     changed = with_high_plan(person, lesson.now)
     assert changed.high_plan_until is not None  # noqa: S101 - just set
     until = f"{in_zone(changed.high_plan_until, person.zone):%Y-%m-%d}"
-    _change(lesson, changed, note=theirs.plan_note.format(until=until))
+    change_and_tell(lesson, changed, note=theirs.plan_note.format(until=until))
     lesson.answer(say.plan_set.format(who=lesson.who(person), until=until))
 
 
@@ -168,9 +142,3 @@ def set_label(lesson: Lesson, person: Participant, rest: str) -> None:
     others = tuple(one for one in lesson.educator.labels if one[0] != person.id)
     lesson.educator = replace(lesson.educator, labels=(*others, (person.id, label)))
     lesson.answer(lesson.say.labelled.format(who=lesson.who(person)))
-
-
-def _change(lesson: Lesson, person: Participant, *bodies: Request, note: str) -> None:
-    """Change a participant, and tell them unless they asked for silence."""
-    said = None if person.state is State.STOPPED else note
-    lesson.change(person, *bodies, note=said, due_at=after_quiet(person, lesson.now))

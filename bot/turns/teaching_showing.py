@@ -1,13 +1,14 @@
 """What an educator is shown: the roster, one participant's record, chart and steps, the group."""
 
+from collections.abc import Mapping
 from datetime import timedelta
 
 from bot.educator.group import group_figures
-from bot.educator.roster import Tier, line, roster
+from bot.educator.roster import Reason, Tier, line, roster
 from bot.entries import Step
 from bot.glucose.pairs import pairs
 from bot.glucose.week import Week, week
-from bot.localtime import MINUTE, in_zone, shifted
+from bot.localtime import MINUTE, in_zone, local_date, shifted
 from bot.participants import Participant
 from bot.programme.steps import next_step, offer, released, step_at
 from bot.record import Record
@@ -15,6 +16,7 @@ from bot.turns.teaching_desk import Lesson
 from bot.turns.teaching_reading import page_of
 from bot.turns.weekly import summary
 from bot.words.amounts import change_words, mg_dl_words
+from bot.words.asks import days_words
 from bot.words.educator import Wish
 from bot.words.educator_lines import goals_line, group_words, paged, roster_lines, why_words
 from bot.words.language import language
@@ -39,8 +41,32 @@ def show_roster(lesson: Lesson, rest: str) -> None:
     lesson.answer(text, (*shows, *more))
 
 
+#: What waits for the educator, and the command that releases it.
+RELEASES: Mapping[Reason, Wish] = {
+    Reason.STEP_WAITS: Wish.RELEASE,
+    Reason.FEWER_WAITS: Wish.FEWER,
+}
+
+
 def show_person(lesson: Lesson, person: Participant) -> None:
-    """One page: the step, why a look is needed, the figures of two weeks, goals, what is known."""
+    """One page of a participant, with buttons for more."""
+    lesson.answer(person_words(lesson, person), person_buttons(lesson, person))
+
+
+def person_buttons(lesson: Lesson, person: Participant) -> tuple[str, ...]:
+    """What waits for release, then what else there is to see."""
+    say = lesson.say
+    whys = line(lesson.record(person.id), lesson.now).whys
+    releases = tuple(
+        f"{say.wishes[RELEASES[why.reason]][-1]} {person.id}"
+        for why in whys
+        if why.reason in RELEASES
+    )
+    return (*releases, *(button.format(id=person.id) for button in say.person_buttons))
+
+
+def person_words(lesson: Lesson, person: Participant) -> str:
+    """The step, why a look is needed, the figures of two weeks, goals, what is known."""
     say, record = lesson.say, lesson.whole(person.id)
     head = say.person.format(
         who=lesson.who(person),
@@ -57,9 +83,7 @@ def show_person(lesson: Lesson, person: Participant) -> None:
     flags = _flags(person, lesson)
     if flags:
         lines.append(say.person_flags.format(flags=", ".join(flags)))
-    lesson.answer(
-        "\n".join(lines), tuple(button.format(id=person.id) for button in say.person_buttons)
-    )
+    return "\n".join(lines)
 
 
 def _figures(figures: Week, person: Participant, lesson: Lesson) -> str:
@@ -96,6 +120,9 @@ def _flags(person: Participant, lesson: Lesson) -> list[str]:
     flags = [say.flag_lows] if person.can_go_low else []
     if person.can_make_ketones:
         flags.append(say.flag_ketones)
+    if person.fast_to is not None and person.fast_to >= local_date(lesson.now, person.zone):
+        first, last = person.fast_from or person.fast_to, person.fast_to
+        flags.append(days_words(first, last, lesson.asks.fast_flag))
     until = person.high_plan_until
     if until is not None and until > lesson.now:
         flags.append(say.flag_plan.format(until=f"{in_zone(until, person.zone):%Y-%m-%d}"))

@@ -70,6 +70,8 @@ def rhythm(
         _set_rhythm(book, wanted)
         line = say.rhythm_set.format(rhythm=say.rhythms[wanted])
     elif plain in words.enrolling.no:
+        # Said anew, so that the pairs so far speak for no further proposal.
+        _set_rhythm(book, Rhythm(book.person.rhythm))
         line = say.rhythm_kept
     else:
         return None

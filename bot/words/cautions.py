@@ -10,6 +10,7 @@ from bot.caution.caution import Caution, Why
 from bot.caution.ladder import Recheck, RecheckKind, retest_after_recovery
 from bot.caution.thresholds import BEFORE_ACTIVITY, VERY_HIGH, Level
 from bot.entries import By, Reading
+from bot.localtime import local_date
 from bot.participants import Participant, State
 from bot.record import Noted
 from bot.record.fold import when
@@ -36,6 +37,11 @@ __all__ = [
 ]
 
 
+#: Below 70, from 300 or unwell: a fast ends (design of the programme). An emergency's own words
+#: say what is to be done, and nothing else.
+ENDS_A_FAST = frozenset({Level.VERY_LOW, Level.LOW, Level.VERY_HIGH, Level.SYMPTOMS})
+
+
 def caution_words(
     caution: Caution,
     participant: Participant,
@@ -43,8 +49,12 @@ def caution_words(
     *,
     now: datetime,
     by: By = By.SELF,
+    fast: str = "",
 ) -> str:
-    """A caution in full: the action first, at the end (but for an emergency) the care team."""
+    """A caution in full: the action first, at the end (but for an emergency) the care team.
+
+    `fast` tells somebody who fasts today to end the fast; it stands where the day calls for it.
+    """
     voice = sentences.voice(by)
     match caution.level:
         case Level.EMERGENCY:
@@ -61,6 +71,8 @@ def caution_words(
             said = [voice.call_this_week, voice.second_low, voice.only_they]
         case Level.SYMPTOMS:
             said = _symptoms(caution, participant, voice)
+    if caution.level in ENDS_A_FAST and participant.fasts_on(local_date(now, participant.zone)):
+        said.append(fast)
     said.append(voice.nobody_watches)
     if caution.level is not Level.EMERGENCY:
         said.append(voice.care_team_first)

@@ -25,6 +25,8 @@ class Wish(StrEnum):
     LOW = "low"
     HIGH = "high"
     RELEASE = "release"
+    FEWER = "fewer"
+    FAST = "fast"
     PLAN = "plan"
     END_PLAN = "end_plan"
     NOTE = "note"
@@ -174,12 +176,6 @@ class EducatorSentences:
     limit_bounds: str
     goals_changed_note: str
     limits_changed_note: str
-    released: str
-    released_note: str
-    release_last: str
-    release_not_needed: str
-    release_held: str
-    release_anyway: str
     plan_set: str
     plan_ended: str
     plan_ended_already: str

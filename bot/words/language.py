@@ -2,9 +2,11 @@
 
 from dataclasses import dataclass
 
+from bot.words.asks import AskSentences
 from bot.words.cautions import CautionSentences
 from bot.words.digest import DigestSentences
 from bot.words.educator import EducatorSentences
+from bot.words.english.asks import ASKS
 from bot.words.english.cautions import CAUTIONS
 from bot.words.english.digest import DIGEST
 from bot.words.english.educator import EDUCATOR
@@ -14,6 +16,7 @@ from bot.words.english.prompts import PROMPTS
 from bot.words.english.record_page import RECORD_PAGE
 from bot.words.english.replies import REPLIES
 from bot.words.english.requests import REQUESTS
+from bot.words.english.wishes import WISHES
 from bot.words.enrolling import EnrolSentences
 from bot.words.programme import ProgrammeSentences
 from bot.words.prompts import PromptSentences
@@ -21,6 +24,7 @@ from bot.words.record_page import RecordPageSentences
 from bot.words.replies import ReplySentences
 from bot.words.requests import RequestSentences
 from bot.words.spanish import (
+    asks,
     cautions,
     digest,
     educator,
@@ -30,7 +34,9 @@ from bot.words.spanish import (
     record_page,
     replies,
     requests,
+    wishes,
 )
+from bot.words.wishes import WishSentences
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,6 +51,8 @@ class Language:
     cautions: CautionSentences
     digest: DigestSentences
     educator: EducatorSentences
+    asks: AskSentences
+    wishes: WishSentences
     programme: ProgrammeSentences
     record_page: RecordPageSentences
 
@@ -58,6 +66,8 @@ ENGLISH = Language(
     cautions=CAUTIONS,
     digest=DIGEST,
     educator=EDUCATOR,
+    asks=ASKS,
+    wishes=WISHES,
     programme=PROGRAMME,
     record_page=RECORD_PAGE,
 )
@@ -71,6 +81,8 @@ SPANISH = Language(
     cautions=cautions.CAUTIONS,
     digest=digest.DIGEST,
     educator=educator.EDUCATOR,
+    asks=asks.ASKS,
+    wishes=wishes.WISHES,
     programme=programme.PROGRAMME,
     record_page=record_page.RECORD_PAGE,
 )

@@ -25,8 +25,10 @@ class ProgrammeSentences:
     not_clear_more: str
     offer: str
     offer_waits: str
+    offer_asked: str
     fewer: str
     fewer_waits: str
+    fewer_asked: str
     more_often: str
     rhythm_buttons: tuple[str, ...]
     rhythm_set: str
@@ -54,17 +56,21 @@ def comparison_words(
     return (say.not_clear_more if found.more_pairs else say.not_clear).format(**words)
 
 
-def offer_words(offer: Offer, say: ProgrammeSentences) -> str:
-    """Enough pairs stand: the next step may be taken, or the educator releases it first."""
-    template = say.offer_waits if offer.needs_release else say.offer
+def offer_words(offer: Offer, say: ProgrammeSentences, *, tells: bool) -> str:
+    """Enough pairs stand: the next step may be taken, or the educator releases it first.
+
+    `tells`: the bot asks the educator itself.
+    """
+    waits = say.offer_asked if tells else say.offer_waits
+    template = waits if offer.needs_release else say.offer
     return template.format(step=say.steps[offer.step])
 
 
-def proposal_words(proposal: Proposal, say: ProgrammeSentences) -> str:
-    """Fewer tests, or more, and what speaks for it."""
+def proposal_words(proposal: Proposal, say: ProgrammeSentences, *, tells: bool) -> str:
+    """Fewer tests, or more, and what speaks for it. `tells`: the bot asks the educator itself."""
     words = {"within": proposal.within, "of": proposal.of, "rhythm": say.rhythms[proposal.to]}
     if proposal.needs_educator:
-        return say.fewer_waits.format(**words)
+        return (say.fewer_asked if tells else say.fewer_waits).format(**words)
     template = say.fewer if proposal.because == "settled" else say.more_often
     return template.format(**words)
 

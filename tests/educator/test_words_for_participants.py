@@ -5,13 +5,24 @@ import pytest
 from bot.words.language import ENGLISH
 from tests.words.reading_level import grade
 
-SAY = ENGLISH.educator
+SAY, WISHES = ENGLISH.educator, ENGLISH.wishes
 FOR_PARTICIPANTS = {
     "left": SAY.left,
     "no_educator": SAY.no_educator,
     "goals": SAY.goals_changed_note,
     "limits": SAY.limits_changed_note,
-    "released": SAY.released_note,
+    "released": WISHES.released_note,
+    "fewer_released": WISHES.fewer_released_note,
+    "fast_set": WISHES.fast_set_note,
+    "fast_ended": WISHES.fast_ended_note,
+    "fast_asked": WISHES.fast_asked,
+    "fast_ask": WISHES.fast_ask,
+    "fast_stands": WISHES.fast_stands,
+    "discreet_begins": WISHES.discreet_begins,
+    "discreet_ends": WISHES.discreet_ends,
+    "waking": WISHES.waking,
+    "fewer_asked": ENGLISH.programme.fewer_asked,
+    "offer_asked": ENGLISH.programme.offer_asked,
     "plan": SAY.plan_note,
     "note": SAY.note,
 }
@@ -27,6 +38,11 @@ def test_reading_level_is_grade_6_or_lower(name: str) -> None:
         unit="mg/dL",
         step="lighter meal",
         until="2026-03-16",
+        first="2026-03-10",
+        last="2026-03-19",
+        rhythm="once a week",
+        within=5,
+        of=6,
         text="See you on Monday.",
     )
     assert grade(filled) <= 6

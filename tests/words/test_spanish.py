@@ -62,7 +62,7 @@ SPANISH_BY_PLACE = {place: text for place, text in strings(SPANISH) if not TYPED
 FOR_PARTICIPANTS = {
     place: text
     for place, text in SPANISH_BY_PLACE.items()
-    if not re.match(r"\.(educator|record_page)\.", place)
+    if not re.match(r"\.(educator|asks|record_page)\.", place)
 }
 
 
@@ -343,8 +343,7 @@ def test_every_sentence_for_participants_reads_at_sixth_grade_or_easier(place: s
 
 
 FROM_THE_EDUCATOR = (
-    "left", "no_educator", "goals_changed_note", "limits_changed_note", "released_note",
-    "plan_note", "note",
+    "left", "no_educator", "goals_changed_note", "limits_changed_note", "plan_note", "note",
 )  # fmt: skip
 
 
@@ -405,7 +404,7 @@ def test_the_facts_of_a_good_week() -> None:
 
 QUOTED = re.compile(r'"([^"{}]+)"')
 #: Words for the conversation itself, read before the reader sees them.
-BY_THE_CONVERSATION = SPANISH.educator.leave
+BY_THE_CONVERSATION = SPANISH.educator.leave | SPANISH.wishes.normal_words
 
 
 def words_to_type() -> Iterator[str]:
@@ -473,7 +472,9 @@ def test_answers_by_button_belong_to_the_words_that_are_read() -> None:
      ("vista 3", Wish.SEEN), ("llamada 3", Wish.CALLED), ("cerrada 3", Wish.CLOSED),
      ("comidas Ana", Wish.MEALS), ("gráfica Ana", Wish.CHART), ("pasos Ana", Wish.STEPS),
      ("metas Ana 80-130 180", Wish.GOALS), ("bajo Ana 75", Wish.LOW), ("alto Ana 220", Wish.HIGH),
-     ("autorizar Ana", Wish.RELEASE), ("plan Ana", Wish.PLAN), ("página Ana", Wish.PAGE),
+     ("autorizar Ana", Wish.RELEASE), ("menos pruebas Ana", Wish.FEWER),
+     ("ayuno Ana 2026-03-10 a 2026-03-19", Wish.FAST),
+     ("plan Ana", Wish.PLAN), ("página Ana", Wish.PAGE),
      ("terminar plan Ana", Wish.END_PLAN), ("nota Ana: nos vemos el lunes", Wish.NOTE),
      ("apodo 7KQ Ana", Wish.LABEL), ("grupo", Wish.GROUP), ("sin suplente", Wish.NO_DEPUTY),
      ("horario lun-vie 8-16", Wish.HOURS), ("suplente 7KQ", Wish.DEPUTY), ("ausente", Wish.AWAY),

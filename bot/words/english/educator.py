@@ -20,6 +20,8 @@ EDUCATOR = EducatorSentences(
         Wish.LOW: ("low for", "low"),
         Wish.HIGH: ("high for", "high"),
         Wish.RELEASE: ("release next step for", "release"),
+        Wish.FEWER: ("release fewer tests for", "fewer tests for", "fewer tests"),
+        Wish.FAST: ("fasting days for", "fasting for", "fasting days", "fasting"),
         Wish.PLAN: ("high plan for", "high plan", "plan for", "plan"),
         Wish.END_PLAN: ("end plan for", "end plan", "end high plan for"),
         Wish.NOTE: ("note to", "note for", "note", "tell"),
@@ -109,7 +111,9 @@ EDUCATOR = EducatorSentences(
     '- "alerts"; then "seen 3", "called 3", "closed 3"\n'
     '- a name or id: that record. Also "meals", "chart", "steps", "goals" with a name\n'
     '- "goals Ana 80-130 180", "low Ana 75", "high Ana 220"\n'
-    '- "release Ana": the next step. "plan Ana": 14 days for lasting highs; "end plan Ana"\n'
+    '- "release Ana": the next step. "fewer tests Ana": test less often\n'
+    '- "plan Ana": 14 days for lasting highs; "end plan Ana"\n'
+    '- "fasting Ana 2026-03-10 to 2026-03-19": fasting days; "fasting Ana off"\n'
     '- "note Ana: see you on Monday"\n'
     '- "label 7KQ Ana": your own word for a participant\n'
     '- "group": before and after, from five people on\n'
@@ -212,6 +216,8 @@ EDUCATOR = EducatorSentences(
         Reason.NO_PAIRS: "no complete pair for a week, last: {last}",
         Reason.STUCK: "{count} of the last 6 tests above goal, last on {last}",
         Reason.STRIPS: "strips run out, {count} left",
+        Reason.STEP_WAITS: "the next step waits for your release",
+        Reason.FEWER_WAITS: "fewer tests wait for your release",
     },
     never="never",
     roster_line="{who}: {why}",
@@ -260,15 +266,6 @@ EDUCATOR = EducatorSentences(
     goals_changed_note="You have new goals. Your educator set them: {goals}",
     limits_changed_note="Your educator has set when I warn you. A low is now below {limit_low} "
     "{unit}. A high starts at {limit_high} {unit}.",
-    released="Released: {step}. {who} decides when to take it.",
-    released_note='Your educator says that the next step is safe for you: {step}. Text "next '
-    'step" when you want to take it.',
-    release_last="{who} has taken all the steps.",
-    release_not_needed="{who} needs no release: lows and ketones are not possible. They take "
-    "the next step when they like.",
-    release_held="{who} had a low, or a value from 300 (16.7), in the last seven days. The next "
-    "step ({step}) can bring glucose lower. Release it all the same?",
-    release_anyway="yes",
     plan_set="Plan set for {who} until {until}: highs from 250 (13.9) to below 300 (16.7) without "
     "symptoms get one line and no new test. All other warnings stay.",
     plan_ended="The plan for {who} has ended.",

@@ -29,10 +29,14 @@ PROGRAMME = ProgrammeSentences(
     offer='You have enough tests to try the next step: {step}. When you want it, text "next step".',
     offer_waits="You have enough tests for the next step: {step}. Ask your educator first. They "
     "say whether it is safe for you.",
+    offer_asked="You have enough tests for the next step: {step}. I ask your educator whether it "
+    "is safe for you, and text you when they say so.",
     fewer="{within} of your last {of} full tests were within both goals. Shall I ask for tests "
     "{rhythm} from now on?",
     fewer_waits="{within} of your last {of} full tests were within both goals. Ask your educator "
     "whether testing {rhythm} is enough now.",
+    fewer_asked="{within} of your last {of} full tests were within both goals. I ask your educator "
+    "whether testing {rhythm} is enough now. Until then I go on as before.",
     more_often="Some of your last tests left your goals. Shall I ask for tests {rhythm} again?",
     rhythm_buttons=("yes", "no"),
     rhythm_set="Good. I will ask for tests {rhythm}.",

@@ -20,6 +20,8 @@ EDUCATOR = EducatorSentences(
         Wish.LOW: ("bajo para", "bajo"),
         Wish.HIGH: ("alto para", "alto"),
         Wish.RELEASE: ("autorizar a", "autorizar", "autorizo a"),
+        Wish.FEWER: ("menos pruebas para", "menos pruebas a", "menos pruebas"),
+        Wish.FAST: ("días de ayuno para", "ayuno para", "ayuno de", "ayuno"),
         Wish.PLAN: ("plan para", "plan de", "plan"),
         Wish.END_PLAN: ("terminar plan de", "terminar plan", "fin del plan de", "fin del plan"),
         Wish.NOTE: ("nota para", "nota a", "nota", "dígale a", "digale a"),
@@ -111,8 +113,9 @@ EDUCATOR = EducatorSentences(
     '- un nombre o código: ese registro. También "comidas", "gráfica", "página", "pasos", '
     '"metas" con un nombre\n'
     '- "metas Ana 80-130 180", "bajo Ana 75", "alto Ana 220"\n'
-    '- "autorizar Ana": el siguiente paso. "plan Ana": 14 días para valores altos que duran; '
-    '"terminar plan Ana"\n'
+    '- "autorizar Ana": el siguiente paso. "menos pruebas Ana": medir menos\n'
+    '- "plan Ana": 14 días para valores altos que duran; "terminar plan Ana"\n'
+    '- "ayuno Ana 2026-03-10 a 2026-03-19": días de ayuno; "ayuno Ana fin"\n'
     '- "nota Ana: nos vemos el lunes"\n'
     '- "apodo 7KQ Ana": su propia palabra para un participante\n'
     '- "grupo": antes y después, desde cinco personas\n'
@@ -222,6 +225,8 @@ EDUCATOR = EducatorSentences(
         Reason.NO_PAIRS: "ningún par completo en una semana, el último: {last}",
         Reason.STUCK: "{count} de las últimas 6 pruebas sobre la meta, la última el {last}",
         Reason.STRIPS: "se acaban las tiras, quedan {count}",
+        Reason.STEP_WAITS: "el siguiente paso espera su autorización",
+        Reason.FEWER_WAITS: "medir menos espera su autorización",
     },
     never="nunca",
     roster_line="{who}: {why}",
@@ -272,15 +277,6 @@ EDUCATOR = EducatorSentences(
     goals_changed_note="Tiene metas nuevas. Las fijó su educador: {goals}",
     limits_changed_note="Su educador fijó cuándo le aviso. Bajo es ahora menos de {limit_low} "
     "{unit}. Alto es desde {limit_high} {unit}.",
-    released="Autorizado: {step}. {who} decide cuándo darlo.",
-    released_note="Su educador dice que el siguiente paso es seguro para usted: {step}. Escriba "
-    '"siguiente paso" cuando lo quiera dar.',
-    release_last="{who} ya dio todos los pasos.",
-    release_not_needed="{who} no necesita autorización: no son posibles valores bajos ni cetonas. "
-    "Da el siguiente paso cuando quiere.",
-    release_held="{who} tuvo un valor bajo, o uno desde 300 (16.7), en los últimos siete días. El "
-    "siguiente paso ({step}) puede bajar más la glucosa. ¿Lo autoriza de todos modos?",
-    release_anyway="sí",
     plan_set="Plan para {who} hasta {until}: los valores altos de 250 (13.9) a menos de 300 (16.7) "
     "sin síntomas reciben una línea y ninguna prueba nueva. Los demás avisos siguen.",
     plan_ended="El plan de {who} terminó.",

@@ -30,10 +30,14 @@ PROGRAMME = ProgrammeSentences(
     '"siguiente paso".',
     offer_waits="Ya tiene pruebas para el siguiente paso: {step}. Pregunte antes a su educador. "
     "Él o ella le dice si es seguro para usted.",
+    offer_asked="Ya tiene pruebas para el siguiente paso: {step}. Le pregunto a su educador si es "
+    "seguro para usted, y le escribo cuando lo diga.",
     fewer="{within} de sus últimas {of} pruebas completas están en las dos metas. ¿Le pido "
     "pruebas {rhythm} desde ahora?",
     fewer_waits="{within} de sus últimas {of} pruebas completas están en las dos metas. Pregunte "
     "a su educador si ya basta medir {rhythm}.",
+    fewer_asked="{within} de sus últimas {of} pruebas completas están en las dos metas. Le "
+    "pregunto a su educador si ya basta medir {rhythm}. Hasta entonces sigo como antes.",
     more_often="Algunas de sus últimas pruebas salieron de sus metas. ¿Le pido pruebas {rhythm} "
     "otra vez?",
     rhythm_buttons=("sí", "no"),

@@ -1,0 +1,65 @@
+"""Who set which goals and limits, and when: kept in the participant's own record.
+
+Each setting is a request of the settings kind, as a step's release is, so that it is kept, taken
+out, brought in and erased with the rest of the record.
+"""
+
+import json
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
+from datetime import datetime
+from typing import Any
+
+from bot.entries import Request, What
+from bot.participants import Goals, Limits, Participant
+from bot.record import Record
+
+#: The setting under which goals are kept among the requests.
+SETTING = "goals"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GoalsSet:
+    """Goals and limits in mg/dL, in force from `at`. `by`: the public id of the educator who set
+    them; None for those at joining."""
+
+    at: datetime
+    by: str | None
+    goals: Goals
+    limits: Limits
+
+
+def as_request(before: Participant, after: Participant, by: str) -> Request:
+    """The setting as the record keeps it: what was set, and what stood until then."""
+    told = {"by": by, "was": _values(before), "now": _values(after)}
+    return Request(what=What.SETTINGS, setting=SETTING, setting_value=json.dumps(told))
+
+
+def goals_set(record: Record) -> tuple[GoalsSet, ...]:
+    """All goals that have been in force since joining, in order; the last are in force now.
+
+    `record` must be the whole one. Goals that came in without a history count from joining.
+    """
+    person = record.participant
+    kept = list(_kept(record))
+    first = _of(kept[0][1]["was"]) if kept else (person.goals, person.limits)
+    found = [GoalsSet(at=person.joined_at, by=None, goals=first[0], limits=first[1])]
+    for at, told in kept:
+        goals, limits = _of(told["now"])
+        found.append(GoalsSet(at=at, by=told["by"], goals=goals, limits=limits))
+    return tuple(found)
+
+
+def _kept(record: Record) -> Iterator[tuple[datetime, dict[str, Any]]]:
+    for noted in record.requests:
+        entry = noted.entry
+        if entry.what is What.SETTINGS and entry.setting == SETTING and entry.setting_value:
+            yield noted.at, json.loads(entry.setting_value)
+
+
+def _values(person: Participant) -> dict[str, Any]:
+    return {"goals": asdict(person.goals), "limits": asdict(person.limits)}
+
+
+def _of(told: dict[str, Any]) -> tuple[Goals, Limits]:
+    return Goals(**told["goals"]), Limits(**told["limits"])

@@ -1,0 +1,36 @@
+"""What a participant wishes in words of the conversation's own, and what the educator released.
+
+Fasting days; prompts that tell nothing to whoever else holds the phone; the test on waking.
+"""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WishSentences:
+    """What a participant reads and types; braces name what is filled in.
+
+    `fast_words` and `fast_end_words` are looked for inside a message; `discreet_words` and
+    `normal_words` are whole messages.
+    """
+
+    released_note: str
+    fewer_released_note: str
+
+    fast_set_note: str
+    fast_ended_note: str
+    fast_words: tuple[str, ...]
+    fast_end_words: tuple[str, ...]
+    fast_asked: str
+    fast_ask: str
+    fast_stands: str
+    fast_over: str
+    fast_none: str
+    fast_caution: str
+
+    discreet_words: frozenset[str]
+    normal_words: frozenset[str]
+    discreet_begins: str
+    discreet_ends: str
+
+    waking: str
