@@ -35,13 +35,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--headless",
         metavar="FILE",
         type=Path,
-        help="play a story without a page and print the conversation",
+        help="play a story and print the conversation (default: a chat page)",
     )
     parser.add_argument(
         "--out",
         metavar="DIR",
         type=Path,
-        help="with --headless: leave conversation, pictures and record there",
+        help="with --headless: leave conversation, pictures and record there (default: nowhere)",
     )
 
 
