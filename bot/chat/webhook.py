@@ -1,6 +1,8 @@
 """Having updates posted: 200 is answered only once an update is handled and committed.
 
-Any other answer makes the Bot API post it again.
+Any other answer makes the Bot API post it again. One chat's updates are handled one after the
+other in the order of their coming, those of different chats side by side; what is guaranteed
+across several machines stands in docs/many-machines.md.
 """
 
 import asyncio
@@ -8,9 +10,10 @@ import hashlib
 import hmac
 import json
 import logging
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Mapping
 from contextlib import asynccontextmanager
 from http import HTTPStatus
+from typing import Any
 from urllib.parse import urlsplit
 
 from tornado.httpserver import HTTPServer
@@ -57,7 +60,7 @@ async def listening(
     """
     host, port = place_to_listen(url, listen)
     path = urlsplit(url).path or "/"
-    handing = {"secret": secret, "take": take, "in_order": asyncio.Lock()}
+    handing = {"secret": secret, "take": take, "in_order": InOrder()}
     app = Application([(path, _Posted, handing)], log_function=lambda _handler: None)
     try:
         sockets = bind_sockets(port, host)
@@ -72,10 +75,46 @@ async def listening(
         await server.close_all_connections()
 
 
+class InOrder:
+    """One update of a chat at a time, whoever came first first; chats do not wait for chats."""
+
+    def __init__(self) -> None:
+        self._doors: dict[str, asyncio.Lock] = {}
+        self._inside: dict[str, int] = {}
+
+    @asynccontextmanager
+    async def turn(self, chat: str) -> AsyncIterator[None]:
+        """Wait for this chat's turn."""
+        door = self._doors.setdefault(chat, asyncio.Lock())
+        self._inside[chat] = self._inside.get(chat, 0) + 1
+        try:
+            async with door:
+                yield
+        finally:
+            self._inside[chat] -= 1
+            if not self._inside[chat]:
+                del self._inside[chat], self._doors[chat]
+
+    def __len__(self) -> int:
+        """Chats that are being handled or waited for."""
+        return len(self._doors)
+
+
+def chat_of(update: Mapping[str, Any]) -> str:
+    """The chat that an update comes from, in whatever shape; "" where none can be told."""
+    press = update.get("callback_query")
+    source = press.get("message") or press if isinstance(press, dict) else None
+    source = source or update.get("message") or update.get("edited_message")
+    if not isinstance(source, dict):
+        return ""
+    place = source.get("chat") or source.get("from")
+    return str(place.get("id", "")) if isinstance(place, dict) else ""
+
+
 class _Posted(RequestHandler):
     """One posted update."""
 
-    def initialize(self, secret: str, take: TakeUpdate, in_order: asyncio.Lock) -> None:
+    def initialize(self, secret: str, take: TakeUpdate, in_order: InOrder) -> None:
         self._secret = secret
         self._take = take
         self._in_order = in_order
@@ -91,7 +130,7 @@ class _Posted(RequestHandler):
         except (ValueError, TypeError, KeyError):
             return self._refuse(HTTPStatus.BAD_REQUEST)
         try:
-            async with self._in_order:
+            async with self._in_order.turn(chat_of(update)):
                 await self._take(update)
         except Exception as error:
             say(_LOG, logging.WARNING, "update not taken", error=place_of(error))

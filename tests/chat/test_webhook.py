@@ -9,7 +9,15 @@ import httpx
 import pytest
 from tornado.testing import bind_unused_port
 
-from bot.chat.webhook import LARGEST_BODY, SECRET_HEADER, listening, place_to_listen, secret_from
+from bot.chat.webhook import (
+    LARGEST_BODY,
+    SECRET_HEADER,
+    InOrder,
+    chat_of,
+    listening,
+    place_to_listen,
+    secret_from,
+)
 from bot.mendable import Mendable
 
 SECRET = "s3cret-header"  # noqa: S105
@@ -99,3 +107,88 @@ def test_listens_at_the_urls_own_place_unless_told_otherwise() -> None:
         place_to_listen("bot.example.org", None)
     with pytest.raises(Mendable):
         place_to_listen("https://bot.example.org", "8080")
+
+
+async def test_a_chats_updates_are_taken_in_the_order_of_their_coming_and_no_other_chat_waits() -> (
+    None
+):
+    in_order, done = InOrder(), []
+    ann_may_go_on = asyncio.Event()
+
+    async def take(chat: str, number: int) -> None:
+        async with in_order.turn(chat):
+            if chat == "ann":
+                await ann_may_go_on.wait()
+            done.append((chat, number))
+
+    ann = [asyncio.create_task(take("ann", number)) for number in range(5)]
+    await asyncio.create_task(take("ben", 0))
+    assert done == [("ben", 0)]
+    ann_may_go_on.set()
+    await asyncio.gather(*ann)
+    assert done == [("ben", 0), *(("ann", number) for number in range(5))]
+    assert len(in_order) == 0  # nothing is kept of a chat that is handled
+
+
+async def test_an_update_that_fails_or_is_given_up_lets_the_next_one_of_its_chat_in() -> None:
+    in_order, done = InOrder(), []
+
+    async def take(number: int) -> None:
+        async with in_order.turn("ann"):
+            if number == 0:
+                raise OSError("the database is away")
+            await asyncio.sleep(0.01)
+            done.append(number)
+
+    tasks = [asyncio.create_task(take(number)) for number in range(4)]
+    await asyncio.sleep(0)
+    tasks[1].cancel()
+    await asyncio.gather(*tasks, return_exceptions=True)
+    assert done == [2, 3]
+    assert len(in_order) == 0
+
+
+@pytest.mark.parametrize(
+    ("update", "chat"),
+    [
+        ({"message": {"chat": {"id": 7}}}, "7"),
+        ({"edited_message": {"chat": {"id": -7}}}, "-7"),
+        ({"callback_query": {"from": {"id": 8}, "message": {"chat": {"id": 7}}}}, "7"),
+        ({"callback_query": {"from": {"id": 8}}}, "8"),
+        ({"poll": {}}, ""),
+        ({"message": 7}, ""),
+        ({"message": {"chat": 7}}, ""),
+        ({"callback_query": 7}, ""),
+        ({"callback_query": {"message": 7}}, ""),
+        ({}, ""),
+    ],
+)
+def test_the_chat_of_an_update_is_told_from_any_shape(update: Mapping[str, Any], chat: str) -> None:
+    assert chat_of(update) == chat
+
+
+async def test_updates_of_one_chat_that_are_posted_at_once_are_taken_one_by_one() -> None:
+    inside = [0]
+    most = [0]
+
+    async def take(_update: Mapping[str, Any]) -> None:
+        inside[0] += 1
+        most[0] = max(most[0], inside[0])
+        await asyncio.sleep(0.01)
+        inside[0] -= 1
+
+    socket, port = bind_unused_port()
+    socket.close()
+    url = f"http://127.0.0.1:{port}/hook"
+
+    async with listening(url, None, SECRET, take), httpx.AsyncClient(trust_env=False) as client:
+
+        def post_one(number: int, chat: int) -> Any:
+            update = {"update_id": number, "message": {"chat": {"id": chat}}}
+            return client.post(url, json=update, headers={SECRET_HEADER: SECRET})
+
+        same = await asyncio.gather(*(post_one(number, 1) for number in range(5)))
+        assert most == [1]
+        others = await asyncio.gather(*(post_one(number, number) for number in range(5)))
+        assert most[0] > 1
+    assert {answer.status_code for answer in (*same, *others)} == {200}
