@@ -100,13 +100,16 @@ def _words(page: Page) -> str:
     return " ".join(words)
 
 
+def takes_back(page: Page, language: str) -> bool:
+    """Whether a message is nothing but a removal."""
+    words = _words(page).replace(" ,", "").replace(" .", "").replace(" !", "")
+    return _patterns(language).removal.fullmatch(words) is not None
+
+
 def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) -> Mend | None:
     """A message that is nothing but a correction or a removal."""
     patterns = _patterns(language)
     words = _words(page)
-    plain_words = words.replace(" ,", "").replace(" .", "").replace(" !", "")
-    if patterns.removal.fullmatch(plain_words):
-        return Mend(entry=Removal())
     for sought in (
         patterns.swapped,
         patterns.not_then,

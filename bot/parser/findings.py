@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from bot.entries import Skip, Strips
 from bot.parser import (
     activity,
+    advice,
     food,
     meals,
     moments,
@@ -84,10 +85,12 @@ def found(page: Page, context: Context) -> Findings:
     clauses = _clauses(page)
     wish = requests.pregnancy(page, language)
     feelings = symptoms.find(page, language)
-    wishes = requests.medicine(page, language) + ([wish] if wish else [])
+    wishes = advice.medicine(page, language) + ([wish] if wish else [])
+    if not feelings:  # `she passed out, what do I do`
+        wishes += requests.in_clauses(page, language)
     dishes = food.find(page, language)
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
-    wishes += requests.food_advice(page, language, food_at)
+    wishes += advice.food_advice(page, language, food_at)
     dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
     all_found = Findings(
         subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes

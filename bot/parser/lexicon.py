@@ -8,7 +8,7 @@ for a number.
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from bot.entries import FoodKind, MealName, Moment, Suggests, What
+from bot.entries import FoodKind, MealName, Moment, Suggests
 from bot.parser.numbers import Numerals
 
 Words = tuple[str, ...]
@@ -123,9 +123,11 @@ class Lexicon:
     counted: Words  # counted things that are no food
 
     # the rest
-    requests: Mapping[What, Words]
-    settings: Mapping[str, Words]
-    later_in: Words
+    intents: Mapping[str, Words]  # the concepts of `intents.py`
+    zone: Words  # `I am in`, with the name of a place behind it
+    pregnant: Words
+    not_pregnant: Words
+    later_in: Words  # `in` 10
     greetings: Words
     correction: Words
     correction_after: Words

@@ -11,6 +11,9 @@ from bot.parser.page import Token
 from bot.parser.phrases import spelled
 from bot.parser.spelling import SHORTEST, Spelling
 
+#: Concepts of requests whose longer words are looked for with a slip in them.
+_ASKED = ("wipe", "summary_said", "record_said", "goals_said", "export_said", "contact", "program")
+
 _HELD = re.compile(r"([a-z])\1{2,}")
 
 
@@ -47,6 +50,9 @@ def _spelling(language: str) -> Spelling:
                       lexicon.drugs, lexicon.correction, lexicon.removal, lexicon.glucose,
                       lexicon.skip, lexicon.strips):  # fmt: skip
             wanted.extend(_words(words))
+        for concept in _ASKED:
+            named = _words(lexicon.intents.get(concept, ()))
+            wanted.extend(word for word in named if len(word) > SHORTEST)
     wanted = [word for word in dict.fromkeys(wanted) if len(word) >= SHORTEST]
     return Spelling(wanted, known_words(language))
 

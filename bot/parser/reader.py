@@ -8,8 +8,8 @@ is surely no glucose come first, then times and moments, then values, and food l
 
 from datetime import datetime
 
-from bot.entries import Ask, Asked, By, Doubt, Request, Understood, What
-from bot.parser import corrections, food, numbers, requests, skips, symptoms
+from bot.entries import Ask, Asked, By, Doubt, Removal, Request, Understood, What
+from bot.parser import corrections, food, intents, numbers, requests, skips, symptoms, values
 from bot.parser.assembly import assembled
 from bot.parser.context import Context
 from bot.parser.findings import found
@@ -58,11 +58,16 @@ def _whole(page: Page, context: Context) -> Understood | None:
     ):
         if words != ["lo"] or not page.shown.strip(" .!").isupper():
             return Understood(ask=Ask.VALUE)
-    if (request := requests.whole(page, language)) is not None:
-        return Understood(entries=(request,))
     if symptoms.find(_copy(page), language):
         return None
-    if (skip := skips.find(page, language, asked=context.wants_reading)) is not None:
+    asked = context.wants_reading
+    if corrections.takes_back(page, language):
+        return Understood(entries=(Removal(),))
+    if intents.small_talk(page, language) and not values.off_scale(_copy(page), language):
+        return Understood(entries=(Request(what=What.CHATTER),))
+    if (request := requests.whole(page, language, asked=asked)) is not None:
+        return Understood(entries=(request,))
+    if (skip := skips.find(page, language, asked=asked)) is not None:
         return Understood(entries=(skip,))
     dishes = food.find(_copy(page), language)
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}

@@ -2,13 +2,14 @@
 
 # ruff: noqa: E501 - patterns and word lists, one a line
 
-from bot.entries import MealName, Moment, What
+from bot.entries import MealName, Moment
 from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals
 from bot.parser.vocabulary.activities import ACTIVITIES_SPANISH, ACTIVITIES_UNDERWAY_SPANISH
 from bot.parser.vocabulary.drinks import DRINKS_SPANISH
 from bot.parser.vocabulary.everyday_spanish import EVERYDAY_SPANISH
 from bot.parser.vocabulary.foods_spanish import FOODS_SPANISH
+from bot.parser.vocabulary.intents_spanish import INTENTS_SPANISH
 from bot.parser.vocabulary.joined import joined
 from bot.parser.vocabulary.symptoms import SYMPTOMS_SPANISH
 
@@ -220,52 +221,11 @@ SPANISH = Lexicon(
     counted=("personas", "ninos", "veces", "dias", "dia", "semanas", "meses", "anos", "grados", "puntos",
              "invitados", "amigos", "nietos", "gatos", "perros", "mensajes", "segundos", "por ciento",
              "hijos", "hermanos", "cigarros", "cigarrillos"),
-    requests={
-        What.HELP: ("ayuda", "ayudame", "como funciona", "como funciona esto", "que puedes hacer",
-                    "que hago", "necesito ayuda", "instrucciones", "como se usa", "que puedo escribir",
-                    "como uso esto", "como se usa esto", "comandos", "ayuda por favor"),
-        What.STOP: ("parar", "para", "alto", "basta", "basta de mensajes", "ya basta", "no mas", "detener", "no mas mensajes", "no me escribas mas",
-                    "no me mandes mas mensajes", "cancelar", "dejar de recibir", "deja de escribirme",
-                    "no quiero mas mensajes", "ya no me escribas", "baja", "parar mensajes", "ya no quiero mensajes",
-                    "no me mandes mensajes", "detente", "terminar", "darme de baja"),
-        What.PAUSE: ("pausa", "pausar", "un descanso", "necesito un descanso", "pausa por favor", "descanso",
-                     "pausa por unos dias", "quiero una pausa", "pausa esta semana"),
-        What.RESUME: ("reanudar", "continuar", "seguir", "empezar de nuevo", "volver", "volvi", "ya volvi",
-                      "quiero seguir", "sigamos", "reiniciar", "continua", "reanuda", "quiero continuar"),
-        What.SUMMARY: ("resumen", "mi semana", "como voy", "como me fue", "mi resumen", "resumen semanal",
-                       "como fue mi semana", "como estuvo mi semana", "resumen de la semana", "informe",
-                       "mi informe", "reporte", "mi progreso", "ver resumen"),
-        What.RECORD: ("registro", "mi registro", "historial", "mi historial", "mis lecturas", "mis datos registrados",
-                      "ver mi registro", "muestrame mi registro", "mis numeros", "ver mis lecturas",
-                      "muestra mi registro", "mis registros", "mi diario", "ver registro", "ver mi historial"),
-        What.GOALS: ("metas", "mis metas", "meta", "objetivos", "mis objetivos", "cuales son mis metas",
-                     "cual es mi meta", "mi meta", "objetivo", "cuales son mis objetivos", "cuanto debo tener",
-                     "que es normal", "cual es mi objetivo", "mi objetivo", "ver metas"),
-        What.NEXT_STEP: ("siguiente paso", "proximo paso", "siguiente", "el siguiente paso", "que sigue",
-                         "listo para el siguiente paso", "lista para el siguiente paso", "el proximo paso",
-                         "siguiente etapa", "estoy lista para el siguiente paso", "estoy listo para el siguiente paso"),
-        What.EXPORT: ("exportar", "exportar mis datos", "exporta mis datos", "descargar", "mis datos",
-                      "enviame mis datos", "mandame mis datos", "quiero mis datos", "descargar mis datos",
-                      "exporta", "exportar datos"),
-        What.ERASE: ("borrar", "borrar todo", "borra todo", "borrar mis datos", "borra mis datos", "borrame",
-                     "eliminar mis datos", "elimina mis datos", "eliminar todo", "elimina todo",
-                     "borra todos mis datos", "borrar todos mis datos", "eliminar todos mis datos"),
-        What.LATER: ("mas tarde", "luego", "despues", "al rato", "todavia no", "aun no", "en un rato",
-                     "ahorita no", "recuerdame mas tarde", "recuerdame", "espera", "un momento", "en un momento",
-                     "mas tarde por favor", "dentro de un rato", "recuerdame luego", "estoy ocupada",
-                     "estoy ocupado", "ratito", "un ratito", "preguntame mas tarde", "al ratito"),
-        What.PREGNANCY: (),
-    },
-    settings={
-        "language": ("ingles", "en ingles", "espanol", "en espanol", "ingles por favor", "cambiar a ingles",
-                     "en ingles por favor", "espanol por favor", "cambiar idioma", "idioma", "en espanol por favor"),
-        "zone": ("estoy en", "ahora estoy en", "me mude a", "vivo en", "llegue a", "viaje a", "ya estoy en",
-                 "zona horaria", "mi zona horaria es"),
-        "nights": ("noches esta semana", "noches", "turno de noche", "trabajo de noche", "turno de noche esta semana",
-                   "trabajo de noche esta semana", "turno nocturno", "esta semana trabajo de noche", "dias esta semana"),
-        "other": ("ajustes", "configuracion", "cambiar unidad", "cambiar mi hora", "ramadan",
-                  "modo discreto", "cambiar ajustes", "telefono compartido", "opciones", "preferencias"),
-    },
+    intents=INTENTS_SPANISH,
+    zone=("estoy en", "ahora estoy en", "me mude a", "vivo en", "llegue a", "viaje a", "ya estoy en", "zona horaria", "mi zona horaria es"),
+    pregnant=("embarazada", "embarazo", "encinta", "preñada", "esperando un bebe", "esperando bebe", "espero un bebe", "voy a tener un bebe", "en estado", "en cinta", "embarasada", "esperando mi primer hijo",
+              "voy a ser mama"),
+    not_pregnant=("no", "hermana", "esposa", "mujer", "hija", "amiga", "prima", "si", "vecina", "ella esta", "novia"),
     later_in=("en", "dentro de", "recuerdame en", "espera", "preguntame en", "avisame en", "en unos",
               "recuerdame dentro de", "como en"),
     greetings=("hola", "gracias", "buenos dias", "buenas tardes", "buenas noches", "muchas gracias", "ok",

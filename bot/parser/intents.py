@@ -1,0 +1,261 @@
+"""What is asked of the bot, judged by what the words mean rather than by whole phrases.
+
+Each word or phrase of the message stands for some concepts (`texting`: `contact`), a request is
+some concepts together (`cease` and `contact`), and every word has to be one of its concepts or
+mere glue: `stop texting me` is `stop`, `stop eating bread` is nothing of the kind. The rules speak
+of concepts alone, so they hold for every language; a language gives words to the concepts.
+"""
+
+# ruff: noqa: E501 - a rule a line
+# ruff: noqa: SIM905 - word sets read best as one string
+
+import re
+from collections import defaultdict
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+
+from bot.entries import What
+from bot.parser.languages import lexica, phrases_of
+from bot.parser.page import Page
+from bot.parser.phrases import Phrases, spelled
+
+#: Requests are short: a longer message is told about in its parts.
+LONGEST = 18
+GLUE = "glue"
+NUMBER = "number"
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """Concepts that make a request: all of `need`, any of `may` beside them, and glue."""
+
+    what: What
+    need: tuple[str, ...]
+    may: frozenset[str]
+    setting: str | None = None
+
+    def fits(self, said: list[frozenset[str]]) -> bool:
+        """Whether the segments of a message are this request."""
+        return all(tags & self.may for tags in said) and _shared_out(self.need, said)
+
+
+def _shared_out(need: tuple[str, ...], said: list[frozenset[str]]) -> bool:
+    """Whether each needed concept has a segment of its own (few of either: tried in turn)."""
+    if not need:
+        return True
+    return any(
+        need[0] in tags and _shared_out(need[1:], said[:at] + said[at + 1 :])
+        for at, tags in enumerate(said)
+    )
+
+
+def _rule(what: What, need: str, may: str = "", setting: str | None = None) -> Rule:
+    needed = tuple(need.split())
+    return Rule(what, needed, frozenset((*needed, *may.split(), GLUE)), setting)
+
+
+def _exact(what: What, word: str) -> Rule:
+    """One word that asks for something only where it stands alone."""
+    return Rule(what, (word,), frozenset({word}))
+
+
+#: In the order in which they are tried: the narrower before the wider.
+RULES = (
+    # a time of rest, before `stop`
+    _rule(What.RESUME, "resume_said", "contact away returned ready start again program allowed"),
+    _rule(What.RESUME, "returned away", "start again ready contact"),
+    _rule(What.RESUME, "returned ready", "start again contact"),
+    _rule(What.RESUME, "start again", "contact ready allowed program returned away"),
+    _rule(What.RESUME, "again contact", "start ready allowed"),
+    _rule(What.RESUME, "start contact allowed", "ready again"),
+    _rule(What.RESUME, "hold cease", "program contact"),
+    _rule(What.RESUME, "hold never", "program contact"),
+    _rule(What.RESUME, "hold over", "program contact"),
+    _rule(What.PAUSE, "cease contact span", "number away program"),
+    _rule(What.PAUSE, "never contact span", "number away program"),
+    _rule(What.PAUSE, "off contact span", "number away program"),
+    _rule(What.PAUSE, "cease span", "number away program"),
+    _rule(What.PAUSE, "stop_said span", "number away contact"),
+    _rule(What.PAUSE, "skip contact span", "number away program"),
+    _rule(What.PAUSE, "quiet span", "number away program contact"),
+    _rule(What.PAUSE, "hold", "contact span number away program respite"),
+    _rule(What.PAUSE, "respite", "contact span number away program hand"),
+    _rule(What.PAUSE, "hand off_work span", "number away"),
+    # the end
+    _rule(What.STOP, "stop_said", "contact program cease never"),
+    _rule(What.STOP, "cease contact", "program never"),
+    _rule(What.STOP, "never contact", "program cease"),
+    _rule(What.STOP, "off contact", "program cease"),
+    _rule(What.STOP, "cease program", "contact"),
+    _rule(What.STOP, "never program", "contact cease"),
+    _rule(What.STOP, "cease_alone", "cease"),
+    _exact(What.STOP, "end_word"),
+    _exact(What.ERASE, "erase_word"),
+    _exact(What.RESUME, "start_word"),
+    _exact(What.NEXT_STEP, "next_word"),
+    _exact(What.SUMMARY, "week_word"),
+    _exact(What.EXPORT, "own_data"),
+    # one's own data
+    _rule(What.ERASE, "erase_said", "all_data forever wipe held data"),
+    _rule(What.ERASE, "wipe all_data", "forever held data"),
+    _rule(What.ERASE, "wipe held", "forever all_data data"),
+    _rule(What.EXPORT, "export_said", "data hand held see mine clinic record_said"),
+    _rule(What.EXPORT, "hand data held", "see clinic"),
+    _rule(What.EXPORT, "data held", "see asks hand"),
+    _rule(What.EXPORT, "own_data", "hand see held clinic"),
+    # how it goes
+    _rule(What.SETTINGS, "summary_said moved_to", "see hand", "other"),
+    _rule(What.NEXT_STEP, "next_said", "stepping see asks step_done"),
+    _rule(What.NEXT_STEP, "step_done", "stepping see asks"),
+    _rule(What.GOALS, "limit", "occasion value ideal"),
+    _rule(What.GOALS, "goals_said", "see asks value occasion ideal"),
+    _rule(What.GOALS, "asks value ideal", "occasion"),
+    _rule(What.GOALS, "asks ideal occasion", "value"),
+    _rule(What.SUMMARY, "fare", "week see summary_said"),
+    _rule(What.SUMMARY, "summary_said", "week see hand asks day value clinic"),
+    _rule(What.RECORD, "record_said", "see hand asks clinic day mine value data number"),
+    _rule(What.RECORD, "mine", "see hand clinic day asks number"),
+    _rule(What.RECORD, "logged", "see day number value occasion"),
+    _rule(What.RECORD, "see clinic", "mine data hand value day"),
+    # how the bot is set up
+    _rule(What.SETTINGS, "tongue", "speak", "language"),
+    _rule(What.SETTINGS, "settings_said", "change setting hours number see clock", "other"),
+    _rule(What.SETTINGS, "changing setting", "change hours number see unit_name contact clock span day", "other"),
+    _rule(What.SETTINGS, "changing unit_name", "change setting", "other"),
+    _rule(What.SETTINGS, "change unit_name", "setting meter", "other"),
+    _rule(What.SETTINGS, "meter unit_name", "change", "other"),
+    _rule(What.SETTINGS, "changing contact", "change hours setting number clock", "other"),
+    _rule(What.SETTINGS, "contact hours", "never number clock setting changing", "other"),
+    _rule(What.SETTINGS, "never contact hours", "number clock", "other"),
+    _rule(What.SETTINGS, "secret", "value contact program change", "other"),
+    _rule(What.SETTINGS, "nights_said", "shift span number", "nights"),
+    # the bot itself
+    _rule(What.HELP, "how_used", "using help_said lost program see"),
+    _rule(What.HELP, "help_said", "using lost program see hand"),
+    _rule(What.HELP, "lost using", "program help_said"),
+    # another time: behind everything that holds one
+    _rule(What.LATER, "later_said", "ask_me when_free when_then linger minutes number never not_now"),
+    _rule(What.LATER, "ask_me when_free", "linger never not_now"),
+    _rule(What.LATER, "ask_me when_then", "linger never not_now"),
+    _rule(What.LATER, "ask_me minutes", "linger number again never not_now"),
+    _rule(What.LATER, "linger minutes", "number never not_now"),
+    _rule(What.LATER, "when_free", "linger number"),
+)  # fmt: skip
+
+#: Thanks and greetings, looked for when nothing else was found.
+_SOCIAL = frozenset({"kind", "hail", "pleased"})
+_SMALL_TALK = _SOCIAL | {"small", GLUE}
+
+_BY_CONCEPT: Mapping[str, tuple[tuple[int, Rule], ...]] = {
+    first: tuple((at, rule) for at, rule in enumerate(RULES) if rule.need[0] == first)
+    for first in {rule.need[0] for rule in RULES}
+}
+
+_MARKS = frozenset(", . ; ! ? : ( ) - ¿ ¡ ~ ' \" _ = / *".split())
+
+
+@cache
+def _concepts(language: str) -> Phrases[frozenset[str]]:
+    """The phrases of all languages, each with every concept that it stands for."""
+    tags: dict[str, set[str]] = defaultdict(set)
+    for lexicon in lexica(language):
+        for concept, words in lexicon.intents.items():
+            for word in words if concept == GLUE else phrases_of(language, lexicon, words):
+                tags[" ".join(spelled(word))].add(concept)
+    for phrase, own in tags.items():
+        apart = [tags.get(word, set()) for word in phrase.split()]
+        if len(apart) > 1:  # `my numbers`: what its words are, glue apart
+            own |= {
+                each
+                for each in set().union(*apart)
+                if all(each in one or GLUE in one for one in apart)
+            }
+    by_tags: dict[frozenset[str], list[str]] = defaultdict(list)
+    for phrase, own in tags.items():
+        by_tags[frozenset(own)].append(phrase)
+    return Phrases((phrases, own) for own, phrases in by_tags.items())
+
+
+_CLOCK = re.compile(r"\d{1,2}:\d\d")
+_COUNTED = frozenset({NUMBER})
+#: Where a number has to say of what it is the number: `in 10` is looked at elsewhere.
+_UNITED = frozenset({What.LATER, What.RECORD, What.SUMMARY, What.HELP, What.GOALS})
+_UNITS = frozenset({"minutes", "span", "day", "week"})
+_LENGTHS = frozenset({"minutes", "span"})
+#: Days of a month and hours of a day; anything above may be a value.
+_LARGEST = 31
+
+
+def _segments(page: Page, start: int, end: int, language: str) -> list[frozenset[str]] | None:
+    """The concepts of a span, phrase by phrase; None where a word stands for none."""
+    concepts = _concepts(language)
+    found: list[frozenset[str]] = []
+    while start < end:
+        word = page.tokens[start].word
+        if word in _MARKS:
+            start += 1
+            continue
+        hit = concepts.longest(page, start, end)
+        if hit is not None:
+            start, tags = hit
+            found.append(tags)
+        elif _CLOCK.fullmatch(word) or (
+            word.isdigit() and (int(word) <= _LARGEST or _lasts(page, start + 1, end, language))
+        ):
+            start += 1
+            found.append(_COUNTED)
+        else:
+            return None
+    return found
+
+
+def _lasts(page: Page, start: int, end: int, language: str) -> bool:
+    """Whether a unit of time stands there (`45 minutes`)."""
+    hit = _concepts(language).longest(page, start, end)
+    return hit is not None and bool(hit[1] & _LENGTHS)
+
+
+def _numbers_fit(rule: Rule, said: list[frozenset[str]]) -> bool:
+    """Whether each number has its unit, where it needs one: `my readings 7` is a reading."""
+    return rule.what not in _UNITED or all(
+        tags is not _COUNTED or any(after & _UNITS for after in said[at + 1 : at + 3])
+        for at, tags in enumerate(said)
+    )
+
+
+def asked_for(
+    page: Page, start: int, end: int, language: str, *, glue: bool = False, only: What | None = None
+) -> Rule | None:
+    """The request that a span is, all of it; None for anything else.
+
+    `only` asks for one request alone; with `glue` words that say nothing pass for it too.
+    """
+    if end - start > LONGEST:
+        return None
+    said = _segments(page, start, end, language)
+    if not said:
+        return None
+    if glue and all(GLUE in tags for tags in said):
+        return next(rule for rule in RULES if rule.what is only)
+    told = frozenset().union(*said)
+    rules = sorted(
+        (placed for concept in told for placed in _BY_CONCEPT.get(concept, ())),
+        key=lambda placed: placed[0],
+    )
+    return next(
+        (
+            rule
+            for _, rule in rules
+            if only in {None, rule.what} and rule.fits(said) and _numbers_fit(rule, said)
+        ),
+        None,
+    )
+
+
+def small_talk(page: Page, language: str) -> bool:
+    """Whether the whole message is thanks, a greeting, or the like."""
+    if len(page.tokens) > LONGEST + 6:
+        return False
+    said = _segments(page, 0, len(page.tokens), language) or []
+    return all(tags & _SMALL_TALK for tags in said) and any(tags & _SOCIAL for tags in said)
