@@ -19,6 +19,9 @@ NAME = "try"
 HELP = "a chat on this machine: the real bot, a stand-in API server, no account, no network"
 
 
+MOST_PORT = 65_535
+
+
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """A chat page, unless a story is to be played."""
     parser.add_argument(
@@ -29,7 +32,10 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         help="how fast the bot's time runs (360: two hours in twenty seconds; default: 1)",
     )
     parser.add_argument(
-        "--port", type=int, default=8420, help="of the chat page on this machine (default: 8420)"
+        "--port",
+        metavar="PORT",
+        type=_port,
+        help="of the chat page on this machine, 0 for any (default: 8420, or any if it is taken)",
     )
     parser.add_argument(
         "--headless",
@@ -115,6 +121,12 @@ async def _take(player: Player, line: Line) -> None:
                 raise BadStory(line.line, "`answers` names no message of this chat") from None
         case Pass():
             await player.pass_to(line.at)
+
+
+def _port(text: str) -> int:
+    if not (text.isascii() and text.isdigit() and int(text) <= MOST_PORT):
+        raise argparse.ArgumentTypeError(f"{text!r} is not a port from 0 to {MOST_PORT}")
+    return int(text)
 
 
 def _speed(text: str) -> float:

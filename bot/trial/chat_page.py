@@ -5,212 +5,145 @@ it is the real one. Served on loopback only, to this machine's own name only, wi
 from elsewhere.
 """
 
-import contextlib
-import json
+import asyncio
+import errno
+import signal
 import sys
-from datetime import UTC, datetime
-from importlib.resources import files
-from typing import Any, Final
-from zoneinfo import ZoneInfo
+from collections.abc import AsyncIterator, Callable
+from contextlib import AsyncExitStack, asynccontextmanager
+from datetime import datetime
+from socket import socket
+from typing import Final
 
 from tornado.httpserver import HTTPServer
 from tornado.netutil import bind_sockets
-from tornado.web import Application, HTTPError, RequestHandler
 from tzlocal import get_localzone_name
 
-from bot.participants import Invitation
+from bot.mendable import Mendable
 from bot.settings import Settings
-from bot.trial.chats import BOT, WITHOUT_TEXT, Json
-from bot.trial.methods import labels
+from bot.trial.addresses import application
 from bot.trial.stand_in import HOST
-from bot.trial.trial import Trial
-from scheduler.clock import Clock, LiveClock, Rate, real_now
+from bot.trial.visit import Beginning, Played, Visit, visit
+from bot.trial.visitors_clock import STANDING
+from scheduler.clock import real_now
 
-PAGE: Final = files("bot.trial") / "page"
-KINDS: Final = {"chat.css": "text/css", "chat.js": "text/javascript"}
-CLOCK_SECONDS: Final = 1.0  # the page's clock moves at least this often
+PORT: Final = 8420
+SPEEDS: Final = (STANDING, 1.0, 60.0, 360.0)
 
 
 class ChatPage:
-    """One visitor's chat: `state` is what the page shows, the rest is what they do."""
+    """What the page's addresses show: one visit at a time, opened by the visitor's choice.
 
-    def __init__(self, trial: Trial, clock: Clock, *, zone: str, code: str, speed: float) -> None:
-        self.trial = trial
-        self._clock = clock
-        self._zone = ZoneInfo(zone)
-        self._code = code
-        self._speed = speed
-        self.chat = trial.server.chats.open("You")
+    `now` is asked when an empty trial begins. `async with` closes the visit at the end.
+    """
 
-    def state(self) -> Json:
-        """The whole chat, and the bot's clock."""
-        history = self.trial.server.chats[self.chat].history
-        return {
-            "revision": self.trial.server.revision,
-            "now": f"{self._clock.now().astimezone(self._zone):%A %H:%M}",
-            "speed": self._speed,
-            "messages": [self._shown(message) for message in history.values()],
-        }
+    def __init__(
+        self, settings: Settings, *, zone: str, now: Callable[[], datetime] = real_now
+    ) -> None:
+        self.visit: Visit | None = None
+        self.number = 0  # of the visit: a tab of an earlier one notices
+        self.played: Played | None = None  # while one is being opened
+        self.speeds = tuple(sorted({*SPEEDS, settings.clock_speed}))
+        self._settings = settings
+        self._zone = zone
+        self._now = now
+        self._open = AsyncExitStack()
+        self._watching: asyncio.Task[None] | None = None
+        self._broken: asyncio.Future[None] = asyncio.get_running_loop().create_future()
 
-    def begin(self) -> None:
-        """Send the invitation's code, as its link would."""
-        self.trial.server.chats.say(self.chat, f"/start {self._code}")
-
-    def say(self, text: str, *, photo: bool) -> None:
-        """Write a message, perhaps with a photo of a plate."""
-        if photo:
-            self.trial.server.chats.photo(self.chat, text)
-        else:
-            self.trial.server.chats.say(self.chat, text)
-
-    def press(self, message: int, label: str) -> None:
-        """Press a button; raises KeyError if there is none such."""
-        self.trial.server.chats.press(self.chat, message, label)
-
-    def _shown(self, message: Json) -> Json:
-        mine = message["from"] != BOT
-        at = self._clock.bot_time(datetime.fromtimestamp(message["date"], UTC))
-        sent = [kind for kind, content in WITHOUT_TEXT.items() if next(iter(content)) in message]
-        shown: dict[str, Any] = {
-            "id": message["message_id"],
-            "mine": mine,
-            "at": f"{at.astimezone(self._zone):%H:%M}",
-            "text": message.get("text", message.get("caption", "")),
-            "edited": "edit_date" in message,
-            "buttons": labels(message.get("reply_markup", {})),
-            "note": f"[{sent[0]}]" if sent and mine else "",
-        }
-        if "photo" in message and mine:
-            shown["note"] = "[photo]"
-        elif "photo" in message:
-            shown["picture"] = f"file/{message['photo'][-1]['file_id']}"
-        if "document" in message and not mine:
-            document = message["document"]
-            shown["file"] = {
-                "name": document["file_name"],
-                "address": f"file/{document['file_id']}",
-            }
-        return shown
-
-
-class _Handler(RequestHandler):
-    """What all addresses of the page share."""
-
-    def initialize(self, page: ChatPage) -> None:
-        self.page = page
-
-    def set_default_headers(self) -> None:
-        self.set_header("Content-Security-Policy", "default-src 'self'; img-src 'self' data:")
-        self.set_header("X-Content-Type-Options", "nosniff")
-        self.set_header("Cache-Control", "no-store")
-
-    def prepare(self) -> None:
-        """Another site's page in the same browser gets nothing and can write nothing."""
-        if self.request.host_name not in (HOST, "localhost"):
-            raise HTTPError(403)
-        kind = self.request.headers.get("Content-Type", "")
-        if self.request.method == "POST" and kind != "application/json":
-            raise HTTPError(415)
-
-    def told(self) -> Json:
-        """The body of a request."""
-        told = json.loads(self.request.body)
-        if not isinstance(told, dict):
-            raise HTTPError(400)
-        return told
-
-
-class _Index(_Handler):
-    def get(self) -> None:
-        self.finish((PAGE / "index.html").read_bytes())
-
-
-class _Asset(_Handler):
-    def get(self, name: str) -> None:
-        self.set_header("Content-Type", KINDS[name])
-        self.finish((PAGE / name).read_bytes())
-
-
-class _File(_Handler):
-    def get(self, name: str) -> None:
-        found = self.page.trial.server.methods.files.get(name)
-        if found is None:
-            raise HTTPError(404)
-        is_picture = found.startswith(b"\x89PNG")
-        self.set_header("Content-Type", "image/png" if is_picture else "application/octet-stream")
-        self.finish(found)
-
-
-class _State(_Handler):
-    async def get(self) -> None:
-        """Answer when something has changed, or when the clock is to move."""
-        seen = int(self.get_argument("seen", "-1"))
-        server = self.page.trial.server
-        with contextlib.suppress(TimeoutError):
-            await server.until(lambda: server.revision != seen, CLOCK_SECONDS)
-        self.finish(self.page.state())
-
-
-class _Begin(_Handler):
-    def post(self) -> None:
-        self.page.begin()
-
-
-class _Say(_Handler):
-    def post(self) -> None:
-        told = self.told()
-        self.page.say(str(told["text"]), photo=bool(told.get("photo")))
-
-
-class _Press(_Handler):
-    def post(self) -> None:
-        told = self.told()
+    async def open(self, beginning: Beginning) -> None:
+        """End the open visit, if any, and begin another."""
+        self.played = Played()
         try:
-            self.page.press(int(told["message"]), str(told["label"]))
-        except KeyError:
-            raise HTTPError(404) from None
-
-
-def application(page: ChatPage) -> Application:
-    """The page's addresses."""
-    given = {"page": page}
-    return Application(
-        [
-            (r"/", _Index, given),
-            (r"/(chat\.css|chat\.js)", _Asset, given),
-            (r"/file/([\w-]+)", _File, given),
-            (r"/state", _State, given),
-            (r"/begin", _Begin, given),
-            (r"/say", _Say, given),
-            (r"/press", _Press, given),
-        ],
-        log_function=lambda _: None,
-    )
-
-
-async def serve_page(settings: Settings, port: int) -> None:
-    """Run bot, stand-in server and page until cancelled; says on standard output where."""
-    now = real_now()
-    clock = LiveClock(Rate(real=now, bot=now, speed=settings.clock_speed))
-    zone = get_localzone_name()
-    async with Trial(settings, clock=clock) as trial:
-        code = trial.invite(Invitation(zone=zone))
-        page = ChatPage(trial, clock, zone=zone, code=code, speed=settings.clock_speed)
-        served = HTTPServer(application(page))
-        sockets = _listen(port)
-        served.add_sockets(sockets)
-        address = f"http://{HOST}:{sockets[0].getsockname()[1]}/"
-        sys.stdout.write(f"The chat is open at {address} (end with Ctrl+C).\n")
-        sys.stdout.flush()
-        try:
-            await trial.ended()
+            await self.close()
+            opened = await self._open.enter_async_context(
+                visit(
+                    self._settings,
+                    beginning=beginning,
+                    zone=self._zone,
+                    now=self._now(),
+                    note=self._note,
+                )
+            )
         finally:
-            served.stop()
-            await served.close_all_connections()
+            self.played = None
+        self.number += 1
+        self.visit = opened
+        self._watching = asyncio.create_task(opened.trial.ended())
+        self._watching.add_done_callback(self._ended)
+
+    async def close(self) -> None:
+        """End the open visit; its tabs find out."""
+        if self.visit is not None:
+            closed, self.visit = self.visit, None
+            closed.trial.server.changed()
+        await self._open.aclose()
+
+    async def broken(self) -> None:
+        """Wait until a bot ends by itself; raises what ended it."""
+        await self._broken
+
+    def _note(self, played: Played) -> None:
+        self.played = played
+
+    def _ended(self, watching: asyncio.Task[None]) -> None:
+        error = None if watching.cancelled() else watching.exception()
+        if error is not None and not self._broken.done():
+            self._broken.set_exception(error)
 
 
-def _listen(port: int) -> Any:
+@asynccontextmanager
+async def serving(page: ChatPage, sockets: list[socket]) -> AsyncIterator[str]:
+    """Serve the page on these sockets and give its address; at the end the visit is closed."""
+    served = HTTPServer(application(page))
+    served.add_sockets(sockets)
     try:
-        return bind_sockets(port, HOST)
-    except OSError:  # somebody else is there: any free one will do
-        return bind_sockets(0, HOST)
+        yield f"http://{HOST}:{sockets[0].getsockname()[1]}/"
+    finally:
+        served.stop()
+        await page.close()
+        await served.close_all_connections()
+
+
+async def serve_page(settings: Settings, port: int | None) -> None:
+    """Serve the page until told to end; says on standard output where it is.
+
+    `port` None is the usual one, or any free one if that is taken. Raises Mendable where a port
+    that was asked for is taken, and whatever ends the bot.
+    """
+    sockets = _listen(port)
+    stop = asyncio.Event()
+    loop = asyncio.get_running_loop()
+    for wanted in (signal.SIGTERM, signal.SIGINT):
+        loop.add_signal_handler(wanted, stop.set)
+    page = ChatPage(settings, zone=get_localzone_name())
+    async with serving(page, sockets) as address:
+        _say(f"The chat is open at {address} (end with Ctrl+C).")
+        told, broken = asyncio.create_task(stop.wait()), asyncio.create_task(page.broken())
+        await asyncio.wait((told, broken), return_when=asyncio.FIRST_COMPLETED)
+        told.cancel()
+        if broken.done():
+            await broken
+        broken.cancel()
+    _say("The trial has ended. Nothing of it is kept.")
+
+
+def _listen(port: int | None) -> list[socket]:
+    try:
+        return bind_sockets(PORT if port is None else port, HOST)
+    except OSError as error:
+        if port is not None:
+            raise Mendable(_refused(port, error)) from error
+    _say(f"Port {PORT} is taken (by another `try`, perhaps): this one gets a port of its own.")
+    return bind_sockets(0, HOST)
+
+
+def _refused(port: int, error: OSError) -> str:
+    if error.errno == errno.EADDRINUSE:
+        return f"port {port} is in use (by another `try`, perhaps): choose another, or --port 0"
+    return f"port {port} cannot be used: {error.strerror}"
+
+
+def _say(line: str) -> None:
+    sys.stdout.write(f"{line}\n")
+    sys.stdout.flush()

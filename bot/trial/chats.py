@@ -52,13 +52,17 @@ WITHOUT_TEXT: dict[str, Json] = {
 
 @dataclass(slots=True)
 class Chat:
-    """One chat: a person (their id is the chat's) or a group. `history` holds every Message."""
+    """One chat: a person (their id is the chat's) or a group.
+
+    `history` holds every Message by its id, `pressed` the label last pressed under one.
+    """
 
     id: int
     name: str
     group: bool = False
     blocked: bool = False
     history: dict[int, Json] = field(default_factory=dict)
+    pressed: dict[int, str] = field(default_factory=dict)
 
     def as_json(self) -> Json:
         """The API's Chat object."""
@@ -115,7 +119,14 @@ class Chats:
             content["entities"] = [{"type": "bot_command", "offset": 0, "length": length}]
         return self._write(chat, content, at=at, quotes=quotes)
 
-    def photo(self, chat: int, words: str = "", *, at: datetime | None = None) -> int:
+    def photo(
+        self,
+        chat: int,
+        words: str = "",
+        *,
+        at: datetime | None = None,
+        quotes: int | None = None,
+    ) -> int:
         """Send a photo of a plate, with or without words under it."""
         number = self._chats[chat].next_message()
         name = f"photo-{abs(chat)}-{number}"
@@ -123,7 +134,7 @@ class Chats:
         content: Json = {"photo": [size]}
         if words:
             content["caption"] = words
-        return self._write(chat, content, at=at)
+        return self._write(chat, content, at=at, quotes=quotes)
 
     def send(self, chat: int, kind: str, *, at: datetime | None = None) -> int:
         """Send something without text: a key of WITHOUT_TEXT."""
@@ -143,6 +154,7 @@ class Chats:
         markup = shown.get("reply_markup", {})
         for button in buttons_of(markup, "inline_keyboard"):
             if button["text"] == label:
+                self._chats[chat].pressed[message] = label
                 query = f"query-{self._next_update}"
                 self.queries.add(query)
                 self._add(

@@ -150,7 +150,7 @@ class StandIn:
         before = len(self.ledger)
         result = self.methods.do(call)
         self._write_down(self.ledger[before:])
-        self._changed()
+        self.changed()
         return result
 
     async def _fetch(self, call: Call) -> object:
@@ -168,7 +168,7 @@ class StandIn:
 
     async def _wait_for_update(self, seconds: float) -> None:
         mine = self._fetcher = asyncio.get_running_loop().create_future()
-        self._changed()
+        self.changed()
         try:
             await asyncio.wait_for(mine, seconds)
         except TimeoutError:
@@ -217,9 +217,9 @@ class StandIn:
     def _chats_changed(self) -> None:
         if self.chats.updates:
             self.stop_waiting()
-        self._changed()
+        self.changed()
 
-    def _changed(self) -> None:
+    def changed(self) -> None:
         """Let everybody who waits for something look again."""
         self.revision += 1
         pulse, self._pulse = self._pulse, asyncio.Event()

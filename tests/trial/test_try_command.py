@@ -1,21 +1,21 @@
 """`try`: a story played without a page, and the page itself."""
 
 import asyncio
+import contextlib
 import json
+import os
+import re
+import signal
 import subprocess
 import sys
 from datetime import timedelta
 from pathlib import Path
 
 import pytest
-from tornado.httpclient import AsyncHTTPClient, HTTPClientError, HTTPRequest, HTTPResponse
-from tornado.httpserver import HTTPServer
+from tornado.httpclient import AsyncHTTPClient
 from tornado.netutil import bind_sockets
 
-from bot.participants import Invitation
 from bot.replay.story import Enrol, Message, read_story
-from bot.trial.chat_page import ChatPage, application
-from tests.trial.conftest import LISBON, Talk
 
 pytestmark = pytest.mark.live
 
@@ -89,7 +89,14 @@ async def test_broken_story_is_refused_with_its_line(
 
 @pytest.mark.parametrize(
     "arguments",
-    [("--speed", "0"), ("--speed", "fast"), ("--headless",), ("--sideways",)],
+    [
+        ("--speed", "0"),
+        ("--speed", "fast"),
+        ("--headless",),
+        ("--sideways",),
+        ("--port", "65536"),
+        ("--port", "-1"),
+    ],
 )
 async def test_wrong_usage_ends_with_two(checkout: Path, arguments: tuple[str, ...]) -> None:
     status, _, _ = await tried(checkout, *arguments)
@@ -125,54 +132,38 @@ async def test_demo_is_played_whole(checkout: Path, tmp_path: Path) -> None:
         assert expected in said
 
 
-async def fetched(address: str, body: object = None, **headers: str) -> HTTPResponse:
-    sent = None if body is None else json.dumps(body)
-    if sent is not None:
-        headers.setdefault("Content-Type", "application/json")
-    return await AsyncHTTPClient().fetch(
-        HTTPRequest(address, method="GET" if sent is None else "POST", body=sent, headers=headers)
+async def test_page_is_served_until_interrupted(checkout: Path, tmp_path: Path) -> None:
+    process = await asyncio.create_subprocess_exec(
+        sys.executable,
+        *("-m", "bot", "try", "--port", "0"),
+        cwd=checkout,
+        env=os.environ | {"TMPDIR": str(tmp_path)},
+        stdout=asyncio.subprocess.PIPE,
+        stderr=asyncio.subprocess.PIPE,
     )
+    assert process.stdout is not None
+    said = (await process.stdout.readline()).decode()
+    place = re.search(r"http://127\.0\.0\.1:\d+/", said)
+    assert place is not None
+    headers = {"Origin": place.group().rstrip("/"), "Content-Type": "application/json"}
+    opened = await AsyncHTTPClient().fetch(
+        f"{place.group()}open", method="POST", headers=headers, body='{"beginning": "empty"}'
+    )
+    assert opened.code == 200
+    assert os.listdir(tmp_path) != []
+    process.send_signal(signal.SIGINT)
+    rest, err = await process.communicate()
+    assert process.returncode == 0
+    assert rest.decode() == "The trial has ended. Nothing of it is kept.\n"
+    assert err == b""
+    assert os.listdir(tmp_path) == []
 
 
-async def test_page_shows_the_chat_and_writes_into_it(stranger: Talk) -> None:
-    trial, clock = stranger.trial, stranger.clock
-    code = trial.invite(Invitation(zone=LISBON))
-    page = ChatPage(trial, clock, zone=LISBON, code=code, speed=1)
-    served = HTTPServer(application(page))
-    [socket] = bind_sockets(0, "127.0.0.1")
-    served.add_sockets([socket])
-    place = f"http://127.0.0.1:{socket.getsockname()[1]}"
-    try:
-        index = await fetched(f"{place}/")
-        assert b"Your message" in index.body
-        assert "default-src 'self'" in index.headers["Content-Security-Policy"]
-        for name in ("chat.css", "chat.js"):
-            assert (await fetched(f"{place}/{name}")).code == 200
-
-        await fetched(f"{place}/begin", {})
-        await trial.at_rest()
-        state = json.loads((await fetched(f"{place}/state?seen=-1")).body)
-        assert state["now"] == "Monday 12:00"
-        mine, bots = state["messages"]
-        assert mine["mine"]
-        assert mine["text"] == f"/start {code}"
-        assert bots["buttons"] == ["yes", "no"]
-
-        await fetched(f"{place}/press", {"message": bots["id"], "label": "yes"})
-        await fetched(f"{place}/say", {"text": "no", "photo": False})
-        await trial.at_rest()
-        later = json.loads((await fetched(f"{place}/state?seen={state['revision']}")).body)
-        assert len(later["messages"]) > 3
-
-        for asked, code_given in (
-            (fetched(f"{place}/", Host="evil.example"), 403),
-            (fetched(f"{place}/say", {"text": "x"}, **{"Content-Type": "text/plain"}), 415),
-            (fetched(f"{place}/press", {"message": bots["id"], "label": "nothing"}), 404),
-            (fetched(f"{place}/file/none"), 404),
-        ):
-            with pytest.raises(HTTPClientError) as refused:
-                await asked
-            assert refused.value.code == code_given
-    finally:
-        served.stop()
-        await served.close_all_connections()
+async def test_taken_port_is_named(checkout: Path) -> None:
+    [taken] = bind_sockets(0, "127.0.0.1")
+    with contextlib.closing(taken):
+        port = taken.getsockname()[1]
+        status, said, err = await tried(checkout, "--port", str(port))
+    assert (status, said) == (1, "")
+    assert f"port {port} is in use" in err
+    assert len(err.splitlines()) == 1
