@@ -2,9 +2,12 @@
 
 import re
 from dataclasses import replace
+from datetime import timedelta
 
 from bot.entries import Activity, Ask, Correction, Meal, Moment, Reading, Understood
 from bot.parser import read
+from bot.record import Noted
+from bot.record.fold import when
 from bot.turns.entering import enter
 from bot.turns.facts import Fact, Told
 from bot.turns.notebook import Notebook
@@ -120,11 +123,33 @@ def moment(
             book.retract(question.id)
             return Answered(lines=(words.requests.answered,))
         return None
+    if _names_only_a_meal(understood) and _ate_before(reading, book):
+        say = words.replies
+        return Answered(lines=(say.which_side,), buttons=say.which_moment_buttons)
     book.retract(question.id)
     meals = [entry for entry in again.entries if isinstance(entry, Meal) and entry.text]
     id_ = book.mend(reading.id, moment=told[0].moment)
     facts: tuple[Fact, ...] = (Told(id=id_),)
     return Answered(facts=facts + enter(book, meals, text=text))
+
+
+#: A meal begun so long before a reading may be the one that its test belongs to.
+COULD_BE_AFTER = timedelta(minutes=60), timedelta(hours=6)
+
+
+def _names_only_a_meal(understood: Understood) -> bool:
+    """`lunch` tells which meal, and not on which side of it the test was."""
+    meals = [entry for entry in understood.entries if isinstance(entry, Meal)]
+    return bool(meals) and not any(meal.text for meal in meals)
+
+
+def _ate_before(reading: Noted[Reading], book: Notebook) -> bool:
+    least, most = COULD_BE_AFTER
+    taken = when(reading)
+    return any(
+        meal.entry.started_at and least <= taken - meal.entry.started_at <= most
+        for meal in book.before.meals
+    )
 
 
 def first_bite(

@@ -84,6 +84,7 @@ class ReplySentences:
     today: str
     tomorrow: str
     which_moment: str
+    which_side: str
     which_moment_buttons: tuple[str, ...]
     what_on_plate: str
     first_bite: str

@@ -183,3 +183,18 @@ def test_the_figures_of_a_digest_are_those_that_stood_when_it_was_sent() -> None
         .play()
     )
     assert played.digests[0]["median_after"] == 150
+
+
+def test_the_name_of_a_meal_does_not_tell_on_which_side_of_it_a_late_number_was() -> None:
+    played = (
+        Story()
+        .says("12:00", "118 before, rice")
+        .says("15:20", "171")
+        .says("15:21", "lunch")
+        .says("15:22", "after")
+        .passes("15:30")
+        .play()
+    )
+    assert "before you ate, or after?" in list(texts(played, "reply"))[2]
+    assert [line["moment"] for line in of_type(played, "reading")] == ["before_meal", "after_meal"]
+    assert len(of_type(played, "meal")) == 1

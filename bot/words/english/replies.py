@@ -85,6 +85,7 @@ REPLIES = ReplySentences(
     weekdays=("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"),
     today="today",
     tomorrow="tomorrow",
+    which_side="Was that test before you ate, or after?",
     which_moment="Which test was it: before a meal, two hours after one, or on waking?",
     which_moment_buttons=("before a meal", "after a meal", "on waking", "none of these"),
     what_on_plate="What is on your plate?",

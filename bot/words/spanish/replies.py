@@ -89,6 +89,7 @@ REPLIES = ReplySentences(
     weekdays=("lunes", "martes", "miércoles", "jueves", "viernes", "sábado", "domingo"),
     today="hoy",
     tomorrow="mañana",
+    which_side="¿Esa prueba fue antes de comer o después?",
     which_moment="¿Qué prueba fue: antes de comer, dos horas después o al despertar?",
     which_moment_buttons=("antes de comer", "después de comer", "al despertar", "ninguna de estas"),
     what_on_plate="¿Qué hay en su plato?",
