@@ -76,6 +76,15 @@ class Saying:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Passed:
+    """A text that a participant wrote, or the bot to them, while it is still kept."""
+
+    at: datetime
+    text: str
+    by_bot: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Delivered:
     """What the chat said of a sent message: its id there."""
 

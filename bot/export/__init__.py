@@ -19,10 +19,13 @@ ATTACHMENTS: Mapping[str, str] = {"record": "record.pdf", "export": "export.zip"
 def made(asked: Mapping[str, Any]) -> bytes:
     """The file `asked["attachment"]` of `asked["record"]`, its charts drawn by `asked["draw"]`.
 
+    `asked["messages"]`, if there are any, go into a participant's own export.
+
     For a process of its own: it loads the libraries that write tables and pages, which the bot
     itself never does. Raises ValueError for an attachment that there is none of.
     """
     from bot.export.files import attachment  # noqa: PLC0415 - see above
 
-    _, content = attachment(asked["attachment"], asked["record"], asked["draw"])
+    messages = asked.get("messages", ())
+    _, content = attachment(asked["attachment"], asked["record"], asked["draw"], messages)
     return content

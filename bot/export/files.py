@@ -8,7 +8,9 @@ from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 from bot.export import ATTACHMENTS, Draw, Paper
 from bot.export.fhir import bundle_bytes
 from bot.export.jsonl import export_lines, to_text
+from bot.export.letters import letters_bytes
 from bot.export.table import csv_bytes
+from bot.messages import Passed
 from bot.record import Record
 
 Format = Literal["jsonl", "csv", "fhir", "pdf"]
@@ -20,6 +22,9 @@ FORMATS: dict[Format, str] = {
     "fhir": "record.fhir.json",
     "pdf": "record.pdf",
 }
+
+#: The file of what was written, beside them.
+MESSAGES = "messages.csv"
 
 
 def file_of(
@@ -48,10 +53,13 @@ def file_of(
             return pdf_bytes(records, draw, paper=paper, whole=whole)
 
 
-def attachment(name: str, record: Record, draw: Draw) -> tuple[str, bytes]:
+def attachment(
+    name: str, record: Record, draw: Draw, messages: Sequence[Passed] = ()
+) -> tuple[str, bytes]:
     """The file that a saying's `attachment` names: its name in the chat, and its bytes.
 
-    `record` is the last fortnight, printable; `export` everything in every form, in one ZIP.
+    `record` is the last fortnight, printable; `export` everything in every form, in one ZIP, with
+    the `messages` that are still kept.
     Raises ValueError for another name.
     """
     if name not in ATTACHMENTS:
@@ -64,6 +72,8 @@ def attachment(name: str, record: Record, draw: Draw) -> tuple[str, bytes]:
             (file, file_of(form, [record], draw, paper=paper, whole=True))
             for form, file in FORMATS.items()
         ]
+        if messages:
+            files.append((MESSAGES, letters_bytes(messages, record.participant.zone)))
         content = _zipped(files)
     return ATTACHMENTS[name], content
 

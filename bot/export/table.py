@@ -98,9 +98,11 @@ def _mmol_l(mg_dl: float | None) -> float | None:
 
 
 def _cell(value: Any) -> Any:
-    """A cell that stays what it is: an apostrophe makes text of what looks like a formula."""
     if isinstance(value, bool):
         return "yes" if value else "no"
-    if isinstance(value, str) and value.lstrip(" ")[:1] in STARTS_A_FORMULA and value.strip():
-        return f"'{value}"
-    return value
+    return guarded(value) if isinstance(value, str) else value
+
+
+def guarded(text: str) -> str:
+    """A cell that stays text: an apostrophe stands before what looks like a formula."""
+    return f"'{text}" if text.lstrip(" ")[:1] in STARTS_A_FORMULA and text.strip() else text

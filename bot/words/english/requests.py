@@ -52,8 +52,8 @@ REQUESTS = RequestSentences(
     setting_unknown='I did not get that. You can text "nights this week" or "I am in Lima now".',
     later="I will ask again at {at}.",
     nothing_waits="I am not waiting for a test now. I will text you when one is due.",
-    export="Here is your whole record, as files. Your own words, which I keep for 30 days, are not "
-    "in it.",
+    export="Here is all that I hold of yours, as files: your record, and what we wrote to each "
+    "other in the last 30 days. Nobody else gets what we wrote.",
     erase_question="Shall I delete everything I hold of yours, for good? Text yes to delete it "
     "all.",
     erase_buttons=("yes", "no"),

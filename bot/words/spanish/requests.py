@@ -50,7 +50,8 @@ REQUESTS = RequestSentences(
     setting_unknown='No entendí eso. Puede escribir "noches esta semana" o "estoy en Lima ahora".',
     later="Le preguntaré otra vez a las {at}.",
     nothing_waits="Ahora no me falta una prueba. Le escribo cuando toque la próxima.",
-    export="Aquí está todo lo que guardo de usted.",
+    export="Aquí está todo lo que guardo de usted: su registro, y lo que nos escribimos en los "
+    "últimos 30 días. Nadie más recibe lo que nos escribimos.",
     erase_question="¿Borro todo lo que guardo de usted, para siempre? Escriba sí para borrarlo.",
     erase_buttons=("sí", "no"),
     erase_yes=frozenset(
