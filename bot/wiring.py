@@ -48,9 +48,10 @@ from bot.metrics.meter import Figures, Heard, Loop, Turn
 from bot.metrics.watch import watched
 from bot.participants import Participant, State
 from bot.planning.quiet import after_quiet
-from bot.record import Event, Record, fold
+from bot.record import Event
 from bot.settings import Settings
 from bot.storage.figures import figures, parked_count
+from bot.storage.handing_out import handed_out
 from bot.storage.letters import Letter
 from bot.storage.sqlite import OneServer
 from bot.storage.store import Store, Writer
@@ -341,17 +342,10 @@ class Service:
 
     async def _attach(self, reader: str, what: str) -> tuple[str, bytes]:
         """The file that goes with a message: made from the record as it is when it is sent."""
-        form, _, whose = what.partition(":")
-        record = await self._writer.run(self._record, whose or reader)
-        asked = {"attachment": form, "record": record, "draw": draw}
-        return ATTACHMENTS[form], await self._filing(asked)
-
-    def _record(self, who: str) -> Record:
-        with self._store.turn() as work:
-            opened = work.open(who, self._clock.now())
-            if opened is None:
-                raise LookupError("nobody to make a file for")
-            return fold(opened.participant, work.events(who))
+        asked = await self._writer.run(
+            self._read, lambda work: handed_out(work, reader, what, self._clock.now())
+        )
+        return ATTACHMENTS[asked["attachment"]], await self._filing({**asked, "draw": draw})
 
     # --- what falls due --------------------------------------------------------------------
 
