@@ -38,7 +38,7 @@ from bot.chat.port import ChatError, Throttled
 from bot.chat.telegram import TelegramChat
 from bot.chat.updates import OddUpdate, incoming, press_of
 from bot.conversation import Conversation, Outcome, Turns
-from bot.delivery import Delivery, Makes
+from bot.delivery import Delivery, Makes, Sends
 from bot.drawing import Drawing
 from bot.export import ATTACHMENTS, made
 from bot.logs import place_of, say
@@ -59,7 +59,7 @@ from bot.storage.work import Work
 from bot.words.language import language
 from scheduler.clock import Clock, LiveClock, Rate, real_now
 from scheduler.in_process import InProcessEngine
-from scheduler.port import Due
+from scheduler.port import Due, Engine
 from scheduler.virtual import VirtualClock, VirtualEngine
 
 _LOG = logging.getLogger(__name__)
@@ -103,7 +103,7 @@ def clock_of(store: Store, speed: float) -> LiveClock:
     Where it stood is kept in the database, so that a fast clock goes on across restarts.
     """
     with store.turn() as work:
-        now = real_now()
+        now = store.database_time() or real_now()
         kept = work.fact("clock")
         rate = _rate(json.loads(kept)) if kept else Rate(real=now, bot=now)
         rate = rate.at_speed(speed, now)
@@ -140,6 +140,9 @@ def absence_note(who: Participant, now: datetime) -> Saying:
 class Service:
     """The live bot: intake, turns, alarm clock and delivery in one process."""
 
+    #: Updates that the chat program may post at one time. With one, they all come in order.
+    CONNECTIONS = 1
+
     def __init__(
         self,
         settings: Settings,
@@ -155,7 +158,7 @@ class Service:
         self._turns = turns
         self._drawing = Drawing(draw)
         self._filing = Drawing(made)
-        self._makes = makes or Makes(draw=self._drawing, attach=self._attach)
+        self._makes = makes or Makes(draw=self._draw, attach=self._attach)
         self._writer = Writer()
         self._webhook = webhook
         self._listen = listen
@@ -194,7 +197,7 @@ class Service:
         try:
             if mark:
                 mark.take()
-            self._clock = self._given_clock or clock_of(store, settings.clock_speed)
+            self._clock = self._given_clock or self._begin_clock(store)
             given_up = partial(self._read, parked_count)
             with watched(settings.metrics, self.figures, given_up, self._clock) as self._meter:
                 await self._serve(store, stop, ready)
@@ -224,38 +227,67 @@ class Service:
             new_id=new_id,
             clock_speed=settings.clock_speed,
         )
-        self._engine = InProcessEngine(self._clock)
+        self._engine = self._make_engine()
         async with TelegramChat(settings.token(), settings.telegram_api) as chat:
             self._chat = chat
             self._reached = self._clock.real_now()
-            self._delivery = Delivery(
-                store,
-                self._writer,
-                chat,
-                clock=self._clock,
-                pace=Pace(settings.send_per_second),
-                makes=self._makes,
-                meter=self._meter,
-            )
+            self._delivery = self._make_delivery(chat)
             await self._writer.run(self._after_absence)
             await self._writer.run(self._read, lambda work: work.set_fact("bot", chat.name))
             self._ready = ready
-            await self._until(stop, self._intake(chat))
+            await self._until(stop, self._parts(chat))
             say(_LOG, logging.INFO, "served")
 
-    async def _until(self, stop: asyncio.Event, intake: Coroutine[Any, Any, None]) -> None:
+    # --- what several machines do in another way: see bot/many.py --------------------------
+
+    @property
+    def _beside(self) -> Writer:
+        """Where what takes long is read."""
+        return self._writer
+
+    @property
+    def _takes_part_in_intake(self) -> bool:
+        """Whether the chat program is asked, or may post, here."""
+        return True
+
+    def _begin_clock(self, store: Store) -> Clock:
+        return clock_of(store, self._settings.clock_speed)
+
+    def _make_engine(self) -> Engine:
+        return InProcessEngine(self._clock)
+
+    def _make_delivery(self, chat: TelegramChat) -> Sends:
+        return Delivery(
+            self._store,
+            self._writer,
+            chat,
+            clock=self._clock,
+            pace=Pace(self._settings.send_per_second),
+            makes=self._makes,
+            meter=self._meter,
+        )
+
+    def _parts(self, chat: TelegramChat) -> dict[str, Coroutine[Any, Any, None]]:
+        """What runs side by side; delivery is told to stop, the others are cut off."""
+        return {
+            "intake": self._intake(chat),
+            "alarm": self._engine.run(self._due, self._wake),
+            "housekeeping": self._keep_house(),
+            "delivery": self._delivery.run(),
+        }
+
+    async def _until(
+        self, stop: asyncio.Event, running: Mapping[str, Coroutine[Any, Any, None]]
+    ) -> None:
         """Run all parts until told to stop, or until one of them fails for good."""
-        fetching = asyncio.create_task(intake, name="intake")
-        alarm = asyncio.create_task(self._engine.run(self._due, self._wake), name="alarm")
-        keeping = asyncio.create_task(self._keep_house(), name="housekeeping")
-        sending = asyncio.create_task(self._delivery.run(), name="delivery")
+        parts = [asyncio.create_task(part, name=name) for name, part in running.items()]
         told = asyncio.create_task(stop.wait(), name="stop")
-        parts = (fetching, alarm, keeping, sending)
         try:
             await asyncio.wait((*parts, told), return_when=asyncio.FIRST_COMPLETED)
         finally:
-            for task in (fetching, alarm, keeping, told):
-                task.cancel()
+            for task in (*parts, told):
+                if task.get_name() != "delivery":
+                    task.cancel()
             await self._delivery.stop()
             ended = await asyncio.gather(*parts, told, return_exceptions=True)
         for result in ended:
@@ -285,7 +317,9 @@ class Service:
             if self._webhook is None:
                 await chat.fetch_by_polling()
             else:
-                await chat.fetch_by_webhook(self._webhook, self._secret())
+                await chat.fetch_by_webhook(
+                    self._webhook, self._secret(), connections=self.CONNECTIONS
+                )
         except ChatError as error:
             raise Mendable(f"the Bot API would not set the way in: {error}") from error
 
@@ -340,9 +374,12 @@ class Service:
         self._after(outcome)
         return outcome.heard
 
+    async def _draw(self, _row: int, picture: Mapping[str, Any]) -> bytes:
+        return await self._drawing(picture)
+
     async def _attach(self, reader: str, what: str) -> tuple[str, bytes]:
         """The file that goes with a message: made from the record as it is when it is sent."""
-        asked = await self._writer.run(
+        asked = await self._beside.run(
             self._read, lambda work: handed_out(work, reader, what, self._clock.now())
         )
         return ATTACHMENTS[asked["attachment"]], await self._filing({**asked, "draw": draw})
@@ -386,7 +423,8 @@ class Service:
     def _tidy(self, work: Work) -> None:
         now, real = self._clock.now(), self._clock.real_now()
         work.forget_texts(now - TEXTS_KEPT, real - TEXTS_KEPT)
-        work.set_fact("alive", (real if self._webhook else self._reached).isoformat())
+        if self._takes_part_in_intake:
+            work.set_fact("alive", (real if self._webhook else self._reached).isoformat())
 
     def _after_absence(self) -> None:
         with self._store.turn() as work:
