@@ -18,7 +18,10 @@ _FIELDS = "fields"
 #: Files of this program, by their path within it.
 _OWN = re.compile(r"/((?:bot|scheduler)/[\w/]+\.py)$")
 #: Libraries whose lines may hold a token, a parameter or a payload.
-_QUIET = ("httpx", "httpcore", "telegram", "apscheduler", "alembic", "tornado", "asyncio")
+_QUIET = (
+    *("httpx", "httpcore", "telegram", "apscheduler", "alembic", "tornado", "asyncio"),
+    *("procrastinate", "psycopg"),
+)
 
 
 def say(logger: logging.Logger, level: int, event: str, **fields: Any) -> None:

@@ -17,6 +17,11 @@ def add_arguments(_parser: argparse.ArgumentParser) -> None:
 
 def run(_args: argparse.Namespace) -> int:
     """Upgrade; nothing happens where it is of this version already."""
-    Store.open(settings.load().database, upgrade=True).close()
+    database = settings.load().database
+    Store.open(database, upgrade=True).close()
+    if not database.startswith("sqlite"):
+        from bot.many import prepare  # noqa: PLC0415 - most bots never meet it
+
+        prepare(database)
     sys.stdout.write(f"the database is of version {migrations.HEAD}\n")
     return 0

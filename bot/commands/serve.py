@@ -30,6 +30,12 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--listen", metavar="HOST:PORT", help="where to listen for them (default: the URL's own)"
     )
+    parser.add_argument(
+        "--only",
+        choices=("receive", "work"),
+        help="with PostgreSQL: only take messages in, or only wake, draw and send "
+        "(default: both); docs/many-machines.md",
+    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -42,9 +48,24 @@ def run(args: argparse.Namespace) -> int:
     logs.set_up("warning" if quietly else chosen.log)
     if args.listen and not args.webhook:
         raise Mendable("--listen goes with --webhook")
-    service = Service(chosen, webhook=args.webhook, listen=args.listen)
+    service = _service(chosen, args)
     asyncio.run(_serve(service, chosen, on_terminal=on_terminal))
     return 0
+
+
+def _service(chosen: Settings, args: argparse.Namespace) -> Service:
+    if chosen.database.startswith("sqlite"):
+        if args.only:
+            raise Mendable("--only is for several processes, and those need postgresql://")
+        return Service(chosen, webhook=args.webhook, listen=args.listen)
+    if args.only == "work" and args.webhook:
+        raise Mendable("--webhook goes with taking messages in, not with --only work")
+    try:
+        from bot.many import Role, SharedService  # noqa: PLC0415 - most bots never meet it
+    except ModuleNotFoundError as error:
+        raise Mendable(f"for postgresql:// install the extra `postgres` ({error.name})") from error
+    role = Role(args.only or "both")
+    return SharedService(chosen, role=role, webhook=args.webhook, listen=args.listen)
 
 
 async def _serve(service: Service, chosen: Settings, *, on_terminal: bool) -> None:
