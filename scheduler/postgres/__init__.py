@@ -9,6 +9,6 @@ machines, keeping up with the database's clock. What it must not know: the bot.
 from scheduler.postgres.engine import PostgresEngine
 from scheduler.postgres.making import Make, NotMade
 from scheduler.postgres.schema import is_prepared, prepare
-from scheduler.postgres.wire import Wire
+from scheduler.postgres.wire import MISSED, Wire
 
-__all__ = ["Make", "NotMade", "PostgresEngine", "Wire", "is_prepared", "prepare"]
+__all__ = ["MISSED", "Make", "NotMade", "PostgresEngine", "Wire", "is_prepared", "prepare"]
