@@ -87,6 +87,16 @@ def tests_of(record: Record, food_text: str) -> tuple[Pair, ...]:
     )
 
 
+def mildest(record: Record, count: int) -> tuple[Pair, ...]:
+    """The complete pairs with the smallest single rises, each meal's text only once."""
+    ranked = sorted(_counting(pairs(record)), key=lambda pair: (pair.rise or 0.0, pair.meal.id))
+    once: dict[str, Pair] = {}
+    for pair in ranked:
+        if words(pair.meal.entry.text):
+            once.setdefault(meal_key(pair.meal.entry), pair)
+    return tuple(once.values())[:count]
+
+
 def known(record: Record) -> Known | None:
     """All meals with a text, tested or not, pooled; None without a meal."""
     told: dict[str, list[Noted[Meal]]] = defaultdict(list)

@@ -123,6 +123,8 @@ def moment(
             book.retract(question.id)
             return Answered(lines=(words.requests.answered,))
         return None
+    if _names_only_a_meal(understood) and book.at - question.at > GOES_WITH_IT:
+        return None  # a meal that begins now says nothing of a test from long before
     if _names_only_a_meal(understood) and _ate_before(reading, book):
         say = words.replies
         return Answered(lines=(say.which_side,), buttons=say.which_moment_buttons)
@@ -133,6 +135,8 @@ def moment(
     return Answered(facts=facts + enter(book, meals, text=text))
 
 
+#: What is told so soon after a number still goes with it.
+GOES_WITH_IT = timedelta(minutes=10)
 #: A meal begun so long before a reading may be the one that its test belongs to.
 COULD_BE_AFTER = timedelta(minutes=60), timedelta(hours=6)
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, time
 
 from bot.entries import Request, Step, StepTaken, What
-from bot.glucose.foods import tests_of
+from bot.glucose.foods import mildest, tests_of
 from bot.glucose.pairs import pairs
 from bot.localtime import DAY, at_local, in_zone, zone_named
 from bot.participants import State
@@ -19,10 +19,12 @@ from bot.turns.weekly import summary
 from bot.words.amounts import clock
 from bot.words.cautions import medicine_advice_words, pregnancy_words
 from bot.words.language import Language, language
-from bot.words.requests import food_words, goals_words, record_words
+from bot.words.requests import food_words, foods_words, goals_words, record_words
 
 #: How many of the latest meals `record` lists.
 RECORD_LINES = 10
+#: How many meals are named to somebody who asks what to eat.
+MEALS_SHOWN = 3
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -177,7 +179,10 @@ def _medicine(asking: Asking) -> Granted:
 
 
 def _food(asking: Asking) -> Granted:
-    food = asking.request.subject or ""
+    food = asking.request.subject
+    if not food:
+        shown = mildest(asking.whole(), MEALS_SHOWN)
+        return Granted(text=foods_words(shown, asking.book.person, asking.words.requests))
     found = tests_of(asking.whole(), food)
     return Granted(text=food_words(food, found, asking.book.person, asking.words.requests))
 

@@ -28,6 +28,11 @@ def change_words(mg_dl: float, unit: Unit) -> str:
     return number_words(abs(mg_dl), unit)
 
 
+def signed_words(mg_dl: float, unit: Unit) -> str:
+    """A change with its sign, for a list: `+36`, `-12`."""
+    return f"{'+' if mg_dl >= 0 else '-'}{change_words(mg_dl, unit)}"
+
+
 def clock(moment: datetime) -> str:
     """The clock time as the participant's own clock shows it: `14:31`."""
     return f"{moment:%H:%M}"

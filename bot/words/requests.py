@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from bot.entries import Step
 from bot.glucose.pairs import Pair
 from bot.participants import Participant
-from bot.words.amounts import change_words, clock, number_words, value_words
-from bot.words.replies import ReplySentences, meal_words
+from bot.words.amounts import clock, number_words, signed_words, value_words
+from bot.words.replies import ReplySentences, meal_words, shortened
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,6 +43,8 @@ class RequestSentences:
     erased: str
     not_erased: str
     food_none: str
+    food_unnamed: str
+    food_mildest: str
     food_tests: str
     food_smaller: str
     not_glucose: str
@@ -92,14 +94,23 @@ def record_words(pairs: Sequence[Pair], say: RequestSentences, replies: ReplySen
     return "\n".join(lines)
 
 
+def foods_words(mildest: Sequence[Pair], person: Participant, say: RequestSentences) -> str:
+    """What to eat, asked without a food: the person's own tests with the smallest changes."""
+    if not mildest:
+        return say.food_unnamed
+    meals = "; ".join(
+        f"{shortened(pair.meal.entry.text)} {signed_words(pair.rise or 0.0, person.unit)}"
+        for pair in mildest
+    )
+    return say.food_mildest.format(meals=meals, unit=person.unit.value)
+
+
 def food_words(food: str, pairs: Sequence[Pair], person: Participant, say: RequestSentences) -> str:
     """The person's own figures for a food, or how to test it; never yes or no."""
     rises = [pair.rise for pair in pairs if pair.rise is not None]
     if not rises:
         return say.food_none.format(food=food)
-    amounts = ", ".join(
-        f"{'+' if rise >= 0 else '-'}{change_words(rise, person.unit)}" for rise in rises[-5:]
-    )
+    amounts = ", ".join(signed_words(rise, person.unit) for rise in rises[-5:])
     lines = [
         say.food_tests.format(food=food, count=len(rises), rises=amounts, unit=person.unit.value)
     ]

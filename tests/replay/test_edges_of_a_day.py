@@ -198,3 +198,19 @@ def test_the_name_of_a_meal_does_not_tell_on_which_side_of_it_a_late_number_was(
     assert "before you ate, or after?" in list(texts(played, "reply"))[2]
     assert [line["moment"] for line in of_type(played, "reading")] == ["before_meal", "after_meal"]
     assert len(of_type(played, "meal")) == 1
+
+
+def test_a_meal_that_begins_hours_later_does_not_answer_which_test_a_number_was() -> None:
+    played = Story().says("09:31", "165").says("12:58", "lunch now").passes("13:00").play()
+    assert [line["moment"] for line in of_type(played, "reading")] == ["unstated"]
+    assert [line["name"] for line in of_type(played, "meal")] == ["lunch"]
+
+
+def test_who_asks_what_to_eat_gets_their_own_tests_the_smallest_change_first() -> None:
+    nothing = Story().says("09:00", "what should I eat?").passes("09:01").play()
+    assert "Test a meal before and two hours after" in next(iter(texts(nothing, "reply")))
+    story = Story().says("08:00", "118 before, fish").says("10:00", "136")
+    story.says("12:00", "110 before, rice").says("14:00", "190").says("15:00", "what should I eat?")
+    told = list(texts(story.passes("15:01").play(), "reply"))[-1]
+    assert "fish +18; rice +80" in told
+    assert not any(word in told.casefold() for word in ("yes", "avoid", "should"))

@@ -61,8 +61,11 @@ REQUESTS = RequestSentences(
     erased="All of it is deleted. You need a new code to come back. I wish you well.",
     not_erased="Nothing was deleted.",
     food_none="I have no test of yours with {food} yet. To find out: test before you eat it, eat "
-    "your "
-    "usual amount, and test two hours after your first bite.",
+    "your usual amount, and test two hours after your first bite.",
+    food_unnamed="I cannot choose for you, but your own tests can. Test a meal before and two "
+    "hours after: then I can tell what it did.",
+    food_mildest="I cannot choose for you, but your own tests can. Smallest change first, in "
+    "{unit}: {meals}.",
     food_tests="{food}, {count} tests of yours. Change in {unit}: {rises}.",
     food_smaller="You could test a smaller piece, and see.",
     not_glucose="I keep only glucose, meals and moving. Your clinic is the place for that number.",

@@ -61,6 +61,10 @@ REQUESTS = RequestSentences(
     not_erased="No borré nada.",
     food_none="Aún no tengo una prueba suya con {food}. Para saberlo: mida antes de comerlo, coma "
     "lo de siempre y mida dos horas después del primer bocado.",
+    food_unnamed="No puedo elegir por usted, pero sus pruebas sí. Mida antes de una comida y dos "
+    "horas después: así sabré qué hizo.",
+    food_mildest="No puedo elegir por usted, pero sus pruebas sí. El menor cambio primero, en "
+    "{unit}: {meals}.",
     food_tests="{food}, {count} pruebas suyas. Cambio en {unit}: {rises}.",
     food_smaller="Puede probar con un trozo más chico, y ver.",
     not_glucose="Solo guardo lo que mide, come y se mueve. Lleve ese número a su clínica.",
