@@ -29,6 +29,17 @@ class GoalsSet:
     limits: Limits
 
 
+def check(request: Request) -> None:
+    """Refuse a setting that came some other way and is none. Raises KeyError, TypeError or
+    ValueError."""
+    if request.what is What.SETTINGS and request.setting == SETTING:
+        told = json.loads(request.setting_value or "")
+        for values in (told["was"], told["now"]):
+            _of(values)
+        if not isinstance(told["by"], str):
+            raise TypeError("`by` is no public id")
+
+
 def as_request(before: Participant, after: Participant, by: str) -> Request:
     """The setting as the record keeps it: what was set, and what stood until then."""
     told = {"by": by, "was": _values(before), "now": _values(after)}

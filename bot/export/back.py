@@ -14,7 +14,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from bot.educator import bounds
+from bot.educator import bounds, goal_log
 from bot.entries import (
     Activity,
     Answer,
@@ -23,6 +23,7 @@ from bot.entries import (
     Moment,
     OffScale,
     Reading,
+    Request,
     Skip,
     Step,
     StepTaken,
@@ -157,7 +158,7 @@ def _participant(who: str, told: _Told) -> Participant:
     fields = {name: value for name, value in told.person.items() if name not in _NOT_THEIRS}
     goal = dict(told.goal)
     limits = LIMITS.validate_python(goal.pop("limits", {}))
-    goals = {name: value for name, value in goal.items() if name not in _NOT_THEIRS}
+    goals = {name: value for name, value in goal.items() if name not in _NOT_GOALS}
     person = PARTICIPANT.validate_json(
         json.dumps(
             {
@@ -181,11 +182,15 @@ def _participant(who: str, told: _Told) -> Participant:
 
 
 _NOT_THEIRS = frozenset({"participant", "type", "kept"})
+#: Who set the goals and when is in what is kept; beside the goals it is for people to read.
+_NOT_GOALS = _NOT_THEIRS | {"at", "by", "history"}
 
 
 def _talk(kept: Line) -> Event:
     adapter = TALK[kept["kind"]]
     body = adapter.validate_json(json.dumps(kept["body"]))
+    if isinstance(body, Request):
+        goal_log.check(body)
     return Event(id=kept["id"], at=_instant(kept["at"]), message=kept["message"], body=body)
 
 

@@ -1,17 +1,20 @@
 """The record as a FHIR R4 bundle (hl7.org/fhir/R4/bundle.html), type `collection`.
 
 For each participant: a Patient, known by the public id alone (and a name only if one was given),
-two Goals, and Observations: every reading; every meal as a group that has its readings as members
-(`hasMember`); every rise and every change around an activity, derived from two readings
-(`derivedFrom`); activities, symptoms, and what was taken against a low. Ids are worked out from
-the record, so that the same record gives the same bytes.
+two Goals (and two for each pair of goals that was in force before), and Observations: every
+reading; every meal as a group that has its readings as members (`hasMember`); every rise and every
+change around an activity, derived from two readings (`derivedFrom`); activities, symptoms, and
+what was taken against a low. Ids are worked out from the record, so that the same record gives the
+same bytes.
 """
 
 import json
 from collections.abc import Iterable, Iterator
 from datetime import timedelta
+from itertools import groupby, pairwise
 from typing import Any
 
+from bot.educator.goal_log import GoalsSet, goals_set
 from bot.entries import Activity, Meal
 from bot.entry_lines import number
 from bot.export.fhir_codes import Shape, category, glucose_code, quantity
@@ -19,7 +22,7 @@ from bot.export.fhir_readings import Subject, reading_observations
 from bot.export.lines import rounded
 from bot.glucose.effects import Effect, effects
 from bot.glucose.pairs import Pair, pairs
-from bot.localtime import shifted
+from bot.localtime import local_date, shifted
 from bot.record import Noted, Record
 from bot.units import MG_DL_PER_MMOL_L, Unit, limit_in
 
@@ -45,7 +48,7 @@ def bundle(records: Iterable[Record]) -> Shape:
 def _resources(record: Record) -> Iterator[Shape]:
     subject = Subject(record.participant)
     yield _patient(subject)
-    yield from _goals(subject)
+    yield from _goals(record, subject)
     yield from reading_observations(record, subject)
     yield from _meals(record, subject)
     yield from _activities(record, subject)
@@ -66,11 +69,26 @@ def _patient(subject: Subject) -> Shape:
     return shape | ({"name": [{"text": person.name}]} if person.name else {})
 
 
-def _goals(subject: Subject) -> Iterator[Shape]:
-    person = subject.person
-    if not person.judged:
+def _goals(record: Record, subject: Subject) -> Iterator[Shape]:
+    """The goals in force, and those that were before, each with its days and who set it."""
+    if not subject.person.judged:
         return
-    unit, goals = person.unit, person.goals
+    # Only limits may have been set: that is no other goal.
+    *earlier, now = (next(same) for _, same in groupby(goals_set(record), lambda one: one.goals))
+    yield from _pair_of_goals(now, subject, {"lifecycleStatus": "active"})
+    for place, (one, following) in enumerate(pairwise((*earlier, now)), start=1):
+        ended = {"lifecycleStatus": "completed", "statusDate": _day(following, subject)}
+        yield from _pair_of_goals(one, subject, ended, str(place))
+
+
+def _day(one: GoalsSet, subject: Subject) -> str:
+    return local_date(one.at, subject.person.zone).isoformat()
+
+
+def _pair_of_goals(
+    one: GoalsSet, subject: Subject, status: Shape, number: str = ""
+) -> Iterator[Shape]:
+    unit, goals = subject.person.unit, one.goals
     before = {
         "low": quantity(limit_in(goals.before_low, unit), unit),
         "high": quantity(limit_in(goals.before_high, unit), unit),
@@ -83,10 +101,16 @@ def _goals(subject: Subject) -> Iterator[Shape]:
     ):
         yield {
             "resourceType": "Goal",
-            "id": subject.id_of("goal", name),
-            "lifecycleStatus": "active",
+            "id": subject.id_of("goal", f"{name}{number}"),
+            **status,
             "description": {"text": words},
             "subject": subject.reference,
+            "startDate": _day(one, subject),
+            **(
+                {"expressedBy": {"type": "Practitioner", "identifier": {"value": one.by}}}
+                if one.by
+                else {}
+            ),
             "target": [{"measure": glucose_code(unit), "detailRange": span}],
         }
 

@@ -1,5 +1,9 @@
 """A whole record as JSON lines, from which `bot.export.back` makes it again.
 
+A line of type `goal` holds the goals in force, since when (`at`) and who set them (`by`), and all
+that were in force before under `history`; both are for whoever reads the file, and come back from
+what is kept.
+
 Every line but those of type `participant` and `goal` is a line of the replay's record.jsonl,
 unchanged. What the record needs beside them stands in the participant's own line under `kept`:
 
@@ -17,8 +21,10 @@ from typing import Any
 
 from pydantic import TypeAdapter
 
+from bot.educator.goal_log import GoalsSet, goals_set
 from bot.entries import Meal, Request
 from bot.export.lines import Line, entries_in_order, record_lines
+from bot.localtime import in_zone, iso
 from bot.participants import Goals, Limits, Participant
 from bot.record import Noted, Record, Spoke, Wondered, Wrote
 
@@ -41,13 +47,26 @@ def export_lines(record: Record) -> Iterator[Line]:
     person = record.participant
     told = PARTICIPANT.dump_python(person, mode="json", exclude={"id", "goals", "limits"})
     yield {"participant": person.id, "type": "participant", **told, "kept": _kept(record)}
+    *earlier, _ = settings = goals_set(record)
     yield {
         "participant": person.id,
         "type": "goal",
         **GOALS.dump_python(person.goals, mode="json"),
         "limits": LIMITS.dump_python(person.limits, mode="json"),
+        "at": iso(in_zone(settings[-1].at, person.zone)),
+        "by": settings[-1].by,
+        "history": [_goals(one, person) for one in earlier],
     }
     yield from record_lines(record)
+
+
+def _goals(one: GoalsSet, person: Participant) -> Line:
+    return {
+        **GOALS.dump_python(one.goals, mode="json"),
+        "limits": LIMITS.dump_python(one.limits, mode="json"),
+        "at": iso(in_zone(one.at, person.zone)),
+        "by": one.by,
+    }
 
 
 def to_text(lines: Iterable[Line]) -> str:

@@ -38,7 +38,8 @@ def set_goals(lesson: Lesson, person: Participant, rest: str) -> None:
         shown = say.goals_now.format(
             who=lesson.who(person), goals=goals_line(person, say.person_goals)
         )
-        lesson.answer(f"{shown}\n{goals_line(person, say.goals_how)}")
+        lines = (shown, *_goals_so_far(lesson, person), goals_line(person, say.goals_how))
+        lesson.answer("\n".join(lines))
         return
     try:
         low, high, after = told
@@ -54,6 +55,22 @@ def set_goals(lesson: Lesson, person: Participant, rest: str) -> None:
     lesson.answer(
         say.goals_set.format(who=lesson.who(person), goals=goals_line(changed, say.person_goals))
     )
+
+
+def _goals_so_far(lesson: Lesson, person: Participant) -> list[str]:
+    """Who set which goals when; nothing while they are those of joining."""
+    settings = goal_log.goals_set(lesson.whole(person.id))
+    if len(settings) < 2:
+        return []
+    say, lines = lesson.asks, [lesson.asks.goals_since]
+    for one in reversed(settings):
+        then = replace(person, goals=one.goals, limits=one.limits)
+        template = say.set_at_joining if one.by is None else say.set_by
+        day = f"{in_zone(one.at, person.zone):%Y-%m-%d}"
+        goals = goals_line(then, lesson.say.person_goals)
+        by = say.you if one.by == lesson.educator.id else one.by
+        lines.append(template.format(day=day, goals=goals, by=by))
+    return lines
 
 
 def set_low(lesson: Lesson, person: Participant, rest: str) -> None:

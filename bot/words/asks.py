@@ -28,6 +28,7 @@ class AskSentences:
 
     set_by: str
     set_at_joining: str
+    you: str
     goals_since: str
     language_words: frozenset[str]
     language_set: str

@@ -29,6 +29,7 @@ class RecordPageSentences:
     goal_after: str
     low_from: str
     high_from: str
+    goals_since: str
     not_judged: str
     short_title: str
     tests: str
@@ -72,6 +73,8 @@ class RecordPageSentences:
     changed_title: str
     step: str
     step_untested: str
+    goals_set: str
+    goals_first: str
     answer: str
     asked: dict[str, str]
     answers: dict[str, str]

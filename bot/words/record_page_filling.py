@@ -5,6 +5,7 @@ from dataclasses import replace
 from datetime import date, time
 from typing import Any
 
+from bot.educator.goal_log import goals_set
 from bot.entries import Reading
 from bot.glucose.pairs import Pair, Status
 from bot.glucose.readings import is_free_drink, is_high
@@ -82,7 +83,7 @@ def _page(record: Record, first: date, last: date, say: RecordPageSentences) -> 
         dates=f"{dates_words(first, last, say.picture)} {last.year}",
         who=who.format(name=person.name, id=person.id),
         unit=say.unit.format(unit=person.unit.value, zone=person.zone),
-        goals=Block(title=say.goals_title, lines=tuple(_goals(person, say))),
+        goals=Block(title=say.goals_title, lines=tuple(_goals(record, say))),
         figures=tuple(_figures(figures, say)),
         figures_title=say.short_title,
         charts=tuple(_charts(record, first, last, say)),
@@ -118,7 +119,8 @@ def _tells(pair: Pair) -> bool:
     return bool(pair.before or pair.after) or not is_free_drink(pair.meal.entry)
 
 
-def _goals(person: Participant, say: RecordPageSentences) -> Iterator[str]:
+def _goals(record: Record, say: RecordPageSentences) -> Iterator[str]:
+    person = record.participant
     if not person.judged:
         yield say.not_judged
     else:
@@ -127,6 +129,10 @@ def _goals(person: Participant, say: RecordPageSentences) -> Iterator[str]:
         yield say.goal_after.format(high=after)
     yield say.low_from.format(low=number_words(person.limits.low, person.unit))
     yield say.high_from.format(high=number_words(person.limits.high, person.unit))
+    latest = goals_set(record)[-1]
+    if latest.by is not None:
+        day = day_words(in_zone(latest.at, person.zone), say)
+        yield say.goals_since.format(day=day, by=latest.by)
 
 
 def _figures(figures: Week, say: RecordPageSentences) -> Iterator[tuple[str, str]]:

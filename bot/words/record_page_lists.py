@@ -2,6 +2,7 @@
 
 from datetime import datetime
 
+from bot.educator.goal_log import goals_set
 from bot.entries import OffScale, Reading
 from bot.glucose.effects import Effect
 from bot.glucose.readings import Settled, is_high
@@ -123,8 +124,10 @@ def _other(one: Settled, person: Participant, say: RecordPageSentences) -> str:
 
 
 def changed(record: Record, figures: Week, say: RecordPageSentences) -> list[str]:
-    """The steps of the programme so far with their figures, and the weekly answers."""
+    """The steps of the programme so far with their figures, the goals so far if they were set
+    anew, and the weekly answers."""
     lines = [_step(step, figures.participant, say) for step in figures.steps]
+    lines += _goals_so_far(record, figures, say)
     lines += [
         _dated(
             noted.at,
@@ -139,6 +142,25 @@ def changed(record: Record, figures: Week, say: RecordPageSentences) -> list[str
         if _inside(noted.at, figures)
     ]
     return lines
+
+
+def _goals_so_far(record: Record, figures: Week, say: RecordPageSentences) -> list[str]:
+    person = figures.participant
+    settings = [one for one in goals_set(record) if one.at.timestamp() < figures.end.timestamp()]
+    if len(settings) < 2:
+        return []
+    return [
+        (say.goals_first if one.by is None else say.goals_set).format(
+            day=day_words(in_zone(one.at, person.zone), say),
+            by=one.by,
+            low=number_words(one.goals.before_low, person.unit),
+            high=number_words(one.goals.before_high, person.unit),
+            after=number_words(one.goals.after_high, person.unit),
+            limit_low=number_words(one.limits.low, person.unit),
+            limit_high=number_words(one.limits.high, person.unit),
+        )
+        for one in reversed(settings)
+    ]
 
 
 def _step(step: StepFigures, person: Participant, say: RecordPageSentences) -> str:

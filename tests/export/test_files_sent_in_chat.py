@@ -10,7 +10,7 @@ import pytest
 from pypdf import PdfReader
 
 from bot.export import ATTACHMENTS
-from bot.export.files import FORMATS
+from bot.export.files import FORMATS, MESSAGES
 from tests.trial.conftest import Talk, talking
 
 pytestmark = pytest.mark.live
@@ -38,6 +38,7 @@ async def test_export_is_everything_in_every_form(ana: Talk) -> None:
     assert sent.file is not None
     assert sent.file.name == ATTACHMENTS["export"]
     with ZipFile(BytesIO(sent.file.body)) as archive:
-        assert archive.namelist() == list(FORMATS.values())
+        assert archive.namelist() == [*FORMATS.values(), MESSAGES]
         lines = archive.read("record.jsonl").decode().splitlines()
+        assert "118, rice and beans" in archive.read(MESSAGES).decode()
     assert "rice and beans" in [json.loads(line).get("text") for line in lines]

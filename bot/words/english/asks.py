@@ -29,6 +29,7 @@ ASKS = AskSentences(
     "or see them: how it goes, and what comes next.",
     set_by="{day}: {goals} (set by {by})",
     set_at_joining="{day}: {goals} (at joining)",
+    you="you",
     goals_since="The goals so far:",
     language_words=frozenset({"english", "in english", "write in english", "inglés", "en inglés"}),
     language_set="I write in English to you now. What your participants read stays as they chose.",

@@ -21,6 +21,7 @@ RECORD_PAGE = RecordPageSentences(
     goal_after="Two hours after its start: below {high}",
     low_from="Low: below {low}",
     high_from="High: from {high}",
+    goals_since="In force since {day}, set by educator {by}",
     not_judged="Goals before and after meals: set by the care team, not judged here",
     short_title="In short",
     tests="Tests",
@@ -76,6 +77,10 @@ RECORD_PAGE = RecordPageSentences(
     changed_title="What was changed",
     step="{step}, since {since}: full pairs {pairs}, mean rise {rise}",
     step_untested="{step}, since {since}: no full pair yet",
+    goals_set="Goals from {day}, set by educator {by}: {low} to {high} before, below {after} "
+    "after; low below {limit_low}, high from {limit_high}",
+    goals_first="Goals at joining, {day}: {low} to {high} before, below {after} after; low below "
+    "{limit_low}, high from {limit_high}",
     answer="{about}: {how}",
     asked={"hunger": "Hunger", "tiredness": "Tiredness"},
     answers={"less": "less", "same": "the same", "more": "more"},

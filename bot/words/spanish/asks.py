@@ -27,8 +27,9 @@ ASKS = AskSentences(
     "noche.",
     visit_not_shared="{who} entró hace dos semanas, y no comparte sus valores con usted. Por "
     "favor, llámele o véale: cómo va, y qué sigue.",
-    set_by="{day}: {goals} (las fijó {by})",
+    set_by="{day}: {goals} (por {by})",
     set_at_joining="{day}: {goals} (al entrar)",
+    you="usted",
     goals_since="Las metas hasta ahora:",
     language_words=frozenset({"español", "espanol", "en español", "en espanol", "spanish"}),
     language_set="Ahora le escribo en español. Lo que leen sus participantes queda como ellos "

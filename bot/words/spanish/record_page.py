@@ -21,6 +21,7 @@ RECORD_PAGE = RecordPageSentences(
     goal_after="Dos horas después de empezar: menos de {high}",
     low_from="Bajo: menos de {low}",
     high_from="Alto: desde {high}",
+    goals_since="Valen desde el {day}, las fijó el educador {by}",
     not_judged="Metas antes y después de comer: las fija el equipo de salud, aquí no se juzgan",
     short_title="En breve",
     tests="Pruebas",
@@ -77,6 +78,10 @@ RECORD_PAGE = RecordPageSentences(
     changed_title="Qué se cambió",
     step="{step}, desde {since}: pares completos {pairs}, subida media {rise}",
     step_untested="{step}, desde {since}: aún sin par completo",
+    goals_set="Metas desde el {day}, las fijó el educador {by}: {low} a {high} antes, menos de "
+    "{after} después; bajo menos de {limit_low}, alto desde {limit_high}",
+    goals_first="Metas al entrar, {day}: {low} a {high} antes, menos de {after} después; bajo "
+    "menos de {limit_low}, alto desde {limit_high}",
     answer="{about}: {how}",
     asked={"hunger": "Hambre", "tiredness": "Cansancio"},
     answers={"less": "menos", "same": "igual", "more": "más"},
