@@ -66,6 +66,7 @@ class Visit:
         self.seats: dict[str, Seat] = {}
         self._moving = asyncio.Lock()
         self._player = Player(trial, clock)
+        self._answering: asyncio.Task[None] | None = None
 
     # ── what the page shows ──────────────────────────────────────────────────
 
@@ -95,6 +96,7 @@ class Visit:
             chats.photo(chat, text, quotes=answers)
         else:
             chats.say(chat, text, quotes=answers)
+        self._hurry()
 
     def change(self, seat: str, message: int, text: str) -> None:
         """Change the words of an own message; raises KeyError if it is not one."""
@@ -102,10 +104,24 @@ class Visit:
         if chats[chat].history[message]["from"]["is_bot"]:
             raise KeyError("nobody changes what somebody else wrote")
         chats.edit(chat, message, text)
+        self._hurry()
 
     def press(self, seat: str, message: int, label: str) -> None:
         """Press a button; raises KeyError if there is none such."""
         self.trial.server.chats.press(self.seats[seat].chat, message, label)
+        self._hurry()
+
+    def _hurry(self) -> None:
+        """Let the answer come without the pause that spares a reader's telephone."""
+        if self._answering is None or self._answering.done():
+            self._answering = asyncio.create_task(self.trial.at_rest())
+            # Whatever ended the bot is told by the bot; a late answer is only late.
+            self._answering.add_done_callback(lambda one: one.cancelled() or one.exception())
+
+    def close(self) -> None:
+        """Wait for no answer any more."""
+        if self._answering is not None:
+            self._answering.cancel()
 
     # ── the clock ────────────────────────────────────────────────────────────
 
@@ -218,5 +234,8 @@ async def visit(
     clock = VisitorsClock(start)
     async with Trial(settings, clock=clock, dated_by=clock.now) as trial:
         opened = Visit(trial, clock, zone)
-        await opened.begin(beginning, settings.clock_speed, note)
-        yield opened
+        try:
+            await opened.begin(beginning, settings.clock_speed, note)
+            yield opened
+        finally:
+            opened.close()

@@ -109,7 +109,7 @@ function turnTo(what, words) {
 
 function answer(message) {
   const words = message.text || "a picture";
-  turnTo({ answers: message }, `Answering: ${words.slice(0, 70)}${words.length > 70 ? "…" : ""}`);
+  turnTo({ answers: message }, `Answering: ${words.slice(0, 48)}${words.length > 48 ? "…" : ""}`);
 }
 
 function change(message) {
