@@ -6,6 +6,11 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
+from tests.postgres import database_url, empty_postgres_url, postgres_server, postgres_url
+
+#: Fixtures for everybody (see tests/postgres.py).
+__all__ = ["database_url", "empty_postgres_url", "postgres_server", "postgres_url"]
+
 # `ci` gives the same examples in every run; `dev` looks for new ones.
 settings.register_profile(
     "ci",

@@ -10,10 +10,12 @@ from enum import StrEnum
 from typing import Any
 
 from sqlalchemy import Connection, delete, func, or_, select, update
+from sqlalchemy.sql.elements import ColumnElement
 
 from bot.messages import Kind, Saying
 from bot.storage import codec, tables
-from bot.storage.codec import to_ms
+from bot.storage.backend import Backend
+from bot.storage.codec import MILLISECOND, to_ms
 from bot.storage.letters import Letter, is_stale, letter_of, row_of
 from bot.storage.statements import (
     CHAT_OF,
@@ -22,7 +24,6 @@ from bot.storage.statements import (
     PENDING,
     RECEIPT,
     SETTLE,
-    insert_new,
     literal,
 )
 from bot.storage.urgency import URGENCY
@@ -55,15 +56,16 @@ class End(StrEnum):
 class Outbox:
     """The outbox within one transaction."""
 
-    def __init__(self, connection: Connection) -> None:
+    def __init__(self, connection: Connection, backend: Backend) -> None:
         self._connection = connection
+        self._backend = backend
 
     def queue(self, says: Iterable[Saying], real_now: datetime) -> int:
         """Add what is not in it yet (by reader and key); gives how many were added."""
         rows = [row_of(saying, real_now) for saying in says]
         if not rows:
             return 0
-        statement = insert_new(self._connection.dialect.name, tables.outbox)
+        statement = self._backend.insert_new(tables.outbox)
         return self._connection.execute(statement, rows).rowcount
 
     def claim(
@@ -115,13 +117,16 @@ class Outbox:
             letter.id,
             state="sending" if letter.is_plain else "claimed",
             attempts=letter.attempts + 1,
-            lease_real=to_ms(real_now + LEASE),
+            lease_real=self._lease_end(real_now),
             chat=letter.chat,
         )
 
+    def _lease_end(self, real_now: datetime) -> int | ColumnElement[int]:
+        return self._backend.real_ms(real_now) + LEASE // MILLISECOND
+
     def sending(self, letter: Letter, real_now: datetime) -> None:
         """From here on the message may have arrived, whatever happens."""
-        self._set(letter.id, state="sending", lease_real=to_ms(real_now + LEASE))
+        self._set(letter.id, state="sending", lease_real=self._lease_end(real_now))
 
     def part_sent(self, letter: Letter, parts_done: int) -> None:
         """One part of a message that goes out in several has arrived."""
@@ -149,9 +154,10 @@ class Outbox:
         `all_leases`: no other sender can be alive, so leases that still run count too.
         """
         box = tables.outbox
-        leased = select(box).where(box.c.lease_real.is_not(None)).with_for_update()
+        leased = select(box).where(box.c.lease_real.is_not(None))
+        leased = leased.with_for_update(skip_locked=True)  # what is being settled just now
         if not all_leases:
-            leased = leased.where(box.c.lease_real <= to_ms(real_now))
+            leased = leased.where(box.c.lease_real <= self._backend.real_ms(real_now))
         rows = self._connection.execute(leased).all()
         for row in rows:
             may_have_arrived = row.state == "sending"

@@ -1,15 +1,22 @@
 """What only SQLite needs: how its file is opened, guarded and checked."""
 
+import contextlib
 import fcntl
 import os
 import sqlite3
+import threading
+from datetime import datetime
+from functools import cache
 from pathlib import Path
 from typing import IO
 
-from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy import Connection, Engine, Insert, Table, create_engine, event
+from sqlalchemy.dialects.sqlite import insert
+from sqlalchemy.exc import DBAPIError
 from sqlalchemy.pool import StaticPool
 
 from bot.mendable import Mendable
+from bot.storage.codec import to_ms
 
 #: How long a writer waits for another one (a command beside `serve`).
 BUSY_SECONDS = 5
@@ -33,6 +40,56 @@ def library_warning() -> str | None:
         f"SQLite {sqlite3.sqlite_version} has the WAL race mended in 3.51.3: "
         "never open the database for writing with another program while the bot serves"
     )
+
+
+@cache
+def _insert_new(table: Table) -> Insert:
+    return insert(table).on_conflict_do_nothing()
+
+
+class Sqlite:
+    """An SQLite file (`path` None: in memory) with one connection, which one thread uses at a
+    time; the file is its only user's, who makes and upgrades its tables.
+    """
+
+    upgrades_itself = True
+
+    def __init__(self, path: str | None) -> None:
+        """Raises Mendable if it cannot be opened."""
+        self.path = path
+        self.engine: Engine = open_engine(path)
+        self._one_at_a_time = threading.RLock()
+
+    def one_turn(self) -> contextlib.AbstractContextManager[object]:
+        """One thread at a time."""
+        return self._one_at_a_time
+
+    def insert_new(self, table: Table) -> Insert:
+        """Nobody else is writing."""
+        return _insert_new(table)
+
+    def lock_chat(self, connection: Connection, chat: str) -> None:
+        """A transaction has the whole file."""
+
+    def lock_upgrade(self, connection: Connection) -> None:
+        """A transaction has the whole file."""
+
+    def real_ms(self, real_now: datetime) -> int:
+        """There is one machine, and this is its clock."""
+        return to_ms(real_now)
+
+    def database_time(self) -> datetime | None:
+        """The file has none."""
+        return None
+
+    def fault(self, error: DBAPIError) -> str:
+        """Which file, and what SQLite says of it."""
+        return f"the database {self.path} cannot be used: {error.orig}"
+
+    def wipe_log(self) -> None:
+        """Empty the write-ahead log."""
+        with self._one_at_a_time:
+            wipe_log(self.engine)
 
 
 def open_engine(path: str | None) -> Engine:

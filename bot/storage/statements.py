@@ -4,25 +4,13 @@ States and kinds stand in them as literals where a partial index is to be used: 
 for the index before it knows the value of a parameter.
 """
 
-from functools import cache
-from importlib import import_module
-from typing import Any
-
-from sqlalchemy import Insert, Table, bindparam, func, insert, literal_column, select, update
+from sqlalchemy import bindparam, func, insert, literal_column, select, update
 from sqlalchemy.sql.elements import ColumnElement
 
 from bot.storage import tables
 
 _CHAT, _ENTRY, _OUTBOX = tables.chat, tables.entry, tables.outbox
 _PERSON, _EDUCATOR = tables.participant, tables.educator
-
-
-@cache
-def insert_new(dialect: str, table: Table) -> Insert:
-    """An insert that leaves existing rows alone; the dialect is loaded when it is met."""
-    make: Any = import_module(f"sqlalchemy.dialects.{dialect}").insert
-    statement: Insert = make(table).on_conflict_do_nothing()
-    return statement
 
 
 def literal(word: str) -> ColumnElement[str]:
@@ -65,6 +53,7 @@ PEOPLE_DUE, EDUCATORS_DUE = (
     .where(table.c.next_wake_ms <= bindparam("now"))
     .order_by(table.c.next_wake_ms)
     .limit(bindparam("most"))
+    .with_for_update(skip_locked=True)  # whoever is in a turn just now is looked at there
     for table in (_PERSON, _EDUCATOR)
 )
 PERSON_LATER, EDUCATOR_LATER = (

@@ -6,18 +6,20 @@ the disk. On PostgreSQL each turn takes a connection of the pool and locks its p
 """
 
 import asyncio
-import threading
 from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
-from typing import ParamSpec, TypeVar
+from datetime import datetime
+from typing import ParamSpec, Self, TypeVar
 
-from sqlalchemy import Engine, create_engine
+from sqlalchemy import URL, Engine
 from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, DatabaseError
 
 from bot.mendable import Mendable
-from bot.storage import migrations, sqlite
+from bot.storage import migrations
+from bot.storage.backend import Backend
+from bot.storage.sqlite import Sqlite
 from bot.storage.tables import METADATA
 from bot.storage.work import Cache, Work
 
@@ -28,58 +30,62 @@ R = TypeVar("R")
 class Store:
     """One database, SQLite or PostgreSQL."""
 
-    def __init__(self, engine: Engine, path: str | None) -> None:
-        self.engine = engine
-        self.path = path
+    def __init__(self, backend: Backend) -> None:
+        self._backend = backend
         self._cache = Cache()
-        self._one_at_a_time = threading.RLock()
 
     @classmethod
-    def in_memory(cls) -> "Store":
+    def in_memory(cls) -> Self:
         """A fresh SQLite database that ends with the store, for replay and tests."""
-        engine = sqlite.open_engine(None)
-        with engine.begin() as connection:
+        backend = Sqlite(None)
+        with backend.engine.begin() as connection:
             METADATA.create_all(connection)
-        return cls(engine, None)
+        return cls(backend)
 
     @classmethod
-    def open(cls, url: str, *, upgrade: bool | None = None) -> "Store":
+    def open(cls, url: str, *, upgrade: bool | None = None, own_clock: bool = True) -> Self:
         """Open a database and see that it is of this version.
 
-        `upgrade` brings an older one to this version first; None: on SQLite only. Raises
-        Mendable if it cannot be reached, is damaged, newer, or older and not to be upgraded.
+        `upgrade` brings an older one to this version first; None: on SQLite only. Without
+        `own_clock` leases run by the caller's clock on PostgreSQL too (for virtual time).
+        Raises Mendable if it cannot be reached, is damaged, newer, or older and not to be
+        upgraded.
         """
-        store = cls._reach(url)
-        wanted = store.is_sqlite if upgrade is None else upgrade
+        backend = backend_of(url, own_clock=own_clock)
+        store = cls(backend)
         try:
-            store._fit(upgrade=wanted)
+            store._fit(upgrade=backend.upgrades_itself if upgrade is None else upgrade)
         except DatabaseError as error:
-            raise Mendable(store._fault(error)) from error
+            store.close()
+            raise Mendable(backend.fault(error)) from error
+        except Mendable:
+            store.close()
+            raise
         return store
 
-    @classmethod
-    def _reach(cls, url: str) -> "Store":
-        try:
-            parsed = make_url(url)
-        except ArgumentError as error:
-            raise Mendable("AFTERPLATE_DATABASE is not a database URL") from error
-        if parsed.get_backend_name() == "sqlite":
-            path = parsed.database if parsed.database not in (None, "", ":memory:") else None
-            return cls(sqlite.open_engine(path), path)
-        if parsed.get_backend_name() != "postgresql":
-            raise Mendable("AFTERPLATE_DATABASE must be sqlite:///... or postgresql://...")
-        engine = create_engine(
-            parsed.set(drivername="postgresql+psycopg"), hide_parameters=True, pool_pre_ping=True
-        )
-        return cls(engine, None)
+    @property
+    def engine(self) -> Engine:
+        """The database's connections."""
+        return self._backend.engine
+
+    @property
+    def path(self) -> str | None:
+        """The file; None where the database has none of its own."""
+        return self._backend.path
 
     @property
     def is_sqlite(self) -> bool:
-        """Whether this is a file of SQLite's."""
-        return self.engine.dialect.name == "sqlite"
+        """Whether this is SQLite's: one process serves it."""
+        return self._backend.upgrades_itself
+
+    def database_time(self) -> datetime | None:
+        """The clock that all hosts share, the database's; None where there is one host."""
+        return self._backend.database_time()
 
     def _fit(self, *, upgrade: bool) -> None:
         with self.engine.begin() as connection:
+            if upgrade:
+                self._backend.lock_upgrade(connection)
             found = migrations.version(connection)
             migrations.refuse_newer(found)
             if found == migrations.HEAD:
@@ -94,49 +100,57 @@ class Store:
             else:
                 migrations.upgrade(connection)
 
-    def _fault(self, error: DatabaseError) -> str:
-        if not self.is_sqlite:
-            return f"the database cannot be used: {type(error.orig).__name__}"
-        return f"the database {self.path} cannot be used: {error.orig}"
-
     @contextmanager
     def turn(self) -> Iterator[Work]:
         """One transaction: committed at the end of the block, or nothing of it.
 
         Raises sqlalchemy.exc.DBAPIError where the database refuses (full disk, lock).
         """
-        if not self.is_sqlite:
-            yield from self._turn()
-            return
-        with self._one_at_a_time:
-            yield from self._turn()
-
-    def _turn(self) -> Iterator[Work]:
-        with self.engine.begin() as connection:
-            work = Work(connection, self._cache)
-            yield work
-        work.committed()
+        with self._backend.one_turn():
+            with self.engine.begin() as connection:
+                work = Work(connection, self._cache, self._backend)
+                yield work
+            work.committed()
 
     def wipe_log(self) -> None:
         """See that erased bytes are gone from SQLite's write-ahead log too."""
-        if self.is_sqlite:
-            with self._one_at_a_time:
-                sqlite.wipe_log(self.engine)
+        self._backend.wipe_log()
 
     def close(self) -> None:
         """Close all connections."""
         self.engine.dispose()
 
 
+def backend_of(url: str, *, own_clock: bool = True) -> Backend:
+    """The database of a URL, not yet looked at; raises Mendable for what is none of ours."""
+    parsed = _parsed(url)
+    if parsed.get_backend_name() == "sqlite":
+        return Sqlite(_file(parsed))
+    if parsed.get_backend_name() != "postgresql":
+        raise Mendable("AFTERPLATE_DATABASE must be sqlite:///... or postgresql://...")
+    from bot.storage.postgres import Postgres  # noqa: PLC0415 - most bots never meet it
+
+    return Postgres(parsed, own_clock=own_clock)
+
+
 def file_of(url: str) -> str:
     """The file of an SQLite database; raises Mendable for any other."""
+    parsed = _parsed(url)
+    path = _file(parsed) if parsed.get_backend_name() == "sqlite" else None
+    if path is None:
+        raise Mendable("this is for an SQLite file; PostgreSQL's own tool is pg_dump")
+    return path
+
+
+def _parsed(url: str) -> URL:
     try:
-        parsed = make_url(url)
+        return make_url(url)
     except ArgumentError as error:
         raise Mendable("AFTERPLATE_DATABASE is not a database URL") from error
-    if parsed.get_backend_name() != "sqlite" or parsed.database in (None, "", ":memory:"):
-        raise Mendable("this is for an SQLite file; use PostgreSQL's own tools for its databases")
-    return str(parsed.database)
+
+
+def _file(parsed: URL) -> str | None:
+    return None if parsed.database in (None, "", ":memory:") else parsed.database
 
 
 class Writer:

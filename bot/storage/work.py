@@ -1,6 +1,7 @@
 """What one transaction can do with people, their records and their chats."""
 
 import hashlib
+import threading
 from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass, field
@@ -13,6 +14,7 @@ from bot.messages import Incoming
 from bot.participants import Enrolment, Invitation, Participant, Role
 from bot.record import Event, Record
 from bot.storage import codec, tables
+from bot.storage.backend import Backend
 from bot.storage.codec import to_ms
 from bot.storage.educators import Educators
 from bot.storage.outbox import Outbox
@@ -24,7 +26,6 @@ from bot.storage.statements import (
     PEOPLE_DUE,
     PERSON,
     PERSON_LATER,
-    insert_new,
 )
 from bot.turns.turn import Opened, Turn
 
@@ -65,18 +66,24 @@ class Known:
 
 
 class Cache:
-    """Decoded events of the people last heard from; the database is asked what is newer."""
+    """Decoded events of the people last heard from; the database is asked what is newer.
+
+    A turn has its person to itself until it has committed; what it then remembers may meet the
+    next turn of the same person in another thread, so both change what is known under `lock`.
+    """
 
     def __init__(self) -> None:
         self._known: OrderedDict[str, Known] = OrderedDict()
+        self.lock = threading.Lock()
 
     def get(self, who: str, made_real: int) -> Known | None:
         """What is known of this life of the person."""
-        known = self._known.get(who)
-        if known is None or known.made_real != made_real:
-            return None
-        self._known.move_to_end(who)
-        return known
+        with self.lock:
+            known = self._known.get(who)
+            if known is None or known.made_real != made_real:
+                return None
+            self._known.move_to_end(who)
+            return known
 
     def peek(self, who: str) -> Known | None:
         """What is known of the person, whichever life it was."""
@@ -84,9 +91,10 @@ class Cache:
 
     def put(self, who: str, known: Known) -> None:
         """Keep it, and let go of the person not heard from for longest."""
-        self._known[who] = known
-        if len(self._known) > CACHED_PEOPLE:
-            self._known.popitem(last=False)
+        with self.lock:
+            self._known[who] = known
+            if len(self._known) > CACHED_PEOPLE:
+                self._known.popitem(last=False)
 
     def drop(self, who: str) -> None:
         """Forget a person."""
@@ -128,11 +136,12 @@ def code_hash(code: str) -> str:
 class Work:
     """One open transaction."""
 
-    def __init__(self, connection: Connection, cache: Cache) -> None:
+    def __init__(self, connection: Connection, cache: Cache, backend: Backend) -> None:
         self.connection = connection
-        self.outbox = Outbox(connection)
+        self.outbox = Outbox(connection, backend)
         self.educators = Educators(connection)
         self._cache = cache
+        self._backend = backend
         self._afterwards = _Afterwards()
         self._wakes: dict[str, datetime | None] = {}
 
@@ -181,7 +190,8 @@ class Work:
     # --- chats -----------------------------------------------------------------------------
 
     def chat(self, id_: str) -> ChatSeen | None:
-        """What is known of a chat; None for a stranger's."""
+        """Lock a chat for this turn and tell what is known of it; None for a stranger's."""
+        self._backend.lock_chat(self.connection, id_)
         row = self.connection.execute(CHAT, {"id_": id_}).one_or_none()
         if row is None:
             return None
@@ -232,14 +242,16 @@ class Work:
         )
 
     def invitation(self, code: str, real_now: datetime) -> Invitation | None:
-        """The invitation of a code; None if unknown, used or expired."""
+        """The invitation of a code, locked; None if unknown, used or expired."""
         table = tables.invitation
         body = self.connection.execute(
-            select(table.c.body).where(
+            select(table.c.body)
+            .where(
                 table.c.code_hash == code_hash(code),
                 table.c.used_real.is_(None),
                 table.c.expires_real > to_ms(real_now),
             )
+            .with_for_update()
         ).scalar_one_or_none()
         return None if body is None else codec.invitation_of(body)
 
@@ -365,7 +377,7 @@ class Work:
         """
         people = tables.participant
         educator = self.connection.execute(
-            select(people.c.educator).where(people.c.id == who)
+            select(people.c.educator).where(people.c.id == who).with_for_update()
         ).scalar_one_or_none()
         if educator is not None:
             self.educators.forget(educator, who)
@@ -386,8 +398,12 @@ class Work:
 
     def set_fact(self, name: str, value: str) -> None:
         """Remember it."""
-        self.connection.execute(delete(tables.fact).where(tables.fact.c.name == name))
-        self.connection.execute(insert(tables.fact).values(name=name, value=value))
+        table = tables.fact
+        known = self.connection.execute(
+            update(table).where(table.c.name == name).values(value=value)
+        )
+        if not known.rowcount:
+            self._insert_new(table, {"name": name, "value": value})
 
     def forget_texts(self, before: datetime, real_before: datetime) -> int:
         """Remove the texts of messages older than that; the record and the keys stay."""
@@ -430,9 +446,11 @@ class Work:
             known.body, known.participant = row.body, codec.participant_of(row.body)
             known.record = None
         if known.last < row.last_entry:
-            known.events.extend(self._events(who, since_id=known.last))
-            known.last = row.last_entry
-            known.record = None
+            newer = self._events(who, since_id=known.last)
+            with self._cache.lock:
+                known.events.extend(event for event in newer if event.id > known.last)
+                known.last = row.last_entry
+                known.record = None
         return known
 
     def _first_recent(self, who: str, now: datetime) -> int:
@@ -462,15 +480,17 @@ class Work:
 
     def _insert_new(self, table: Table, row: dict[str, Any]) -> int:
         """Leave an existing row alone; gives how many were added."""
-        statement = insert_new(self.connection.dialect.name, table)
-        return self.connection.execute(statement, row).rowcount
+        return self.connection.execute(self._backend.insert_new(table), row).rowcount
 
     def _remember(self, turn: Turn) -> None:
         known = self._cache.peek(turn.participant.id)
-        if known is not None and turn.events and known.last == turn.events[0].id - 1:
-            known.events.extend(turn.events)
-            known.last = turn.events[-1].id
-            known.record = turn.record
+        if known is None or not turn.events:
+            return
+        with self._cache.lock:
+            if known.last == turn.events[0].id - 1:
+                known.events.extend(turn.events)
+                known.last = turn.events[-1].id
+                known.record = turn.record
 
 
 def _ms_or_none(moment: datetime | None) -> int | None:

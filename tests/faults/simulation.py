@@ -196,8 +196,7 @@ class Simulation:
 
     def run(self) -> list[str]:
         """Play it to its end and say what does not hold."""
-        memory = Store.in_memory()
-        self.store = FlakyStore(memory.engine, None)
+        self.store = FlakyStore.in_memory()
         self.store.chance = self.chance
         asyncio.set_event_loop(self.loop)
         try:

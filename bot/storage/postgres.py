@@ -1,0 +1,125 @@
+"""What only PostgreSQL needs: how it is reached, how turns on several hosts keep out of each
+other's way, and whose clock counts.
+
+A turn runs at READ COMMITTED. What it changes is locked first: a chat by an advisory lock
+(a chat that is nobody's has no row), a person by their row, a message in the outbox by its row.
+"""
+
+import contextlib
+import importlib.util
+from datetime import UTC, datetime
+from functools import cache
+
+from sqlalchemy import (
+    URL,
+    BigInteger,
+    Connection,
+    Engine,
+    Insert,
+    Table,
+    bindparam,
+    create_engine,
+    func,
+    literal_column,
+    select,
+)
+from sqlalchemy.dialects.postgresql import insert
+from sqlalchemy.exc import DBAPIError
+from sqlalchemy.sql.elements import ColumnElement
+
+from bot.mendable import Mendable
+from bot.storage.codec import to_ms
+
+#: Turns that one process may have open at a time, and how many more for a moment.
+POOL, MORE = 8, 8
+#: A dead network is noticed within half a minute, on both sides (libpq's and the server's own
+#: parameters of these names); a transaction left open by a frozen host ends after a minute.
+CONNECT = {
+    "connect_timeout": 5,
+    "keepalives_idle": 10,
+    "keepalives_interval": 5,
+    "keepalives_count": 3,
+    "tcp_user_timeout": 25_000,
+    "application_name": "afterplate",
+}
+SESSION = {
+    "lock_timeout": "5s",  # as long as a writer waits on SQLite
+    "idle_in_transaction_session_timeout": "60s",
+    "tcp_keepalives_idle": "10",
+    "tcp_keepalives_interval": "5",
+    "tcp_keepalives_count": "3",
+}
+
+#: The two number spaces of advisory locks: this program's own marks, and chats.
+UPGRADE = 0x41465445
+_LOCK_CHAT = select(func.pg_advisory_xact_lock(func.hashtextextended(bindparam("chat"), 0)))
+_LOCK_UPGRADE = select(func.pg_advisory_xact_lock(UPGRADE))
+
+#: The server's clock as it is, not as it was when the transaction began.
+_TIME = select(func.clock_timestamp())
+_CLOCK_MS: ColumnElement[int] = literal_column(
+    "floor(extract(epoch FROM clock_timestamp()) * 1000)::bigint", BigInteger()
+)
+
+
+@cache
+def _insert_new(table: Table) -> Insert:
+    return insert(table).on_conflict_do_nothing().execution_options(preserve_rowcount=True)
+
+
+class Postgres:
+    """A PostgreSQL database, reached by several hosts."""
+
+    path = None
+    upgrades_itself = False
+
+    def __init__(self, url: URL, *, own_clock: bool = True) -> None:
+        """Raises Mendable where the driver is missing. Without `own_clock` leases run by the
+        caller's clock, for stories on virtual time."""
+        if importlib.util.find_spec("psycopg") is None:
+            raise Mendable("for postgresql:// install the extra `postgres` (psycopg)")
+        self._own_clock = own_clock
+        options = " ".join(f"-c {name}={value}" for name, value in SESSION.items())
+        self.engine: Engine = create_engine(
+            url.set(drivername="postgresql+psycopg"),
+            hide_parameters=True,
+            pool_pre_ping=True,
+            pool_size=POOL,
+            max_overflow=MORE,
+            connect_args={**CONNECT, "options": options},
+        )
+
+    def one_turn(self) -> contextlib.AbstractContextManager[object]:
+        """Turns of different people run side by side."""
+        return contextlib.nullcontext()
+
+    def insert_new(self, table: Table) -> Insert:
+        """ON CONFLICT waits for another's row until it stands or is gone."""
+        return _insert_new(table)
+
+    def lock_chat(self, connection: Connection, chat: str) -> None:
+        """In the order of asking. Two chats of one hash wait for each other: harmless."""
+        connection.execute(_LOCK_CHAT, {"chat": chat})
+
+    def lock_upgrade(self, connection: Connection) -> None:
+        """Whoever comes second waits as long as it takes, and finds it done."""
+        connection.exec_driver_sql("SET LOCAL lock_timeout = 0")
+        connection.execute(_LOCK_UPGRADE)
+
+    def real_ms(self, real_now: datetime) -> int | ColumnElement[int]:
+        """The database's clock: hosts may differ by minutes."""
+        return _CLOCK_MS if self._own_clock else to_ms(real_now)
+
+    def database_time(self) -> datetime:
+        """The database's own clock."""
+        with self.engine.connect() as connection:
+            moment: datetime = connection.execute(_TIME).scalar_one()
+        return moment.astimezone(UTC)
+
+    def fault(self, error: DBAPIError) -> str:
+        """The driver's first line names host, port and role, never the password."""
+        first = str(error.orig).strip().partition("\n")[0]
+        return f"the database cannot be used: {first or type(error.orig).__name__}"
+
+    def wipe_log(self) -> None:
+        """PostgreSQL's own cleaning does it in its time; docs/many-machines.md tells more."""
