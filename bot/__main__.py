@@ -35,6 +35,21 @@ COMMANDS: Mapping[str, str] = {
 
 MENDABLE, WRONG_USAGE, OUR_FAULT, INTERRUPTED = 1, 2, 70, 130
 
+#: One use of each command that takes an argument, shown below its help.
+EXAMPLES: Mapping[str, str] = {
+    "serve": "serve --webhook https://bot.example.org/hook --listen 127.0.0.1:8443",
+    "invite": "invite --zone Europe/Lisbon --unit mg/dL --main-meal 13:00 --may-go-low no",
+    "replay": "replay story.jsonl --out played",
+    "try": "try --speed 360",
+    "export": "export --format pdf --participant K7RMP2XWQH --out visit.pdf",
+    "import": "import record.jsonl",
+    "erase": "erase K7RMP2XWQH --yes",
+    "copy": "copy --from sqlite:///afterplate.db --to postgresql://bot@db.example.org/afterplate",
+    "backup": "backup afterplate-monday.db",
+    "restore": "restore afterplate-monday.db",
+    "check": "check --offline",
+}
+
 #: Shells whose completion can be printed (those that shtab knows).
 SHELLS = ("bash", "zsh", "tcsh")
 
@@ -112,7 +127,10 @@ def parser_of(named: Sequence[str]) -> argparse.ArgumentParser:
     commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
     for name in named:
         module = _load(name)
-        command = commands.add_parser(name, help=module.HELP, description=module.HELP)
+        example = f"example: {PROGRAM} {EXAMPLES[name]}" if name in EXAMPLES else None
+        command = commands.add_parser(
+            name, help=module.HELP, description=module.HELP, epilog=example
+        )
         module.add_arguments(command)
         command.set_defaults(run=module.run)
     return parser

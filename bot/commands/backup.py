@@ -14,7 +14,7 @@ HELP = "copy the database to a file, consistently, while the bot serves"
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Where to."""
-    parser.add_argument("file", metavar="FILE", type=Path, help="must not exist yet")
+    parser.add_argument("file", metavar="FILE", type=Path, help="where to; must not exist yet")
 
 
 def run(args: argparse.Namespace) -> int:

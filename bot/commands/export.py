@@ -5,6 +5,8 @@ import os
 import sys
 from pathlib import Path
 
+from tqdm import tqdm
+
 from bot import settings
 from bot.chart import draw
 from bot.export.files import FORMATS, file_of
@@ -18,10 +20,21 @@ HELP = "write out the record of everybody, or of one participant"
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """What form, whose, and where to."""
-    parser.add_argument("--format", choices=FORMATS, default="jsonl", help="default: jsonl")
-    parser.add_argument("--participant", metavar="ID", help="public id, as `people` shows it")
-    parser.add_argument("--out", type=Path, metavar="FILE", help="default: standard output")
-    parser.add_argument("--paper", choices=("a4", "letter"), default="a4", help="of the pdf")
+    parser.add_argument(
+        "--format", choices=FORMATS, default="jsonl", help="the form of the file (default: jsonl)"
+    )
+    parser.add_argument(
+        "--participant", metavar="ID", help="public id, as `people` shows it (default: everybody)"
+    )
+    parser.add_argument(
+        "--out", type=Path, metavar="FILE", help="where to write (default: standard output)"
+    )
+    parser.add_argument(
+        "--paper",
+        choices=("a4", "letter"),
+        default="a4",
+        help="size of the pdf's pages (default: a4)",
+    )
     parser.add_argument(
         "--whole", action="store_true", help="a pdf page for every fortnight, not the last alone"
     )
@@ -32,7 +45,9 @@ def run(args: argparse.Namespace) -> int:
     if args.out is None and args.format == "pdf" and sys.stdout.isatty():
         raise Mendable("a PDF is not for a terminal: name a file with --out")
     records = _records(args.participant)
-    content = file_of(args.format, records, draw, paper=args.paper, whole=args.whole)
+    # No bar where nobody watches (disable=None): only a terminal shows it.
+    shown = tqdm(records, disable=None, unit=" people", desc="writing", leave=False)
+    content = file_of(args.format, shown, draw, paper=args.paper, whole=args.whole)
     if args.out is None:
         sys.stdout.buffer.write(content)
         sys.stdout.buffer.flush()
@@ -49,7 +64,8 @@ def _records(who: str | None) -> list[Record]:
             chosen = [person for person in people if who in (None, person.id)]
             if who is not None and not chosen:
                 raise Mendable(f"nobody here has the id {who}")
-            return [fold(person, work.events(person.id)) for person in chosen]
+            shown = tqdm(chosen, disable=None, unit=" people", desc="reading", leave=False)
+            return [fold(person, work.events(person.id)) for person in shown]
     finally:
         store.close()
 

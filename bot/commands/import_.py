@@ -5,6 +5,8 @@ import sys
 from datetime import datetime, timedelta
 from pathlib import Path
 
+from tqdm import tqdm
+
 from bot import settings
 from bot.export.back import Restored, restored
 from bot.mendable import Mendable
@@ -22,21 +24,27 @@ HELP = "take in what `export --format jsonl` wrote; all of it or nothing"
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Where from."""
     parser.add_argument(
-        "file", nargs="?", metavar="FILE", type=Path, help="default: standard input"
+        "file",
+        nargs="?",
+        metavar="FILE",
+        type=Path,
+        help="what `export --format jsonl` wrote (default: standard input)",
     )
 
 
 def run(args: argparse.Namespace) -> int:
     """Read everything, then keep everything in one transaction."""
     # Not splitlines: what people write may hold other ends of lines than JSON lines have.
-    people = restored(_text(args.file).split("\n"))
+    lines = _text(args.file).split("\n")
+    people = restored(tqdm(lines, disable=None, unit=" lines", desc="reading", leave=False))
     chosen = settings.load()
     store = Store.open(chosen.database)
     try:
         clock = clock_of(store, chosen.clock_speed)
         with store.turn() as work:
             _refuse_known(people, work)
-            for index, person in enumerate(people):
+            shown = tqdm(people, disable=None, unit=" people", desc="keeping", leave=False)
+            for index, person in enumerate(shown):
                 # The order of joining is kept: no two join in the same millisecond.
                 real = clock.real_now() + timedelta(milliseconds=index)
                 _keep(work, person, clock.now(), real)

@@ -27,9 +27,23 @@ KNOWN = {"yes": True, "no": False, "unknown": None}
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """What is not told here is asked when the person joins."""
-    parser.add_argument("--zone", metavar="IANA", type=_zone, help="as in Europe/Rome")
-    parser.add_argument("--unit", choices=[unit.value for unit in Unit], help="of their meter")
-    parser.add_argument("--main-meal", metavar="HH:MM", type=_clock, help="its usual time")
+    parser.add_argument(
+        "--zone",
+        metavar="IANA",
+        type=_zone,
+        help="their zone, as in Europe/Rome (default: asked when they join)",
+    )
+    parser.add_argument(
+        "--unit",
+        choices=[unit.value for unit in Unit],
+        help="of their meter (default: asked when they join)",
+    )
+    parser.add_argument(
+        "--main-meal",
+        metavar="HH:MM",
+        type=_clock,
+        help="its usual time (default: asked when they join)",
+    )
     parser.add_argument(
         "--language",
         metavar="BCP47",
@@ -37,8 +51,18 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         default="en",
         help=f"one of {', '.join(LANGUAGES)} (default: en)",
     )
-    parser.add_argument("--may-go-low", choices=KNOWN, default="unknown", help="lows possible")
-    parser.add_argument("--ketone-risk", choices=KNOWN, default="unknown", help="ketones possible")
+    parser.add_argument(
+        "--may-go-low",
+        choices=KNOWN,
+        default="unknown",
+        help="whether their medicine can make them go low (default: unknown, treated as yes)",
+    )
+    parser.add_argument(
+        "--ketone-risk",
+        choices=KNOWN,
+        default="unknown",
+        help="whether ketones are a risk, as with insulin (default: unknown, treated as yes)",
+    )
     parser.add_argument(
         "--quiet",
         metavar="HH:MM-HH:MM",
@@ -46,8 +70,16 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         default=(time(22, 30), time(6, 30)),
         help="no prompts then (default: 22:30-06:30)",
     )
-    parser.add_argument("--emergency-number", metavar="NUMBER", help="whom to call in danger")
-    parser.add_argument("--educator", metavar="ID", help="the educator who may be told")
+    parser.add_argument(
+        "--emergency-number",
+        metavar="NUMBER",
+        help="whom to call in danger, as dialled (default: the words `your emergency number`)",
+    )
+    parser.add_argument(
+        "--educator",
+        metavar="ID",
+        help="public id of the educator who may be told (default: nobody)",
+    )
     parser.add_argument(
         "--as",
         dest="role",
@@ -55,7 +87,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         default=Role.PARTICIPANT.value,
         help="whom the code makes of its user (default: participant)",
     )
-    parser.add_argument("--valid-days", metavar="DAYS", type=int, default=14, help="(default: 14)")
+    parser.add_argument(
+        "--valid-days",
+        metavar="DAYS",
+        type=int,
+        default=14,
+        help="how long the code opens (default: 14)",
+    )
 
 
 def run(args: argparse.Namespace) -> int:

@@ -2,10 +2,16 @@
 
 import os
 import sqlite3
+from collections.abc import Callable
 from pathlib import Path
 
 from bot.mendable import Mendable
 from bot.storage import migrations, sqlite
+
+#: Told after each step of a copy: SQLite's status, pages that remain, pages in all.
+Copied = Callable[[int, int, int], object]
+#: Pages a step of a copy from a file that nobody writes to.
+STEP = 1000
 
 
 def back_up(database: str, target: Path) -> None:
@@ -21,7 +27,7 @@ def back_up(database: str, target: Path) -> None:
     _copy(database, target)
 
 
-def restore(backup: Path, database: str) -> None:
+def restore(backup: Path, database: str, copied: Copied | None = None) -> None:
     """Bring a backup back where no database is yet. Raises Mendable if it cannot be."""
     if not backup.exists():
         raise Mendable(f"there is no backup {backup}")
@@ -31,10 +37,10 @@ def restore(backup: Path, database: str) -> None:
     if (wrong := sqlite.damage(str(backup))) is not None:
         raise Mendable(f"{backup} is damaged: {wrong}")
     _see_that_it_is_ours(backup)
-    _copy(str(backup), Path(database))
+    _copy(str(backup), Path(database), copied)
 
 
-def _copy(source: str, target: Path) -> None:
+def _copy(source: str, target: Path, copied: Copied | None = None) -> None:
     unfinished = target.with_name(target.name + ".part")
     try:
         os.close(os.open(unfinished, os.O_RDWR | os.O_CREAT | os.O_TRUNC, 0o600))
@@ -42,7 +48,7 @@ def _copy(source: str, target: Path) -> None:
         origin = sqlite3.connect(f"file:{source}?mode=ro", uri=True)
         copy = sqlite3.connect(unfinished)
         try:
-            origin.backup(copy)
+            origin.backup(copy, pages=STEP if copied else -1, progress=copied)
             copy.execute("PRAGMA journal_mode = DELETE")
         finally:
             copy.close()
