@@ -204,7 +204,7 @@ class Simulation:
         finally:
             self.loop.close()
             asyncio.set_event_loop(None)
-            memory.close()
+            self.store.close()
 
     async def _play(self) -> list[str]:
         conversation = self._conversation()
