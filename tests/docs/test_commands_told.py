@@ -15,8 +15,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.__main__ import COMMANDS, main
-from bot.__main__ import _parser as parser_of
+from bot.__main__ import COMMANDS, main, parser_of
 from bot.storage.store import Store
 from bot.turns.turn import Turn
 from demo.diary import Diary
