@@ -72,6 +72,17 @@ def too_wide(tab: Tab) -> bool:
     return tab.runs(script) is True
 
 
+def overlaps(tab: Tab) -> bool:
+    """Whether what stands below the conversation or the choice lies over it."""
+    script = """
+        const low = [...document.querySelectorAll("main *")]
+            .filter((one) => one.offsetParent !== null && !one.closest("#log, .unseen"))
+            .map((one) => one.getBoundingClientRect().bottom);
+        return Math.max(...low) > document.querySelector("footer").getBoundingClientRect().top + 1;
+    """
+    return tab.runs(script) is True
+
+
 def too_small(tab: Tab) -> list[str]:
     """What is to be pressed and is smaller than a finger can meet."""
     script = f"""
@@ -98,12 +109,14 @@ def test_page_is_for_everybody(
                 picture = tmp_path / f"{state.__name__}-{scheme}-{width}.png"
                 assert tab.driver.save_screenshot(str(picture))
                 assert not too_wide(tab), (state.__name__, width)
+                assert not overlaps(tab), (state.__name__, width)
             tab.size(360, 740)
             assert violations(tab) == [], (state.__name__, scheme)
         assert too_small(tab) == [], state.__name__
         tab.runs("document.documentElement.style.fontSize = '200%'")
-        assert not too_wide(tab), f"{state.__name__}, text twice as large"
         tab.driver.save_screenshot(str(tmp_path / f"{state.__name__}-large.png"))
+        assert not too_wide(tab), f"{state.__name__}, text twice as large"
+        assert not overlaps(tab), f"{state.__name__}, text twice as large"
 
 
 def test_axe_sees_what_is_wrong(tab: Tab) -> None:

@@ -60,22 +60,27 @@ export function showClock(clock, all) {
   tick();
 }
 
+// Where the clock itself shows it, it is said for those who listen only.
+function say(words, isShown) {
+  moved.classList.toggle("unseen", isShown);
+  moved.textContent = words;
+}
+
 function fail(error) {
   const busy = error instanceof Refused && error.status === 503;
-  moved.textContent = busy ? "The bot is still at work. Try again." : "That did not work.";
+  say(busy ? "The bot is still at work. Try again." : "That did not work.", false);
 }
 
 async function move(how) {
   if (moving) return;
   moving = true;
-  moved.textContent = "Going on …";
+  say("Going on …", true);
   try {
     const answer = await tell("clock", { move: how });
     moving = false;
     tick();
-    moved.textContent = answer.moved
-      ? `It is ${now.textContent}.`
-      : "Nothing is to come. Write something first.";
+    if (answer.moved) say(`It is ${now.textContent}.`, true);
+    else say("Nothing is to come. Write something first.", false);
   } catch (error) {
     fail(error);
   } finally {
