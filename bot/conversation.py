@@ -9,14 +9,13 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
-from sqlalchemy.exc import InterfaceError, OperationalError
-
 from bot.guesses import Guesses
 from bot.logs import place_of, say
 from bot.messages import Incoming
 from bot.metrics.meter import Heard
 from bot.participants import Invitation, Participant, Role
 from bot.record import fold
+from bot.storage.faults import is_outage
 from bot.storage.outbox import TO_CHAT
 from bot.storage.store import Store
 from bot.storage.work import ChatSeen, Work
@@ -80,18 +79,15 @@ class Conversation:
     def hear(self, incoming: Incoming, now: datetime) -> Outcome:
         """Take one message. Handled or parked once it returns: it may be confirmed then.
 
-        Raises OperationalError or InterfaceError where the database cannot take it (disk
-        full, locked, away): it must not be confirmed, and comes again.
+        Raises what `bot.storage.faults.is_outage` tells apart where the database cannot take
+        it (disk full, locked, away): it must not be confirmed, and comes again.
         """
         now = _to_millisecond(now)
         try:
-            with self._store.turn() as work:
-                if not work.first_sight(incoming.update, self._real_now()):
-                    return Outcome(repeated=True)
-                outcome = self._answer(work, incoming, now)
-        except (OperationalError, InterfaceError):
-            raise
+            outcome = self._store.attempt(lambda work: self._once(work, incoming, now))
         except Exception as error:
+            if is_outage(error):
+                raise
             self._park(incoming, now, error)
             return Outcome(parked=True)
         if outcome.erased:
@@ -108,18 +104,10 @@ class Conversation:
         """Do what is due for one person; nothing if they were woken already."""
         now = _to_millisecond(now)
         try:
-            with self._store.turn() as work:
-                opened = work.open(who, now)
-                if opened is None:
-                    return _outcome(self._teaching.wake(work, who, now))
-                due = work.next_wake(who)
-                if due is None or due > now:
-                    return NOTHING
-                turn = _never_at_once(self._turns.wake(opened, now=now), now)
-                return self._keep(work, opened, turn, now)
-        except (OperationalError, InterfaceError):
-            raise
+            return self._store.attempt(lambda work: self._rouse(work, who, now))
         except Exception as error:
+            if is_outage(error):
+                raise
             say(_LOG, logging.ERROR, "wake failed", who=who, error=place_of(error))
             again = now + AFTER_A_FAILED_WAKE
             with self._store.turn() as work:
@@ -140,7 +128,22 @@ class Conversation:
             work.keep_chat(seen, self._real_now())
         return Outcome(wake_at=wake_at)
 
+    def _rouse(self, work: Work, who: str, now: datetime) -> Outcome:
+        opened = work.open(who, now)
+        if opened is None:
+            return _outcome(self._teaching.wake(work, who, now))
+        due = work.next_wake(who)
+        if due is None or due > now:
+            return NOTHING
+        turn = _never_at_once(self._turns.wake(opened, now=now), now)
+        return self._keep(work, opened, turn, now)
+
     # --- one message -----------------------------------------------------------------------
+
+    def _once(self, work: Work, incoming: Incoming, now: datetime) -> Outcome:
+        if not work.first_sight(incoming.update, self._real_now()):
+            return Outcome(repeated=True)
+        return self._answer(work, incoming, now)
 
     def _answer(self, work: Work, incoming: Incoming, now: datetime) -> Outcome:
         chat = work.chat(incoming.chat)

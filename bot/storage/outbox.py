@@ -125,8 +125,13 @@ class Outbox:
         return self._backend.real_ms(real_now) + LEASE // MILLISECOND
 
     def sending(self, letter: Letter, real_now: datetime) -> None:
-        """From here on the message may have arrived, whatever happens."""
-        self._set(letter.id, state="sending", lease_real=self._lease_end(real_now))
+        """From here on the message may have arrived, whatever happens.
+
+        Raises LookupError where the lease ran out and another sender has taken it over.
+        """
+        values = {"state": "sending", "lease_real": self._lease_end(real_now)}
+        if not self._set_mine(letter, values):
+            raise LookupError("another sender has this message now")
 
     def part_sent(self, letter: Letter, parts_done: int) -> None:
         """One part of a message that goes out in several has arrived."""
@@ -135,18 +140,19 @@ class Outbox:
     def settle(
         self, letter: Letter, end: End, real_now: datetime, *, message: str | None = None
     ) -> None:
-        """Close a message. `message` is the chat's id of what was sent."""
-        self._end(letter.id, letter.reader, end, real_now, message=message, chat=letter.chat)
+        """Close a message. `message` is the chat's id of what was sent.
+
+        One that another sender has taken over is left to it, unless it has arrived.
+        """
+        if end is End.SENT or self._is_mine(letter):
+            self._end(letter.id, letter.reader, end, real_now, message=message, chat=letter.chat)
 
     def give_back(self, letter: Letter, retry_at: datetime, *, may_have_arrived: bool) -> None:
-        """Put a message back, to be tried again from `retry_at` (real time) on."""
-        self._set(
-            letter.id,
-            state="pending",
-            lease_real=None,
-            retry_real=to_ms(retry_at),
-            copies=letter.copies + may_have_arrived,
-        )
+        """Put a message back, to be tried again from `retry_at` (real time) on.
+
+        One that another sender has taken over is left to it.
+        """
+        self._set_mine(letter, _put_back(letter, to_ms(retry_at), may_have_arrived))
 
     def recover(self, real_now: datetime, *, all_leases: bool = False) -> int:
         """Take back what a vanished sender had claimed; gives how many rows.
@@ -165,7 +171,7 @@ class Outbox:
             if may_have_arrived and row.copies + 1 >= URGENCY[letter.kind].copies:
                 self._end(row.id, row.reader, End.UNSURE, real_now)
             else:
-                self.give_back(letter, real_now, may_have_arrived=may_have_arrived)
+                self._set(row.id, **_put_back(letter, to_ms(real_now), may_have_arrived))
         return len(rows)
 
     def expire(self, now: datetime, real_now: datetime) -> int:
@@ -272,7 +278,35 @@ class Outbox:
             return
         self._set(id_, state=end.value, lease_real=None, settled_real=to_ms(real_now), **values)
 
+    def _set_mine(self, letter: Letter, values: dict[str, Any]) -> bool:
+        """Change a message that this sender still has; gives whether it has."""
+        changed = update(tables.outbox).where(*_mine(letter)).values(values)
+        return self._connection.execute(changed).rowcount == 1
+
+    def _is_mine(self, letter: Letter) -> bool:
+        held = select(tables.outbox.c.id).where(*_mine(letter)).with_for_update()
+        return self._connection.execute(held).one_or_none() is not None
+
     def _set(self, id_: int, **values: Any) -> None:
         self._connection.execute(
             update(tables.outbox).where(tables.outbox.c.id == id_).values(values)
         )
+
+
+def _mine(letter: Letter) -> tuple[ColumnElement[bool], ...]:
+    """Claimed as often as when this sender claimed it, and not closed since."""
+    box = tables.outbox
+    return (
+        box.c.id == letter.id,
+        box.c.attempts == letter.attempts + 1,
+        box.c.state.in_(("claimed", "sending")),
+    )
+
+
+def _put_back(letter: Letter, retry_ms: int, may_have_arrived: bool) -> dict[str, Any]:
+    return {
+        "state": "pending",
+        "lease_real": None,
+        "retry_real": retry_ms,
+        "copies": letter.copies + may_have_arrived,
+    }

@@ -14,17 +14,21 @@ from typing import ParamSpec, Self, TypeVar
 
 from sqlalchemy import URL, Engine
 from sqlalchemy.engine import make_url
-from sqlalchemy.exc import ArgumentError, DatabaseError
+from sqlalchemy.exc import ArgumentError, DatabaseError, DBAPIError
 
 from bot.mendable import Mendable
 from bot.storage import migrations
 from bot.storage.backend import Backend
+from bot.storage.faults import gave_way
 from bot.storage.sqlite import Sqlite
 from bot.storage.tables import METADATA
 from bot.storage.work import Cache, Work
 
 P = ParamSpec("P")
 R = TypeVar("R")
+
+#: How often a turn steps aside for others before it fails.
+TIMES_TO_GIVE_WAY = 3
 
 
 class Store:
@@ -111,6 +115,21 @@ class Store:
                 work = Work(connection, self._cache, self._backend)
                 yield work
             work.committed()
+
+    def attempt(self, turn: Callable[[Work], R]) -> R:
+        """One transaction, run again where the database chose it to give way to another.
+
+        `turn` may so be called several times: it keeps nothing outside the database.
+        """
+        for _ in range(TIMES_TO_GIVE_WAY):
+            try:
+                with self.turn() as work:
+                    return turn(work)
+            except DBAPIError as error:
+                if not gave_way(error):
+                    raise
+        with self.turn() as work:
+            return turn(work)
 
     def wipe_log(self) -> None:
         """See that erased bytes are gone from SQLite's write-ahead log too."""
