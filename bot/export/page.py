@@ -188,7 +188,9 @@ class _Sheet:
         end = self._left + COLUMNS[index + 1] * self._width
         if not FIRST_NUMBER <= index <= LAST_NUMBER:
             within = end - start - 2
-            self._ink.words((start, at), value.word, BODY, bold=bold, within=within)
+            self._ink.words(
+                (start, at), value.word, BODY, bold=bold, within=within, base="by_first_letter"
+            )
             return
         bold = bold or bool(value.mark)
         self._ink.words((end - MARK, at), value.word, BODY, bold=bold, align="right")

@@ -74,6 +74,7 @@ class RecordPageSentences:
     step: str
     step_untested: str
     goals_set: str
+    limits_set: str
     goals_first: str
     answer: str
     asked: dict[str, str]
@@ -81,6 +82,19 @@ class RecordPageSentences:
     more: str
     foot: str
     page: str
+
+
+def own(text: str) -> str:
+    """Somebody's own words, set apart (UAX 9): in a line of ours neither changes the other's
+    order, whichever way their script runs."""
+    plain = "".join(one for one in text if one not in _ISOLATES)
+    return f"\N{FIRST STRONG ISOLATE}{plain}\N{POP DIRECTIONAL ISOLATE}"
+
+
+_ISOLATES = frozenset(
+    "\N{LEFT-TO-RIGHT ISOLATE}\N{RIGHT-TO-LEFT ISOLATE}"
+    "\N{FIRST STRONG ISOLATE}\N{POP DIRECTIONAL ISOLATE}"
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -22,7 +22,14 @@ from bot.words.picture import (
     may_come,
     week_picture,
 )
-from bot.words.record_page import Block, MealRow, RecordPage, RecordPageSentences, Value
+from bot.words.record_page import (
+    Block,
+    MealRow,
+    RecordPage,
+    RecordPageSentences,
+    Value,
+    own,
+)
 from bot.words.record_page_lists import (
     activities_told,
     changed,
@@ -81,7 +88,7 @@ def _page(record: Record, first: date, last: date, say: RecordPageSentences) -> 
     return RecordPage(
         title=say.title,
         dates=f"{dates_words(first, last, say.picture)} {last.year}",
-        who=who.format(name=person.name, id=person.id),
+        who=who.format(name=own(person.name or ""), id=person.id),
         unit=say.unit.format(unit=person.unit.value, zone=person.zone),
         goals=Block(title=say.goals_title, lines=tuple(_goals(record, say))),
         figures=tuple(_figures(figures, say)),
@@ -182,7 +189,7 @@ def _meal_row(pair: Pair, figures: Week, say: RecordPageSentences) -> MealRow:
     return MealRow(
         day=day_words(start, say),
         at=clock(start),
-        meal=": ".join(part for part in (name, meal.text) if part),
+        meal=f"{name}: {own(meal.text)}" if name and meal.text else name or meal.text,
         before=_value(pair.before, pair.before_in_goal, person, say),
         after=_value(pair.after, pair.after_in_goal, person, say),
         rise="" if pair.rise is None else signed(pair.rise, person),

@@ -1,8 +1,9 @@
 """The lists on a page to print: lows and highs, activity, other tests, what was changed."""
 
 from datetime import datetime
+from itertools import pairwise
 
-from bot.educator.goal_log import goals_set
+from bot.educator.goal_log import GoalsSet, goals_set
 from bot.entries import OffScale, Reading
 from bot.glucose.effects import Effect
 from bot.glucose.readings import Settled, is_high
@@ -14,7 +15,7 @@ from bot.record.fold import is_low, when
 from bot.units import half_up
 from bot.words.amounts import change_words, clock, number_words
 from bot.words.picture import lone_readings
-from bot.words.record_page import RecordPageSentences
+from bot.words.record_page import RecordPageSentences, own
 
 
 def signed(mg_dl: float, person: Participant) -> str:
@@ -62,11 +63,11 @@ def lows_and_highs(record: Record, figures: Week, say: RecordPageSentences) -> l
         filled = words.format(value=word_of(reading, person))
         told.append((when(one.noted), say.doubtful.format(line=filled) if one.doubtful else filled))
     told += [
-        (sugar.entry.taken_at, say.sugar.format(text=sugar.entry.text))
+        (sugar.entry.taken_at, say.sugar.format(text=own(sugar.entry.text)))
         for sugar in record.treatments
     ]
     told += [
-        (felt.at, say.felt[felt.entry.suggests].format(text=felt.entry.text))
+        (felt.at, say.felt[felt.entry.suggests].format(text=own(felt.entry.text)))
         for felt in record.symptoms
     ]
     inside = sorted((at.timestamp(), at, words) for at, words in told if _inside(at, figures))
@@ -83,7 +84,7 @@ def activities_told(record: Record, figures: Week, say: RecordPageSentences) -> 
             continue
         template = say.activity if activity.minutes is None else say.activity_minutes
         minutes = None if activity.minutes is None else half_up(activity.minutes, 0)
-        words = template.format(activity=activity.text, minutes=minutes)
+        words = template.format(activity=own(activity.text), minutes=minutes)
         if effect is not None:
             words += _effect(effect, figures.participant, say)
         lines.append(_dated(activity.ended_at, words, figures, say))
@@ -145,22 +146,30 @@ def changed(record: Record, figures: Week, say: RecordPageSentences) -> list[str
 
 
 def _goals_so_far(record: Record, figures: Week, say: RecordPageSentences) -> list[str]:
-    person = figures.participant
+    """Goals and limits as they were set, the newest first; nothing while those of joining stand."""
     settings = [one for one in goals_set(record) if one.at.timestamp() < figures.end.timestamp()]
     if len(settings) < 2:
         return []
-    return [
-        (say.goals_first if one.by is None else say.goals_set).format(
-            day=day_words(in_zone(one.at, person.zone), say),
-            by=one.by,
-            low=number_words(one.goals.before_low, person.unit),
-            high=number_words(one.goals.before_high, person.unit),
-            after=number_words(one.goals.after_high, person.unit),
-            limit_low=number_words(one.limits.low, person.unit),
-            limit_high=number_words(one.limits.high, person.unit),
-        )
-        for one in reversed(settings)
-    ]
+    lines = [_goals_line(settings[0], say.goals_first, figures, say)]
+    for before, one in pairwise(settings):
+        if one.goals != before.goals:
+            lines.append(_goals_line(one, say.goals_set, figures, say))
+        if one.limits != before.limits:
+            lines.append(_goals_line(one, say.limits_set, figures, say))
+    return lines[::-1]
+
+
+def _goals_line(one: GoalsSet, template: str, figures: Week, say: RecordPageSentences) -> str:
+    person = figures.participant
+    return template.format(
+        day=day_words(in_zone(one.at, person.zone), say),
+        by=one.by,
+        low=number_words(one.goals.before_low, person.unit),
+        high=number_words(one.goals.before_high, person.unit),
+        after=number_words(one.goals.after_high, person.unit),
+        limit_low=number_words(one.limits.low, person.unit),
+        limit_high=number_words(one.limits.high, person.unit),
+    )
 
 
 def _step(step: StepFigures, person: Participant, say: RecordPageSentences) -> str:

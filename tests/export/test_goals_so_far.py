@@ -119,5 +119,6 @@ def test_the_printed_page_tells_them(room: Classroom) -> None:
     text = " ".join(PdfReader(BytesIO(pdf)).pages[0].extract_text().split())
     edu = room.whose("edu")
     assert f"In force since Thu 5 March, set by educator {edu}" in text
-    assert f"Goals from Tue 3 March, set by educator {edu}: 90 to 120 before, below 160" in text
-    assert "Goals at joining, Mon 2 March: 80 to 130 before, below 180" in text
+    assert f"Goals by educator {edu}, Tue 3 March: 90 to 120, after below 160" in text
+    assert f"Limits by educator {edu}, Wed 4 March: low below 75, high from 250" in text
+    assert "Goals at joining, Mon 2 March: 80 to 130, after below 180" in text

@@ -77,10 +77,9 @@ RECORD_PAGE = RecordPageSentences(
     changed_title="What was changed",
     step="{step}, since {since}: full pairs {pairs}, mean rise {rise}",
     step_untested="{step}, since {since}: no full pair yet",
-    goals_set="Goals from {day}, set by educator {by}: {low} to {high} before, below {after} "
-    "after; low below {limit_low}, high from {limit_high}",
-    goals_first="Goals at joining, {day}: {low} to {high} before, below {after} after; low below "
-    "{limit_low}, high from {limit_high}",
+    goals_set="Goals by educator {by}, {day}: {low} to {high}, after below {after}",
+    limits_set="Limits by educator {by}, {day}: low below {limit_low}, high from {limit_high}",
+    goals_first="Goals at joining, {day}: {low} to {high}, after below {after}",
     answer="{about}: {how}",
     asked={"hunger": "Hunger", "tiredness": "Tiredness"},
     answers={"less": "less", "same": "the same", "more": "more"},

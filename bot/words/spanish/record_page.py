@@ -78,10 +78,10 @@ RECORD_PAGE = RecordPageSentences(
     changed_title="Qué se cambió",
     step="{step}, desde {since}: pares completos {pairs}, subida media {rise}",
     step_untested="{step}, desde {since}: aún sin par completo",
-    goals_set="Metas desde el {day}, las fijó el educador {by}: {low} a {high} antes, menos de "
-    "{after} después; bajo menos de {limit_low}, alto desde {limit_high}",
-    goals_first="Metas al entrar, {day}: {low} a {high} antes, menos de {after} después; bajo "
-    "menos de {limit_low}, alto desde {limit_high}",
+    goals_set="Metas del educador {by}, {day}: {low} a {high}, después menos de {after}",
+    limits_set="Límites del educador {by}, {day}: bajo menos de {limit_low}, alto desde "
+    "{limit_high}",
+    goals_first="Metas al entrar, {day}: {low} a {high}, después menos de {after}",
     answer="{about}: {how}",
     asked={"hunger": "Hambre", "tiredness": "Cansancio"},
     answers={"less": "menos", "same": "igual", "more": "más"},
