@@ -5,6 +5,7 @@ not exist here.
 """
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from datetime import datetime
 
 from bot.educator.educator import Educator
@@ -36,7 +37,7 @@ from bot.turns.teaching_reading import Wished, named, plain, wished
 from bot.turns.teaching_releasing import waiting
 from bot.words.educator import Wish
 from bot.words.educator_lines import who_words
-from bot.words.language import language
+from bot.words.language import LANGUAGES, language
 
 __all__ = [
     "Code",
@@ -180,6 +181,8 @@ def _release_answered(begun: Lesson, text: str, stage: str, who: str) -> bool:
 
 
 def _wish(begun: Lesson, text: str, quoted: str | None) -> None:
+    if _language_chosen(begun, text):
+        return
     told = wished(text, begun.say)
     people, rest = named(text.strip(), begun.desk.own, begun.educator)
     if people and (told is None or not rest):
@@ -188,6 +191,16 @@ def _wish(begun: Lesson, text: str, quoted: str | None) -> None:
         begun.answer(begun.say.not_understood, (begun.say.wishes[Wish.HELP][0],))
         return
     _grant(begun, told, quoted)
+
+
+def _language_chosen(begun: Lesson, text: str) -> bool:
+    """A language told by its name, in any language, is spoken from now on."""
+    for one in LANGUAGES.values():
+        if plain(text) in one.asks.language_words:
+            begun.educator = replace(begun.educator, language=one.code)
+            begun.answer(begun.asks.language_set)
+            return True
+    return False
 
 
 def _grant(begun: Lesson, told: Wished, quoted: str | None) -> None:
