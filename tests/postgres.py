@@ -40,6 +40,7 @@ FAST = {
     "shared_buffers": "16MB",
     "max_connections": "100",
     "autovacuum": "off",
+    "deadlock_timeout": "100ms",
     "listen_addresses": "",
 }
 #: Linux's prctl option: a signal for the child when its parent dies.
