@@ -6,6 +6,7 @@
 from bot.entries import MealName, Moment
 from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals
+from bot.parser.vocabulary.absent import ABSENT
 from bot.parser.vocabulary.activities import ACTIVITIES, ACTIVITIES_UNDERWAY
 from bot.parser.vocabulary.drinks import DRINKS
 from bot.parser.vocabulary.everyday import EVERYDAY
@@ -349,7 +350,7 @@ ENGLISH = Lexicon(
              "more", "channels", "stops", "stop", "watts", "volts", "feet", "ft", "inches",
              "sheep", "goats", "cows", "chickens in the yard", "minutes left", "tickets", "mph",
              "kmh", "passengers", "students", "patients", "men", "women", "boys", "girls"),
-    intents=INTENTS,
+    intents={**INTENTS, **ABSENT},
     zone=("i am in", "im in", "i moved to", "now in", "i am now in", "im now in", "im visiting", "time zone", "timezone", "i live in", "traveling to", "my time zone is", "my timezone is", "i flew to", "landed in", "just landed in", "arrived in", "moved to", "set my time zone to", "set my timezone to", "set timezone to", "i am travelling to", "im travelling to", "im traveling to", "i am traveling to", "ive moved to", "i have moved to", "ive landed in", "i have landed in", "ive arrived in", "i am visiting", "im staying in", "i am staying in", "currently in", "am in", "now at", "flying to", "back in", "relocated to", "change my time zone to", "change timezone to", "change my timezone to", "we are in", "were in", "i got to", "just got to", "just arrived in"),
     pregnant=("pregnant", "expecting a baby", "pregnancy", "pregnent", "pregant", "pregnat", "preggers", "preggo", "preggy", "having a baby",
               "have a baby", "having twins", "expecting twins", "with child", "baby on the way", "a baby is on the way", "in the family way", "(?:im|i am|we are|were) expecting(?= [.!]| $| in| our| my first| again)",

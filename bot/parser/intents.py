@@ -1,63 +1,54 @@
 """What is asked of the bot, judged by what the words mean rather than by whole phrases.
 
-Each word or phrase of the message stands for some concepts (`texting`: `contact`), a request is
-some concepts together (`cease` and `contact`), and every word has to be one of its concepts or
-mere glue: `stop texting me` is `stop`, `stop eating bread` is nothing of the kind. The rules speak
-of concepts alone, so they hold for every language; a language gives words to the concepts.
+A request is some concepts together (`cease` and `contact`), and nothing besides but glue: `stop
+texting me` is `stop`, `stop eating bread` is nothing of the kind.
 """
 
 # ruff: noqa: E501 - a rule a line
-# ruff: noqa: SIM905 - word sets read best as one string
 
-import re
-from collections import defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache
 
 from bot.entries import What
-from bot.parser.languages import lexica, phrases_of
+from bot.parser.concepts import COUNTED, GLUE, Combination, combination, segments
 from bot.parser.page import Page
-from bot.parser.phrases import Phrases, spelled
 
 #: Requests are short: a longer message is told about in its parts.
 LONGEST = 18
-GLUE = "glue"
-NUMBER = "number"
 
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """Concepts that make a request: all of `need`, any of `may` beside them, and glue."""
+    """Concepts that make a request, and which setting it is about."""
 
     what: What
-    need: tuple[str, ...]
-    may: frozenset[str]
+    made_of: Combination
     setting: str | None = None
 
     def fits(self, said: list[frozenset[str]]) -> bool:
-        """Whether the segments of a message are this request."""
-        return all(tags & self.may for tags in said) and _shared_out(self.need, said)
+        """Whether the segments of a message are this request, each number with its unit where it
+        needs one (`my readings 7` is a reading)."""
+        return self.made_of.fits(said) and (
+            self.what not in _UNITED
+            or all(
+                tags is not COUNTED or any(after & _UNITS for after in said[at + 1 : at + 3])
+                for at, tags in enumerate(said)
+            )
+        )
 
 
-def _shared_out(need: tuple[str, ...], said: list[frozenset[str]]) -> bool:
-    """Whether each needed concept has a segment of its own (few of either: tried in turn)."""
-    if not need:
-        return True
-    return any(
-        need[0] in tags and _shared_out(need[1:], said[:at] + said[at + 1 :])
-        for at, tags in enumerate(said)
-    )
+#: Where a number has to say of what it is the number: `in 10` is looked at elsewhere.
+_UNITED = frozenset({What.LATER, What.RECORD, What.SUMMARY, What.HELP, What.GOALS})
+_UNITS = frozenset({"minutes", "span", "day", "week"})
 
 
 def _rule(what: What, need: str, may: str = "", setting: str | None = None) -> Rule:
-    needed = tuple(need.split())
-    return Rule(what, needed, frozenset((*needed, *may.split(), GLUE)), setting)
+    return Rule(what, combination(need, may), setting)
 
 
 def _exact(what: What, word: str) -> Rule:
     """One word that asks for something only where it stands alone."""
-    return Rule(what, (word,), frozenset({word}))
+    return Rule(what, Combination((word,), frozenset({word})))
 
 
 #: In the order in which they are tried: the narrower before the wider.
@@ -135,11 +126,11 @@ RULES = (
     _rule(What.HELP, "help_said", "using lost program see hand"),
     _rule(What.HELP, "lost using", "program help_said"),
     # another time: behind everything that holds one
-    _rule(What.LATER, "later_said", "ask_me when_free when_then linger minutes number never not_now"),
-    _rule(What.LATER, "ask_me when_free", "linger never not_now"),
-    _rule(What.LATER, "ask_me when_then", "linger never not_now"),
-    _rule(What.LATER, "ask_me minutes", "linger number again never not_now"),
-    _rule(What.LATER, "linger minutes", "number never not_now"),
+    _rule(What.LATER, "later_said", "ask_me when_free when_then linger minutes number not_now"),
+    _rule(What.LATER, "ask_me when_free", "linger not_now"),
+    _rule(What.LATER, "ask_me when_then", "linger not_now"),
+    _rule(What.LATER, "ask_me minutes", "linger number again not_now"),
+    _rule(What.LATER, "linger minutes", "number not_now"),
     _rule(What.LATER, "when_free", "linger number"),
 )  # fmt: skip
 
@@ -148,80 +139,9 @@ _SOCIAL = frozenset({"kind", "hail", "pleased"})
 _SMALL_TALK = _SOCIAL | {"small", GLUE}
 
 _BY_CONCEPT: Mapping[str, tuple[tuple[int, Rule], ...]] = {
-    first: tuple((at, rule) for at, rule in enumerate(RULES) if rule.need[0] == first)
-    for first in {rule.need[0] for rule in RULES}
+    first: tuple((at, rule) for at, rule in enumerate(RULES) if rule.made_of.need[0] == first)
+    for first in {rule.made_of.need[0] for rule in RULES}
 }
-
-_MARKS = frozenset(", . ; ! ? : ( ) - ¿ ¡ ~ ' \" _ = / *".split())
-
-
-@cache
-def _concepts(language: str) -> Phrases[frozenset[str]]:
-    """The phrases of all languages, each with every concept that it stands for."""
-    tags: dict[str, set[str]] = defaultdict(set)
-    for lexicon in lexica(language):
-        for concept, words in lexicon.intents.items():
-            for word in words if concept == GLUE else phrases_of(language, lexicon, words):
-                tags[" ".join(spelled(word))].add(concept)
-    for phrase, own in tags.items():
-        apart = [tags.get(word, set()) for word in phrase.split()]
-        if len(apart) > 1:  # `my numbers`: what its words are, glue apart
-            own |= {
-                each
-                for each in set().union(*apart)
-                if all(each in one or GLUE in one for one in apart)
-            }
-    by_tags: dict[frozenset[str], list[str]] = defaultdict(list)
-    for phrase, own in tags.items():
-        by_tags[frozenset(own)].append(phrase)
-    return Phrases((phrases, own) for own, phrases in by_tags.items())
-
-
-_CLOCK = re.compile(r"\d{1,2}:\d\d")
-_COUNTED = frozenset({NUMBER})
-#: Where a number has to say of what it is the number: `in 10` is looked at elsewhere.
-_UNITED = frozenset({What.LATER, What.RECORD, What.SUMMARY, What.HELP, What.GOALS})
-_UNITS = frozenset({"minutes", "span", "day", "week"})
-_LENGTHS = frozenset({"minutes", "span"})
-#: Days of a month and hours of a day; anything above may be a value.
-_LARGEST = 31
-
-
-def _segments(page: Page, start: int, end: int, language: str) -> list[frozenset[str]] | None:
-    """The concepts of a span, phrase by phrase; None where a word stands for none."""
-    concepts = _concepts(language)
-    found: list[frozenset[str]] = []
-    while start < end:
-        word = page.tokens[start].word
-        if word in _MARKS:
-            start += 1
-            continue
-        hit = concepts.longest(page, start, end)
-        if hit is not None:
-            start, tags = hit
-            found.append(tags)
-        elif _CLOCK.fullmatch(word) or (
-            word.isdigit() and (int(word) <= _LARGEST or _lasts(page, start + 1, end, language))
-        ):
-            start += 1
-            found.append(_COUNTED)
-        else:
-            return None
-    return found
-
-
-def _lasts(page: Page, start: int, end: int, language: str) -> bool:
-    """Whether a unit of time stands there (`45 minutes`)."""
-    hit = _concepts(language).longest(page, start, end)
-    return hit is not None and bool(hit[1] & _LENGTHS)
-
-
-def _numbers_fit(rule: Rule, said: list[frozenset[str]]) -> bool:
-    """Whether each number has its unit, where it needs one: `my readings 7` is a reading."""
-    return rule.what not in _UNITED or all(
-        tags is not _COUNTED or any(after & _UNITS for after in said[at + 1 : at + 3])
-        for at, tags in enumerate(said)
-    )
 
 
 def asked_for(
@@ -233,7 +153,7 @@ def asked_for(
     """
     if end - start > LONGEST:
         return None
-    said = _segments(page, start, end, language)
+    said = [segment.tags for segment in segments(page, start, end, language) or ()]
     if not said:
         return None
     if glue and all(GLUE in tags for tags in said):
@@ -243,19 +163,12 @@ def asked_for(
         (placed for concept in told for placed in _BY_CONCEPT.get(concept, ())),
         key=lambda placed: placed[0],
     )
-    return next(
-        (
-            rule
-            for _, rule in rules
-            if only in {None, rule.what} and rule.fits(said) and _numbers_fit(rule, said)
-        ),
-        None,
-    )
+    return next((rule for _, rule in rules if only in {None, rule.what} and rule.fits(said)), None)
 
 
 def small_talk(page: Page, language: str) -> bool:
     """Whether the whole message is thanks, a greeting, or the like."""
     if len(page.tokens) > LONGEST + 6:
         return False
-    said = _segments(page, 0, len(page.tokens), language) or []
+    said = [segment.tags for segment in segments(page, 0, len(page.tokens), language) or ()]
     return all(tags & _SMALL_TALK for tags in said) and any(tags & _SOCIAL for tags in said)

@@ -48,7 +48,7 @@ def _patterns(language: str) -> _Patterns:
     later = either(gathered(language, "later_in"))
     return _Patterns(
         zone=re.compile(
-            rf"(?:[a-z ]*? )?{either(gathered(language, 'zone'))} (?P<place>[^\W\d_]+(?: [^\W\d_]+){{0,2}}?)"
+            rf"(?:(?:hi|hello|hey|ok|okay|so|well|just|i|bot|hola|ya|ahora|now|we|im|fyi) )*{either(gathered(language, 'zone'))} (?P<place>[^\W\d_]+(?: [^\W\d_]+){{0,2}}?)"
             r"(?P<now> now| ahora| today| this week| for [a-z ]+| until [a-z ]+| por [a-z ]+)?(?: please| por favor)?"
         ),
         later=re.compile(rf"(?P<lead>.*? )?{later} (?P<n>\d{{1,3}})(?: more)?(?: please| por favor)?"),

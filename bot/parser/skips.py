@@ -1,12 +1,14 @@
 """Is there no reading this time, and why? And how many strips are left?"""
 
 # ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM905 - word sets read best as one string
 
 import re
 from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import Skip, Strips
+from bot.parser.concepts import Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
@@ -60,7 +62,62 @@ def find(page: Page, language: str, *, asked: bool) -> Skip | None:
         return Skip(reason=_typed(page, match.start("skip"), match.end("skip")) if forgot else None)
     if (match := patterns.because.fullmatch(words)) and not re.search(r"\d", words):
         return Skip(reason=_typed(page, match.start("why"), match.end("why")))
+    return _by_meaning(page, language, asked=asked)
+
+
+#: What is said of the test itself: none this time, and no reason given.
+_NOT_DONE = (
+    combination("skipping", "test_act gauged unable forgot_said"),
+    combination("unable test_act", "gauged busy_with sore number"),
+)
+#: What says why: the words themselves are the reason.
+_WHY = (
+    combination("lack strip", "last_of kit place unable test_act gauged busy_with number"),
+    combination("lack kit", "last_of place unable test_act"),
+    combination("kit broken", "battery place lack unable"),
+    combination("battery broken", "kit"),
+    combination("battery lack", "kit last_of"),
+    combination("kit mislaid", "place unable test_act last_of"),
+    combination("kit place", "mislaid"),
+    combination("strip mislaid", "place"),
+    combination("strip place", "mislaid"),
+    combination("gauged sore", "test_act unable"),
+    combination("forgot_said", "test_act gauged skipping unable number"),
+)
+#: Answers that refuse only where a reading is asked for.
+_REFUSED = (combination("unable", "busy_with gauged"),)
+
+
+def _by_meaning(page: Page, language: str, *, asked: bool) -> Skip | None:
+    """A skip by what its words mean together."""
+    if len(page.tokens) > _LONGEST:
+        return None
+    said = segments(page, 0, len(page.tokens), language)
+    if not said:
+        return None
+    tags = [segment.tags for segment in said]
+    if any(each.fits(tags) for each in _WHY):
+        return Skip(reason=_reason(page, said))
+    if any(each.fits(tags) for each in _NOT_DONE):
+        return Skip()
+    if asked and any(each.fits(tags) for each in _REFUSED):
+        return Skip()
     return None
+
+
+_LONGEST = 14
+_REASONS = frozenset(
+    "lack strip kit broken battery mislaid place sore forgot_said gauged unable".split()
+)
+
+
+def _reason(page: Page, said: list[Segment]) -> str:
+    """The words that tell why, without what merely leads in or out."""
+    telling = [segment for segment in said if segment.tags & _REASONS]
+    start, end = telling[0].start, telling[-1].end
+    if start and page.tokens[start - 1].word in {"my", "mi", "el", "la", "all", "ive"}:
+        start -= 1
+    return page.text(start, end)
 
 
 def in_clauses(page: Page, language: str) -> tuple[int, int, Skip] | None:

@@ -5,6 +5,7 @@
 from bot.entries import MealName, Moment
 from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals
+from bot.parser.vocabulary.absent import ABSENT_SPANISH
 from bot.parser.vocabulary.activities import ACTIVITIES_SPANISH, ACTIVITIES_UNDERWAY_SPANISH
 from bot.parser.vocabulary.drinks import DRINKS_SPANISH
 from bot.parser.vocabulary.everyday_spanish import EVERYDAY_SPANISH
@@ -221,7 +222,7 @@ SPANISH = Lexicon(
     counted=("personas", "ninos", "veces", "dias", "dia", "semanas", "meses", "anos", "grados", "puntos",
              "invitados", "amigos", "nietos", "gatos", "perros", "mensajes", "segundos", "por ciento",
              "hijos", "hermanos", "cigarros", "cigarrillos"),
-    intents=INTENTS_SPANISH,
+    intents={**INTENTS_SPANISH, **ABSENT_SPANISH},
     zone=("estoy en", "ahora estoy en", "me mude a", "vivo en", "llegue a", "viaje a", "ya estoy en", "zona horaria", "mi zona horaria es"),
     pregnant=("embarazada", "embarazo", "encinta", "preñada", "esperando un bebe", "esperando bebe", "espero un bebe", "voy a tener un bebe", "en estado", "en cinta", "embarasada", "esperando mi primer hijo",
               "voy a ser mama"),
