@@ -170,14 +170,18 @@ class Service:
         return not self._in_turn and self._delivery.is_idle
 
     async def next_due(self) -> datetime | None:
-        """When (the bot's time) the next person is to be woken."""
+        """When (the bot's time) the next person is to be woken, or a message to leave."""
         earliest = await self._writer.run(self._read, lambda work: work.earliest())
-        return earliest[0] if earliest else None
+        dues = await self._writer.run(self._read, lambda work: work.outbox.dues())
+        instants = [due for due in dues if due > self._clock.now()]
+        if earliest is not None:
+            instants.append(earliest[0])
+        return min(instants, default=None)
 
     async def waiting(self) -> int:
-        """How many messages stand in the outbox unsettled."""
-        counts = await self._writer.run(self._read, lambda work: work.outbox.counts())
-        return sum(counts.get(state, 0) for state in ("pending", "claimed", "sending"))
+        """How many messages that are due stand in the outbox unsettled."""
+        dues = await self._writer.run(self._read, lambda work: work.outbox.dues())
+        return sum(due <= self._clock.now() for due in dues)
 
     async def enrol(self, participant: Participant, *, chat: str) -> None:
         """Take in somebody who consented elsewhere; nothing is said to them for it."""

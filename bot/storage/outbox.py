@@ -264,6 +264,15 @@ class Outbox:
         rows = self._connection.execute(select(box.c.state, func.count()).group_by(box.c.state))
         return {row[0]: row[1] for row in rows}
 
+    def dues(self) -> list[datetime]:
+        """When (the bot's time) each message that has not left yet is or was due."""
+        box = tables.outbox
+        left = (box.c.state == literal(state) for state in ("pending", "claimed", "sending"))
+        return [
+            codec.from_ms(row.due_ms)
+            for row in self._connection.execute(select(box.c.due_ms).where(or_(*left)))
+        ]
+
     def _chat_of(self, reader: str) -> str | None:
         if reader.startswith(TO_CHAT):
             return reader.removeprefix(TO_CHAT)

@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import AsyncIterator
+from contextlib import AbstractAsyncContextManager
 from datetime import UTC, datetime, timedelta
 from typing import Any
 from urllib.parse import urlsplit
@@ -226,13 +227,12 @@ async def test_nothing_is_to_come_where_nobody_has_joined(caller: Caller) -> Non
     assert await caller.post("clock", {"move": "next"}) == {"moved": False}
 
 
-async def opened(beginning: Beginning) -> AsyncIterator[Visit]:
-    async with visit(SETTINGS, beginning=beginning, zone=LISBON, now=NOON) as open_visit:
-        yield open_visit
+def played_week() -> AbstractAsyncContextManager[Visit]:
+    return visit(SETTINGS, beginning=Beginning.WEEK, zone=LISBON, now=NOON)
 
 
 async def test_clock_moves_on_an_hour_with_all_that_is_due_on_the_way() -> None:
-    async for week in opened(Beginning.WEEK):
+    async with played_week() as week:
         await week.run_clock(0)
         before = week.clock.now()
         heard = len(week.trial.server.ledger)
@@ -271,3 +271,30 @@ def test_week_is_the_last_that_has_ended(day: int) -> None:
     lines = list(told(monday, LISBON, "CODE"))
     assert lines[0][1] == "/start CODE"
     assert [at for at, _ in lines] == sorted(at for at, _ in lines)
+
+
+async def test_what_waits_for_the_end_of_quiet_time_comes_next() -> None:
+    async with played_week() as week:
+        await week.run_clock(0)
+        await week.on_by(timedelta(hours=11))
+        heard = len(week.trial.server.ledger)
+        joined = week.trial.server.sent_to(week.seats["educator"].chat)
+        who = next(sent.text for sent in joined if "has joined" in sent.text).split()[0]
+        week.say("educator", f"note {who}: see you on Monday")
+        await week.trial.at_rest()
+        assert len(week.trial.server.ledger) == heard + 1  # said to the educator
+        assert await week.to_next()
+        note = week.trial.server.ledger[-1]
+        assert note.chat == week.seats["participant"].chat
+        assert "see you on Monday" in note.text
+        assert in_zone(note.at, LISBON).strftime("%H:%M") == "06:30"
+
+
+async def test_hurried_clock_brings_the_prompt_by_itself() -> None:
+    async with played_week() as week:
+        heard = len(week.trial.server.ledger)
+        await week.run_clock(3600)
+        await week.trial.server.until(lambda: len(week.trial.server.ledger) > heard)
+        prompt = week.trial.server.ledger[heard]
+        assert "two hours since omelette" in prompt.text
+        assert timedelta(0) <= prompt.at - datetime(2026, 3, 8, 14, 28, tzinfo=UTC)
