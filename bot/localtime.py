@@ -2,12 +2,15 @@
 
 import unicodedata
 from datetime import UTC, date, datetime, time, timedelta
+from functools import lru_cache
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 MINUTE = timedelta(minutes=1)
 DAY = timedelta(days=1)
 
 
+# A turn asks for the same few clock times of the same few days again and again.
+@lru_cache(maxsize=1024)
 def at_local(day: date, clock: time, zone: str) -> datetime:
     """Give the instant at which a local clock shows this time on this day.
 
@@ -32,6 +35,8 @@ def at_local(day: date, clock: time, zone: str) -> datetime:
 
 def shifted(moment: datetime, by: timedelta) -> datetime:
     """Add elapsed time (not clock time) and keep the zone."""
+    if not isinstance(moment.tzinfo, ZoneInfo):  # an offset that never changes
+        return moment + by
     return (moment.astimezone(UTC) + by).astimezone(moment.tzinfo)
 
 

@@ -127,24 +127,24 @@ def after_in_goal(reading: Reading, participant: Participant) -> bool | None:
 
 
 def _start(meal: Noted[Meal]) -> float:
-    return when(meal).timestamp()
+    return meal.seconds
 
 
 def _places(readings: Iterable[Settled]) -> list[_Placed]:
     """Readings that may take a place, by the instant of that place."""
     placed = [
-        _Placed(settled=one, own=one.noted.entry.taken_at.timestamp(), place=one.at.timestamp())
+        _Placed(settled=one, own=one.noted.seconds, place=one.at.timestamp())
         for one in readings
         if one.at is not None and one.noted.entry.taken_at is not None and not one.doubtful
     ]
     return sorted(placed, key=_content)
 
 
-def _content(placed: _Placed) -> tuple[float, ...]:
+def _content(placed: _Placed) -> tuple[float, float, datetime, float]:
     """Orders readings by what they are, so that the order of arrival decides nothing."""
     noted = placed.settled.noted
     value = noted.entry.mg_dl
-    return (placed.place, placed.own, noted.at.timestamp(), -1.0 if value is None else value)
+    return (placed.place, placed.own, noted.at, -1.0 if value is None else value)
 
 
 def _suits_before(placed: _Placed, start: float) -> Rank | None:
@@ -205,7 +205,7 @@ def _assign(
 def _lows(record: Record) -> list[float]:
     limits = record.participant.limits
     return sorted(
-        noted.entry.taken_at.timestamp()
+        noted.seconds
         for noted in record.readings
         if noted.entry.taken_at is not None and is_low(noted.entry, limits)
     )

@@ -16,7 +16,6 @@ from math import inf
 from bot.entries import FoodKind, Meal, Moment, OffScale, Reading
 from bot.participants import Limits
 from bot.record import Noted, Record
-from bot.record.fold import when
 from bot.units import limit_in
 
 #: contract: a washed repeat comes within 30 minutes (common practice, no source).
@@ -62,11 +61,11 @@ def eaten_instants(record: Record) -> list[float]:
     Free drinks are left out, and so are meals whose start is unknown.
     """
     starts = [
-        noted.entry.started_at.timestamp()
+        noted.seconds
         for noted in record.meals
         if noted.entry.started_at is not None and not is_free_drink(noted.entry)
     ]
-    starts += [noted.entry.taken_at.timestamp() for noted in record.treatments]
+    starts += [noted.seconds for noted in record.treatments]
     return sorted(starts)
 
 
@@ -122,7 +121,7 @@ def _timed(readings: Iterable[Noted[Reading]]) -> list[Noted[Reading]]:
 
 
 def _taken(noted: Noted[Reading]) -> float:
-    return when(noted).timestamp()
+    return noted.seconds
 
 
 def _number(noted: Noted[Reading]) -> float:
@@ -168,8 +167,8 @@ def _moment(noted: Noted[Reading], place: Noted[Reading] | None) -> Moment:
 
 
 def _food_told(record: Record) -> list[float]:
-    told = [when(noted).timestamp() for noted in record.meals if not is_free_drink(noted.entry)]
-    return sorted(told + [when(noted).timestamp() for noted in record.treatments])
+    told = [noted.seconds for noted in record.meals if not is_free_drink(noted.entry)]
+    return sorted(told + [noted.seconds for noted in record.treatments])
 
 
 def _surprises(

@@ -150,7 +150,7 @@ def before_meals(
         at = shifted(meal, -BEFORE_LEAD)
         if at <= person.joined_at or is_quiet(person, at):
             continue
-        if _wrote_between(record, shifted(at, -HOUR), at):
+        if record.wrote_between(shifted(at, -HOUR), at):
             continue
         key = f"before_meal:{day}"
         if len(silent) >= SILENT_DAYS and key not in silent:
@@ -161,16 +161,6 @@ def before_meals(
         yield from _put_off(record, prompt)
         if at > now:
             return
-
-
-def _wrote_between(record: Record, start: datetime, end: datetime) -> bool:
-    """Whether something was written from `start` to `end`, both included."""
-    for wrote in reversed(record.wrote):
-        if wrote.at < start:
-            return False
-        if wrote.at <= end:
-            return True
-    return False
 
 
 def _put_off(record: Record, prompt: Due) -> Iterator[Due]:

@@ -35,7 +35,7 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
         until = midnight - timedelta(microseconds=1)
         yield Due(key=f"digest:{week}", topic=Topic.DIGEST, at=at, until=until, week_end=end)
         week_began = week_of(person, end)[0]
-        if any(week_began <= wrote.at <= at for wrote in reversed(record.wrote)):
+        if record.wrote_between(week_began, at):
             key = f"weekly_question:{week}"
             yield Due(key=key, topic=Topic.WEEKLY_QUESTION, at=at, until=until)
 

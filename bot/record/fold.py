@@ -1,9 +1,10 @@
 """Events folded into a record of what stands now."""
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
+from operator import attrgetter
 from typing import Any, Generic, TypeVar, cast
 
 from bot.entries import (
@@ -33,15 +34,37 @@ SUGARS = frozenset({FoodKind.SWEET_DRINK, FoodKind.SWEET_FOOD, FoodKind.FRUIT})
 #: (two rechecks, each with a wait, fit in; common practice, no source).
 TREATMENT_WINDOW = timedelta(minutes=120)
 
+#: The field that tells when a thing happened, for kinds that have their own instant.
+_INSTANT: Mapping[type, str] = {
+    Reading: "taken_at",
+    Treatment: "taken_at",
+    Meal: "started_at",
+    Activity: "ended_at",
+}
+_SECONDS: Callable[["Noted[Any]"], float] = attrgetter("seconds")
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Noted(Generic[T]):
-    """An entry that stands, with the event it came from: `at` is when it was said."""
+    """An entry that stands, with the event it came from: `at` is when it was said.
+
+    `instant` is what it is ordered by: its own instant, or where that is unknown, `at`;
+    `seconds` is the same since 1970. Both are kept because a turn asks for them hundreds of times.
+    """
 
     id: int
     at: datetime
     message: str | None
     entry: T
+    instant: datetime = field(init=False, repr=False, compare=False)
+    seconds: float = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        name = _INSTANT.get(type(self.entry))
+        own: datetime | None = getattr(self.entry, name) if name else None
+        instant = own or self.at
+        object.__setattr__(self, "instant", instant)
+        object.__setattr__(self, "seconds", instant.timestamp())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -76,16 +99,25 @@ class Record:
         """Tell whether the bot has already said the thing with this key."""
         return any(spoken.entry.key == key for spoken in reversed(self.spoke))
 
+    def wrote_between(self, start: datetime, end: datetime) -> bool:
+        """Tell whether the participant wrote anything from `start` to `end`, both included."""
+        place = bisect_right(self.wrote, end.timestamp(), key=_SECONDS)
+        return place > 0 and self.wrote[place - 1].at >= start
+
     def since(self, instant: datetime) -> "Record":
         """The same record from an instant on: for what looks back no further than that."""
-        fields: dict[str, Any] = {name: _since(getattr(self, name), instant) for name in _FIELDS}
-        return replace(self, **fields)
+        start = instant.timestamp()
+        fields: dict[str, Any] = {name: _since(notes, start) for name, notes in self._notes()}
+        return Record(participant=self.participant, last_id=self.last_id, **fields)
+
+    def _notes(self) -> Iterator[tuple[str, tuple[Noted[Any], ...]]]:
+        return zip(_FIELDS, _ALL_NOTES(self), strict=True)
 
 
-def _since(notes: tuple[Noted[T], ...], instant: datetime) -> tuple[Noted[T], ...]:
-    if not notes or when(notes[0]) >= instant:  # most kinds are rare
+def _since(notes: tuple[Noted[T], ...], start: float) -> tuple[Noted[T], ...]:
+    if not notes or notes[0].seconds >= start:  # most kinds are rare
         return notes
-    return notes[bisect_left(notes, instant, key=when) :]
+    return notes[bisect_left(notes, start, key=_SECONDS) :]
 
 
 #: The field of a record that holds what was told of each kind.
@@ -106,6 +138,7 @@ _FIELDS: Mapping[str, type] = {
     "meals": Meal,
     "treatments": Treatment,
 }
+_ALL_NOTES: Callable[[Record], tuple[tuple[Noted[Any], ...], ...]] = attrgetter(*_FIELDS)
 #: Those that are worked out from the others.
 _DERIVED = ("meals", "treatments")
 #: Those that decide which meals were eaten against a low.
@@ -157,24 +190,12 @@ def of(record: Record, participant: Participant) -> Record:
     return _parted(replace(record, participant=participant))
 
 
-#: The field that tells when a thing happened, for kinds that have their own instant.
-_INSTANT: Mapping[type, str] = {
-    Reading: "taken_at",
-    Treatment: "taken_at",
-    Meal: "started_at",
-    Activity: "ended_at",
-}
-
-
 def when(noted: Noted[T]) -> datetime:
     """The instant by which an entry is ordered: its own, or when it was told."""
-    name = _INSTANT.get(type(noted.entry))
-    own: datetime | None = getattr(noted.entry, name) if name else None
-    return own or noted.at
+    return noted.instant
 
 
-def _place(noted: Noted[T]) -> tuple[datetime, int]:
-    return when(noted), noted.id
+_PLACE: Callable[[Noted[Any]], tuple[float, int]] = attrgetter("seconds", "id")
 
 
 def _merged(
@@ -188,10 +209,10 @@ def _merged(
     ]
     if not fresh:
         return notes
-    fresh.sort(key=_place)
-    if not notes or _place(notes[-1]) < _place(fresh[0]):
+    fresh.sort(key=_PLACE)
+    if not notes or _PLACE(notes[-1]) < _PLACE(fresh[0]):
         return (*notes, *fresh)
-    return tuple(sorted((*notes, *fresh), key=_place))
+    return tuple(sorted((*notes, *fresh), key=_PLACE))
 
 
 def _parted(record: Record) -> Record:
@@ -216,7 +237,7 @@ def _parted(record: Record) -> Record:
     return replace(
         record,
         meals=tuple(meal for meal in record.told if meal.id not in ids),
-        treatments=tuple(sorted((*record.told_treatments, *eaten), key=_place)),
+        treatments=tuple(sorted((*record.told_treatments, *eaten), key=_PLACE)),
     )
 
 
@@ -224,10 +245,9 @@ def _treats_a_low(meal: Noted[Meal], record: Record) -> bool:
     foods = meal.entry.foods
     if not foods or any(food.kind not in SUGARS for food in foods):
         return False
-    eaten = when(meal)
-    place = bisect_right(record.readings, eaten, key=when)
+    place = bisect_right(record.readings, meal.seconds, key=_SECONDS)
     last = record.readings[place - 1] if place else None
     if last is None or last.message == meal.message:
         return False
     low = is_low(last.entry, record.participant.limits)
-    return low and eaten - when(last) <= TREATMENT_WINDOW
+    return low and when(meal) - when(last) <= TREATMENT_WINDOW

@@ -105,12 +105,14 @@ def next_text(about: Replying, lines: list[str]) -> Iterator[str]:
         )
         for fact in about.facts
     )
+    if not closed:
+        return
     following = [
         due
         for due in upcoming(about.recent, about.now)
         if due.topic in NAMED_NEXT and due.at > about.now + timedelta(minutes=1)
     ]
-    if closed and following:
+    if following:
         at = in_zone(following[0].at, about.book.person.zone)
         yield put.next_text_words(at, about.now, about.words.replies)
 

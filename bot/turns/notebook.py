@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 from functools import cached_property
+from itertools import chain
 from typing import Any
 
 from bot.messages import Kind, Saying
@@ -55,7 +56,7 @@ class Notebook:
 
     def event(self, id_: int) -> Event:
         """The event that the record knows by this id, as it is now. KeyError if there is none."""
-        for event in (*reversed(self.new), *reversed(self.old)):
+        for event in chain(reversed(self.new), reversed(self.old)):
             if event.root == id_:
                 return event
         raise KeyError(id_)

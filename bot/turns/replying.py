@@ -107,7 +107,8 @@ def _reading_lines(about: Replying, id_: int) -> Iterator[str]:
         pair = None
     yield put.reading_words(replace(noted.entry, moment=moment), pair, person, say)
     cautions = about.words.cautions
-    for gone in sorted(doubtful(about.recent) - doubtful(about.before)):
+    overruled = doubtful(about.recent)
+    for gone in sorted(overruled - doubtful(about.before)) if overruled else ():
         first = noted_reading(about.recent, gone)
         if first is not None:
             yield doubtful_words(first.entry, noted.entry, person, cautions)
@@ -115,9 +116,10 @@ def _reading_lines(about: Replying, id_: int) -> Iterator[str]:
         before = about.recent.readings[about.recent.readings.index(noted) - 1]
         yield surprise_words(noted.entry, before.entry, person, cautions)
         return
-    for effect in effects(about.recent):
-        if effect.after.id == id_ and pair is None and moment is Moment.AFTER_ACTIVITY:
-            yield put.effect_words(effect, person, say)
+    if pair is None and moment is Moment.AFTER_ACTIVITY:
+        for effect in effects(about.recent):
+            if effect.after.id == id_:
+                yield put.effect_words(effect, person, say)
 
 
 def _meal_lines(about: Replying, id_: int) -> Iterator[str]:
