@@ -4,24 +4,20 @@ import argparse
 import contextlib
 import sys
 from collections.abc import Iterator
-from itertools import islice
 from pathlib import Path
-from typing import Any
 
-from sqlalchemy import Connection, Row, Table, and_, func, insert, select, text
+from sqlalchemy.engine import make_url
 from sqlalchemy.exc import DBAPIError
 from tqdm import tqdm
 
 from bot.mendable import Mendable
+from bot.storage.moving import move, rows_of
+from bot.storage.shared import anybody_plays
 from bot.storage.sqlite import OneServer
-from bot.storage.store import Store, file_of
-from bot.storage.tables import METADATA
+from bot.storage.store import Store, backend_of, file_of
 
 NAME = "copy"
 HELP = "copy one database into another, row by row; run it again to go on where it stopped"
-
-#: Rows a transaction: what is lost at most when it is interrupted.
-BATCH = 500
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -48,23 +44,32 @@ def run(args: argparse.Namespace) -> int:
         raise Mendable(f"there is no database {file_of(args.source)}")
     if _place(args.source) == _place(args.target):
         raise Mendable("--from and --to are the same database")
-    with _unserved(args.source, upgrade=False) as source, _unserved(args.target) as target:
+    with _alone(args.source) as source, _alone(args.target) as target:
+        source.fit(upgrade=False)
+        target.fit(upgrade=True, half_moved=True)
+        for store, which in ((source, "--from"), (target, "--to")):
+            _refuse_served(store, which)
         try:
-            rows = _copy_all(source, target)
-        except DBAPIError as error:
-            raise Mendable(f"the copy stopped: {error.orig}; run it again to go on") from error
+            with tqdm(total=rows_of(source), disable=None, unit=" rows", desc="copying") as bar:
+                contents = move(source, target, moved=bar.update)
+        except (DBAPIError, ValueError) as error:  # the driver refuses NUL characters by the latter
+            told = str(getattr(error, "orig", error)).partition("\n")[0]
+            raise Mendable(f"the copy stopped: {told}; run it again to go on") from error
+    for content in contents:
+        sys.stdout.write(f"{content.table}: {content.rows} rows, SHA-256 {content.digest[:16]}\n")
+    rows = sum(content.rows for content in contents)
     sys.stdout.write(f"copied: {rows} rows, each read back and the same\n")
     return 0
 
 
-def _place(url: str) -> str:
-    return str(Path(file_of(url)).resolve()) if url.startswith("sqlite") else url
+def _place(url: str) -> object:
+    return str(Path(file_of(url)).resolve()) if url.startswith("sqlite") else make_url(url)
 
 
 @contextlib.contextmanager
-def _unserved(url: str, *, upgrade: bool = True) -> Iterator[Store]:
-    """A store that no bot serves meanwhile (which only SQLite's mark can tell)."""
-    store = Store.open(url, upgrade=upgrade)
+def _alone(url: str) -> Iterator[Store]:
+    """A store that no bot of this machine serves meanwhile, not yet looked at."""
+    store = Store(backend_of(url))
     mark = OneServer(store.path) if store.path else None
     try:
         if mark:
@@ -78,49 +83,10 @@ def _unserved(url: str, *, upgrade: bool = True) -> Iterator[Store]:
         store.close()
 
 
-def _copy_all(source: Store, target: Store) -> int:
-    # One transaction over all tables: the copy is of one instant.
-    with source.engine.begin() as origin:
-        total = sum(_count(origin, table) for table in METADATA.sorted_tables)
-        with tqdm(total=total, disable=None, unit=" rows", desc="copying") as bar:
-            for table in METADATA.sorted_tables:
-                rows = iter(origin.execute(select(table).order_by(*table.primary_key)))
-                while batch := list(islice(rows, BATCH)):
-                    with target.engine.begin() as copy:
-                        for row in batch:
-                            _copy_row(copy, table, row)
-                    bar.update(len(batch))
-                with target.engine.begin() as copy:
-                    if _count(copy, table) != _count(origin, table):
-                        raise Mendable(
-                            f"--to holds rows of `{table.name}` that --from does not have"
-                        )
-        with target.engine.begin() as copy:
-            _count_on(copy)
-    return total
-
-
-def _copy_row(copy: Connection, table: Table, row: Row[Any]) -> None:
-    same = and_(*(column == row._mapping[column.name] for column in table.primary_key))
-    wanted = select(table).where(same)
-    found = copy.execute(wanted).one_or_none()
-    if found is None:
-        copy.execute(insert(table).values(dict(row._mapping)))
-        found = copy.execute(wanted).one()
-    if tuple(found) != tuple(row):
-        raise Mendable(f"--to holds another row of `{table.name}` under the same id")
-
-
-def _count(connection: Connection, table: Table) -> int:
-    return connection.execute(select(func.count()).select_from(table)).scalar_one()
-
-
-def _count_on(copy: Connection) -> None:
-    """PostgreSQL's counter does not see ids that were given: it would give them again."""
-    if copy.dialect.name == "postgresql":
-        copy.execute(
-            text(
-                "SELECT setval(pg_get_serial_sequence('outbox', 'id'), "
-                "(SELECT coalesce(max(id), 0) + 1 FROM outbox), false)"
-            )
-        )
+def _refuse_served(store: Store, which: str) -> None:
+    """A PostgreSQL database that a bot sends from is known by the part that it plays."""
+    if store.is_sqlite:
+        return
+    with store.turn() as work:
+        if anybody_plays(work.connection):
+            raise Mendable(f"a bot serves the database of {which}: stop it first")

@@ -28,6 +28,7 @@ _HOLDS = text(
     f"SELECT 1 FROM fact WHERE name = :name AND {_HOLDER} = :holder "  # noqa: S608
     f"AND {_UNTIL} > {_NOW}"
 )
+_PLAYED = text(f"SELECT 1 FROM fact WHERE name LIKE 'part:%' AND {_UNTIL} > {_NOW} LIMIT 1")  # noqa: S608
 _LEAVE = text(f"DELETE FROM fact WHERE name = :name AND {_HOLDER} = :holder")  # noqa: S608
 
 
@@ -44,6 +45,11 @@ def holds(connection: Connection, part: str, holder: str) -> bool:
     """Whether the part is still this one's, at this very moment."""
     values = {"name": _name(part), "holder": holder}
     return connection.execute(_HOLDS, values).one_or_none() is not None
+
+
+def anybody_plays(connection: Connection) -> bool:
+    """Whether some process plays a part of the live bot just now."""
+    return connection.execute(_PLAYED).one_or_none() is not None
 
 
 def leave(connection: Connection, part: str, holder: str) -> None:

@@ -12,7 +12,7 @@ from contextlib import contextmanager
 from datetime import datetime
 from typing import ParamSpec, Self, TypeVar
 
-from sqlalchemy import URL, Engine
+from sqlalchemy import URL, Connection, Engine
 from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, DatabaseError, DBAPIError
 
@@ -55,16 +55,8 @@ class Store:
         Raises Mendable if it cannot be reached, is damaged, newer, or older and not to be
         upgraded.
         """
-        backend = backend_of(url, own_clock=own_clock)
-        store = cls(backend)
-        try:
-            store._fit(upgrade=backend.upgrades_itself if upgrade is None else upgrade)
-        except DatabaseError as error:
-            store.close()
-            raise Mendable(backend.fault(error)) from error
-        except Mendable:
-            store.close()
-            raise
+        store = cls(backend_of(url, own_clock=own_clock))
+        store.fit(upgrade=store.is_sqlite if upgrade is None else upgrade)
         return store
 
     @property
@@ -86,23 +78,40 @@ class Store:
         """The clock that all hosts share, the database's; None where there is one host."""
         return self._backend.database_time()
 
-    def _fit(self, *, upgrade: bool) -> None:
-        with self.engine.begin() as connection:
-            if upgrade:
-                self._backend.lock_upgrade(connection)
-            found = migrations.version(connection)
-            migrations.refuse_newer(found)
-            if found == migrations.HEAD:
-                return
-            if not upgrade:
-                raise Mendable(
-                    f"this database is of version {found or 'none'}, this program needs "
-                    f"{migrations.HEAD}: run migrate first"
-                )
-            if found is None:
-                migrations.create(connection)
-            else:
-                migrations.upgrade(connection)
+    def fit(self, *, upgrade: bool, half_moved: bool = False) -> None:
+        """See that the database is of this version; `upgrade` brings it there.
+
+        `half_moved` allows one that is being copied into. Raises Mendable and closes it where
+        it cannot be used.
+        """
+        try:
+            with self.engine.begin() as connection:
+                self._fit(connection, upgrade=upgrade)
+                if not half_moved:
+                    migrations.refuse_half_moved(connection)
+        except DatabaseError as error:
+            self.close()
+            raise Mendable(self._backend.fault(error)) from error
+        except Mendable:
+            self.close()
+            raise
+
+    def _fit(self, connection: Connection, *, upgrade: bool) -> None:
+        if upgrade:
+            self._backend.lock_upgrade(connection)
+        found = migrations.version(connection)
+        migrations.refuse_newer(found)
+        if found == migrations.HEAD:
+            return
+        if not upgrade:
+            raise Mendable(
+                f"this database is of version {found or 'none'}, this program needs "
+                f"{migrations.HEAD}: run migrate first"
+            )
+        if found is None:
+            migrations.create(connection)
+        else:
+            migrations.upgrade(connection)
 
     @contextmanager
     def turn(self) -> Iterator[Work]:

@@ -10,6 +10,9 @@ from bot.storage.tables import METADATA
 #: The number of the newest step; a test holds it against the files in `versions`.
 HEAD = "0003"
 
+#: The fact that stands in a database for as long as it is not yet wholly copied.
+HALF_MOVED = "half moved"
+
 
 def version(connection: Connection) -> str | None:
     """The step that a database stands at; None for an empty one."""
@@ -31,6 +34,13 @@ def refuse_newer(found: str | None) -> None:
         )
 
 
+def refuse_half_moved(connection: Connection) -> None:
+    """Raise Mendable for a database into which `copy` has not brought everything."""
+    mark = {"name": HALF_MOVED}
+    if connection.execute(text("SELECT 1 FROM fact WHERE name = :name"), mark).one_or_none():
+        raise Mendable("the copy into this database was not finished: run copy again")
+
+
 def create(connection: Connection) -> None:
     """Make all tables in an empty database, as the steps would (a test compares the two).
 
@@ -47,12 +57,12 @@ def create(connection: Connection) -> None:
     connection.execute(text("INSERT INTO alembic_version VALUES (:head)"), {"head": HEAD})
 
 
-def upgrade(connection: Connection) -> None:
-    """Bring a database to this version, in the transaction of this connection."""
+def upgrade(connection: Connection, to: str = "head") -> None:
+    """Bring a database to this step, in the transaction of this connection."""
     from alembic import command  # noqa: PLC0415 - slow to load, needed once in a database's life
     from alembic.config import Config  # noqa: PLC0415
 
     config = Config()
     config.set_main_option("script_location", str(Path(__file__).parent).replace("%", "%%"))
     config.attributes["connection"] = connection
-    command.upgrade(config, "head")
+    command.upgrade(config, to)
