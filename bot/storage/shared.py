@@ -28,7 +28,10 @@ _HOLDS = text(
     f"SELECT 1 FROM fact WHERE name = :name AND {_HOLDER} = :holder "  # noqa: S608
     f"AND {_UNTIL} > {_NOW}"
 )
-_PLAYED = text(f"SELECT 1 FROM fact WHERE name LIKE 'part:%' AND {_UNTIL} > {_NOW} LIMIT 1")  # noqa: S608
+_PLAYED = text(
+    "SELECT 1 FROM fact WHERE name IN ('part:sending', 'part:fetching') "  # noqa: S608
+    f"AND {_UNTIL} > {_NOW} LIMIT 1"
+)
 _LEAVE = text(f"DELETE FROM fact WHERE name = :name AND {_HOLDER} = :holder")  # noqa: S608
 
 
@@ -48,7 +51,7 @@ def holds(connection: Connection, part: str, holder: str) -> bool:
 
 
 def anybody_plays(connection: Connection) -> bool:
-    """Whether some process plays a part of the live bot just now."""
+    """Whether some process sends or fetches just now."""
     return connection.execute(_PLAYED).one_or_none() is not None
 
 

@@ -139,7 +139,9 @@ class Outbox(SQLModel, table=True):
 class Seen(SQLModel, table=True):
     """An update that was handled, or parked with its error (a class and a place, no text)."""
 
-    update: int = Field(primary_key=True, sa_type=BigInteger)
+    update: int = Field(
+        primary_key=True, sa_type=BigInteger, sa_column_kwargs={"autoincrement": False}
+    )
     at_real: int = Field(sa_type=BigInteger)
     error: str | None = None
 

@@ -231,10 +231,10 @@ def test_another_bots_rows_are_never_overwritten_nor_added_to(
 def test_a_database_that_a_bot_sends_from_is_not_copied(
     ends: tuple[str, str], capsys: pytest.CaptureFixture[str]
 ) -> None:
-    change(ends[0], "INSERT INTO fact VALUES ('part:outbox', 'me 99999999999999')")
+    change(ends[0], "INSERT INTO fact VALUES ('part:sending', 'me 99999999999999')")
     assert copy(ends) == 1
     assert "a bot serves the database of --from" in capsys.readouterr().err
-    change(ends[0], "UPDATE fact SET value = 'me 1' WHERE name = 'part:outbox'")
+    change(ends[0], "UPDATE fact SET value = 'me 1' WHERE name = 'part:sending'")
     assert copy(ends) == 0
     assert not [row for row in rows(ends[1])["fact"] if row[0].startswith("part:")]
 
