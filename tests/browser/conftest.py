@@ -141,6 +141,10 @@ class Tab:
             {"width": width, "height": height, "deviceScaleFactor": 1, "mobile": False},
         )
 
+    def offline(self, is_off: bool) -> None:
+        """Lose the connection to the page's own server, or get it back."""
+        self.driver.set_network_conditions(offline=is_off, latency=0, throughput=-1)
+
     def scheme(self, name: str) -> None:
         """Prefer light or dark."""
         feature = {"name": "prefers-color-scheme", "value": name}
@@ -201,7 +205,8 @@ def asked_for(driver: Chrome) -> set[str]:
         for event in events
         if event["method"] == "Network.requestWillBeSent"
     }
-    return {url for url in urls if urlsplit(url).scheme not in {"data", "about", "chrome"}}
+    own = ("about", "blob", "chrome", "data")  # the browser asks itself
+    return {url for url in urls if not urlsplit(url).scheme.startswith(own)}
 
 
 @pytest.fixture

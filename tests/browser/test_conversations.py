@@ -7,6 +7,7 @@ import pytest
 from selenium.webdriver.common.keys import Keys
 
 from tests.browser.conftest import Tab
+from tests.browser.everybody import for_everybody, violations
 
 pytestmark = pytest.mark.live
 
@@ -61,6 +62,7 @@ def test_week_ends_with_its_picture_and_files_are_saved(tab: Tab, tmp_path: Path
     assert picture.get_property("alt") == words
     assert "226" in words
     tab.sees("It is Sunday 8 March, 18:00")
+    for_everybody(tab, "week", tmp_path)
 
     tab.one(".photo").click()
     tab.write("rice and a fried egg", "photo of a plate", "Rice and a fried egg")
@@ -75,6 +77,14 @@ def test_week_ends_with_its_picture_and_files_are_saved(tab: Tab, tmp_path: Path
     link.click()
     tab.until((tmp_path / name).exists)
     assert (tmp_path / name).stat().st_size > 0
+    assert violations(tab) == []
+
+    tab.go("educator")
+    tab.sees("Alert 1", "Nobody watches this chat")
+    for_everybody(tab, "educator", tmp_path)
+    tab.go()
+    tab.sees("A trial is open")
+    for_everybody(tab, "again", tmp_path)
 
 
 def test_clock_is_paused_and_hurried(tab: Tab) -> None:
@@ -173,6 +183,19 @@ def test_escape_lets_go_and_shift_enter_begins_a_line(tab: Tab) -> None:
     tab.keys("y", Keys.SHIFT + Keys.ENTER + Keys.NULL, "z")
     assert tab.one("#text").get_property("value") == "y\nz"
     assert "y\nz" not in tab.text("#log")
+
+
+def test_what_could_not_be_sent_is_said_and_kept(tab: Tab) -> None:
+    tab.begin("Begin empty")
+    tab.offline(True)
+    tab.write("118, rice", "The bot on this machine does not answer")
+    assert tab.one("#text").get_property("value") == "118, rice"
+    tab.driver.get_log("browser")  # it complains of that, rightly
+    tab.offline(False)
+    tab.keys(Keys.ENTER)
+    tab.sees("You need a code from your educator")
+    tab.until(lambda: not tab.one("#trouble").is_displayed())
+    tab.driver.get_log("browser")
 
 
 def test_other_sites_page_cannot_write(tab: Tab, elsewhere: str) -> None:
