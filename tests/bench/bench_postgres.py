@@ -24,9 +24,7 @@ import psycopg
 from procrastinate import App, PsycopgConnector
 from psycopg_pool import AsyncConnectionPool
 
-TESTS = Path(__file__).resolve().parents[1]
-sys.path.insert(0, str(TESTS.parent))
-sys.path.insert(0, str(TESTS))
+sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
 from postgres import Server  # type: ignore[import-not-found]
 
