@@ -14,6 +14,7 @@ const about = document.getElementById("about");
 const shown = new Map(); // message id -> its JSON as last drawn, and its item
 const read = new Map(); // seat -> how many of the bot's messages were there when last looked at
 let lastDay = "";
+let atEnd = true; // the reader sees the newest: it stays in sight
 let doing = null; // { answers: message } or { changes: message }: what the next words are about
 let visit = null;
 
@@ -25,7 +26,6 @@ function show(state) {
   showClock(state.clock, state.speeds);
   document.getElementById("hint").hidden = state.messages.length > 0;
   document.getElementById("hint").dataset.code = state.code;
-  const atEnd = log.scrollHeight - log.scrollTop - log.clientHeight < 40;
   let last = null;
   for (const message of state.messages) last = place(message) || last;
   if (last && (atEnd || last.classList.contains("mine"))) last.scrollIntoView({ block: "nearest" });
@@ -57,6 +57,13 @@ function place(message) {
   entries.append(item);
   return item;
 }
+
+log.addEventListener("scroll", () => {
+  atEnd = log.scrollHeight - log.scrollTop - log.clientHeight < 40;
+});
+new ResizeObserver(() => {
+  if (atEnd) log.scrollTop = log.scrollHeight; // a telephone's keyboard takes room from the log
+}).observe(log);
 
 function focused(item) {
   return [...item.querySelectorAll("button, a")].indexOf(document.activeElement);
