@@ -15,6 +15,8 @@ from email.message import Message
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from sqlalchemy.exc import DBAPIError
+
 from bot import __version__, settings
 from bot.mendable import Mendable
 from bot.settings import Settings
@@ -87,7 +89,7 @@ def _settings(chosen: Settings) -> str:
     if chosen.telegram_token is None:
         told.append("no AFTERPLATE_TELEGRAM_TOKEN yet: `serve` needs it")
     file = Path(str(Settings.model_config["env_file"]))
-    if file.exists() and os.access(file, os.R_OK) and file.stat().st_mode & 0o077:
+    if file.exists() and os.access(file, os.R_OK) and file.stat().st_mode & 0o007:
         told.append(f"others can read {file}, which holds secrets: chmod 600 {file}")
     if chosen.clock_speed != 1:
         told.append(f"the bot's clock runs {chosen.clock_speed:g} times as fast: for trials only")
@@ -148,6 +150,15 @@ def _database(chosen: Settings) -> str:
         if (wrong := sqlite.damage(path)) is not None:
             raise Mendable(f"{path} is damaged ({wrong}): stop the bot and `restore` a backup")
     store = Store.open(chosen.database, upgrade=False)
+    try:
+        return ", ".join(_told(store))
+    except DBAPIError as error:
+        raise Mendable(store.fault(error)) from error
+    finally:
+        store.close()
+
+
+def _told(store: Store) -> list[str]:
     with store.turn() as work:
         people, counts, parked = len(work.people()), work.outbox.counts(), work.parked()
     told = [f"version {migrations.HEAD}", f"{people} enrolled"]
@@ -155,10 +166,7 @@ def _database(chosen: Settings) -> str:
     if parked:
         shown = "; ".join(f"update {update}: {error}" for update, error in parked[-3:])
         told.append(f"{len(parked)} updates given up, the last ones: {shown}")
-    if store.is_sqlite and (warning := sqlite.library_warning()):
-        told.append(warning)
-    store.close()
-    return ", ".join(told)
+    return told + store.told()
 
 
 def _metrics(chosen: Settings) -> str:
