@@ -1,6 +1,7 @@
 """`erase`: remove a participant and everything of theirs."""
 
 import argparse
+import contextlib
 import sys
 
 from bot import settings
@@ -19,15 +20,16 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Erase, and say so."""
-    store = Store.open(settings.load().database)
-    with store.turn() as work:
-        known = any(one.participant.id == args.participant for one in work.people())
-        if not known:
-            raise Mendable(f"nobody here has the id {args.participant}")
-        if not args.yes:
-            raise Mendable(f"this removes {args.participant} for good: add --yes if it is meant")
-        work.erase(args.participant)
-    store.wipe_log()
-    store.close()
+    with contextlib.closing(Store.open(settings.load().database)) as store:
+        with store.turn() as work:
+            known = any(one.participant.id == args.participant for one in work.people())
+            if not known:
+                raise Mendable(f"nobody here has the id {args.participant}")
+            if not args.yes:
+                raise Mendable(
+                    f"this removes {args.participant} for good: add --yes if it is meant"
+                )
+            work.erase(args.participant)
+        store.wipe_log()
     sys.stdout.write(f"{args.participant} is erased. Backups made earlier still hold them.\n")
     return 0

@@ -45,6 +45,9 @@ class Backend(Protocol):
     def database_time(self) -> datetime | None:
         """The database's own clock; None where it is the machine's."""
 
+    def told(self, connection: Connection) -> list[str]:
+        """What an operator may want to know of it. Raises Mendable for what must be mended."""
+
     def fault(self, error: DBAPIError) -> str:
         """One clear line about why the database cannot be used, without a secret."""
 

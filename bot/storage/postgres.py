@@ -22,6 +22,7 @@ from sqlalchemy import (
     func,
     literal_column,
     select,
+    text,
 )
 from sqlalchemy.dialects.postgresql import insert
 from sqlalchemy.exc import DBAPIError
@@ -54,6 +55,15 @@ SESSION = {
 UPGRADE = 0x41465445
 _LOCK_CHAT = select(func.pg_advisory_xact_lock(func.hashtextextended(bindparam("chat"), 0)))
 _LOCK_UPGRADE = select(func.pg_advisory_xact_lock(UPGRADE))
+
+#: What the job engine asks for (procrastinate's manual), and older ones are no longer mended.
+OLDEST = 130_000
+_NATURE = text(
+    "SELECT current_setting('server_version') AS version, current_user AS role, "
+    "CAST(current_setting('server_version_num') AS int) AS number, "
+    "current_setting('synchronous_commit') AS commit, current_setting('fsync') AS fsync, "
+    "has_schema_privilege(current_schema(), 'CREATE') AS makes"
+)
 
 #: The server's clock as it is, not as it was when the transaction began.
 _TIME = select(func.clock_timestamp())
@@ -115,6 +125,20 @@ class Postgres:
         with self.engine.connect() as connection:
             moment: datetime = connection.execute(_TIME).scalar_one()
         return moment.astimezone(UTC)
+
+    def told(self, connection: Connection) -> list[str]:
+        """The server's version, our role, and whether what was answered outlives a power cut."""
+        found = connection.execute(_NATURE).one()
+        if found.number < OLDEST:
+            raise Mendable(f"PostgreSQL {found.version} is too old: 13 or newer is needed")
+        if found.commit == "off":
+            raise Mendable("synchronous_commit is off: what the bot has answered may be lost")
+        told = [f"PostgreSQL {found.version}", f"reached as {found.role}"]
+        if found.makes:
+            told.append("which may change tables: let `serve` have a role that may not")
+        if found.fsync == "off":
+            told.append("fsync is off: for trials only, a power cut destroys the database")
+        return told
 
     def fault(self, error: DBAPIError) -> str:
         """The driver's first line names host, port and role, never the password."""

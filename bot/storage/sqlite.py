@@ -82,6 +82,11 @@ class Sqlite:
         """The file has none."""
         return None
 
+    def told(self, connection: Connection) -> list[str]:
+        """What the library's version asks for."""
+        warning = library_warning()
+        return [] if warning is None else [warning]
+
     def fault(self, error: DBAPIError) -> str:
         """Which file, and what SQLite says of it."""
         return f"the database {self.path} cannot be used: {error.orig}"

@@ -78,6 +78,15 @@ class Store:
         """The clock that all hosts share, the database's; None where there is one host."""
         return self._backend.database_time()
 
+    def told(self) -> list[str]:
+        """What an operator may want to know of the database. Raises Mendable."""
+        with self.turn() as work:
+            return self._backend.told(work.connection)
+
+    def fault(self, error: DBAPIError) -> str:
+        """One clear line about why the database cannot be used, without a secret."""
+        return self._backend.fault(error)
+
     def fit(self, *, upgrade: bool, half_moved: bool = False) -> None:
         """See that the database is of this version; `upgrade` brings it there.
 
@@ -166,7 +175,10 @@ def file_of(url: str) -> str:
     parsed = _parsed(url)
     path = _file(parsed) if parsed.get_backend_name() == "sqlite" else None
     if path is None:
-        raise Mendable("this is for an SQLite file; PostgreSQL's own tool is pg_dump")
+        raise Mendable(
+            "this is for an SQLite file: for PostgreSQL use pg_dump and pg_restore "
+            "(docs/many-machines.md)"
+        )
     return path
 
 
