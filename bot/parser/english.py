@@ -13,6 +13,7 @@ from bot.parser.vocabulary.everyday import EVERYDAY
 from bot.parser.vocabulary.foods import FOODS
 from bot.parser.vocabulary.intents import INTENTS
 from bot.parser.vocabulary.joined import joined, joined_symptoms
+from bot.parser.vocabulary.numbered import COUNTED, CURRENCIES, NUMBERED, PRICED_BEHIND
 from bot.parser.vocabulary.seen import ALSO_FOODS, ALSO_SYMPTOMS
 from bot.parser.vocabulary.symptoms import SYMPTOMS
 
@@ -102,7 +103,7 @@ ENGLISH = Lexicon(
                 "is showing", "is saying", "is reading", "just reads"),
     high=("hi", "high"),
     low=("lo", "low"),
-    before=("before", "pre", "prior to", "b4", "bfr", "bef", "befor", "bfore", "b/4",
+    before=("before", "fore", "pre", "prior to", "b4", "bfr", "bef", "befor", "bfore", "b/4",
             "preprandial", "pre prandial", "premeal", "just before", "right before", "ahead of"),
     after=("after", "post", "aftr", "afer", "afta", "aft", "following", "postprandial",
            "post prandial", "postmeal", "post meal"),
@@ -330,13 +331,14 @@ ENGLISH = Lexicon(
          "yrs", "year", "birthday"),
     money=("dollars", "dollar", "bucks", "euros", "euro", "pounds sterling", "pesos", "rupees",
            "naira", "cents", "usd", "shillings", "quid", "soles", "reais", "rands", "pence", "eur",
-           "cedis", "rs", "inr", "gbp"),
+           "cedis", "rs", "inr", "gbp", *CURRENCIES, *PRICED_BEHIND),
+    currencies=CURRENCIES,
     places=("route", "highway", "hwy", "bus", "stop", "bus stop", "flight is ba", "rent is", "rent", "the rent is", "bill is", "room", "house", "apartment", "apt", "flat", "line",
             "train", "platform", "gate", "interstate", "exit", "flight", "page", "chapter",
             "channel", "number #? ?street", "unit number", "suite", "door", "code", "pin", "order",
             "invoice", "ticket", "version", "locker", "seat", "row", "floor", "house number",
             "building", "street number", "po box", "box", "psalm", "verse", "ward", "tram", "lane",
-            "zip", "postcode", "zip code", "aisle", "extension", "ext", "bed number", "freeway"),
+            "zip", "postcode", "zip code", "aisle", "extension", "ext", "bed number", "freeway", *NUMBERED),
     months=("january", "february", "march", "april", "may", "june", "july", "august", "september",
             "october", "november", "december", "jan", "feb", "mar", "apr", "jun", "jul", "aug",
             "sep", "sept", "oct", "nov", "dec"),
@@ -349,7 +351,7 @@ ENGLISH = Lexicon(
              "episodes", "nights", "night", "more days", "boulevard", "blvd", "grandchildren",
              "more", "channels", "stops", "stop", "watts", "volts", "feet", "ft", "inches",
              "sheep", "goats", "cows", "chickens in the yard", "minutes left", "tickets", "mph",
-             "kmh", "passengers", "students", "patients", "men", "women", "boys", "girls"),
+             "kmh", "passengers", "students", "patients", "men", "women", "boys", "girls", *COUNTED),
     intents={**INTENTS, **ABSENT},
     zone=("i am in", "im in", "i moved to", "now in", "i am now in", "im now in", "im visiting", "time zone", "timezone", "i live in", "traveling to", "my time zone is", "my timezone is", "i flew to", "landed in", "just landed in", "arrived in", "moved to", "set my time zone to", "set my timezone to", "set timezone to", "i am travelling to", "im travelling to", "im traveling to", "i am traveling to", "ive moved to", "i have moved to", "ive landed in", "i have landed in", "ive arrived in", "i am visiting", "im staying in", "i am staying in", "currently in", "am in", "now at", "flying to", "back in", "relocated to", "change my time zone to", "change timezone to", "change my timezone to", "we are in", "were in", "i got to", "just got to", "just arrived in"),
     pregnant=("pregnant", "expecting a baby", "pregnancy", "pregnent", "pregant", "pregnat", "preggers", "preggo", "preggy", "having a baby",

@@ -117,7 +117,8 @@ class Lexicon:
     wrong_dose: Words
     medicine_advice: Words
     age: Words
-    money: Words
+    money: Words  # behind the number
+    currencies: Words  # before the number
     places: Words
     months: Words
     counted: Words  # counted things that are no food

@@ -212,6 +212,7 @@ SPANISH = Lexicon(
                      "puedo dejar", "necesito", "cuando", "que pasa si", "hay que", "me puedo", "por que", "es",
                      "que", "subir", "bajar", "podria", "sirve"),
     age=("anos", "anos de edad", "anitos"),
+    currencies=(),
     money=("pesos", "dolares", "euros", "soles", "quetzales", "bolivares", "lempiras", "colones", "lucas",
            "balboas", "guaranies", "centavos"),
     places=("casa", "calle", "ruta", "autobus", "camion", "habitacion", "cuarto numero", "apartamento", "piso",

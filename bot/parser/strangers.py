@@ -4,8 +4,10 @@
 """
 
 # ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM905 - word sets read best as one string
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 from functools import cache
@@ -56,8 +58,9 @@ def _patterns(language: str) -> _Patterns:
         return either(*(gathered(language, field) for field in fields))
 
     months, money, places = words("months"), words("money"), words("places")
+    currencies = words("currencies")
     drugs, doses, measures = words("drugs"), words("doses"), words("not_glucose")
-    between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat)){0,4}"
+    between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|down|up|in|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat)){0,4}"
     return _Patterns(
         error=pattern(r"(?:error|err|code|error code) (?:- )?\d{1,3}|(?:e|er|err) (?:- )?\d{1,3}"),
         odd=(
@@ -69,7 +72,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
-                rf"[$€£¥₹₦] {N}|{N} [$€£¥₹₦]|{N} {money}|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"
+                rf"(?:[$€£¥₹₦₵₱฿₺₽₩₫₪] ?|{currencies} )(?:\. )?{N}(?: {money})?|{N} (?:[$€£¥₹₦₵₱฿₺₽₩₫₪]|{money})|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"
             ),
             pattern(
                 r"\d{4} - \d{1,2} - \d{1,2}|\d{1,2} / \d{1,2} / \d{2,4}|\d{1,2} - \d{1,2} - \d{4}|\d{1,2}\.\d{1,2} ?\. ?\d{2,4}|20[2-3]\d"
@@ -89,7 +92,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue)"),
             pattern(
-                rf"(?:score|scored|points|won|lottery|jackpot|bet|lost)(?: [a-z]+){{0,4}} {N}(?: (?:at|in|on) [a-z]+)?"
+                rf"(?:score|scored|points|won|win|lottery|jackpot|bet|lost|(?<!heart )beat)(?: [a-z]+){{0,4}} {N}(?: (?:-|to|:|nil|vs|v|all) {N})?(?! {words('weight')} )(?: (?:at|in|on) [a-z]+)?"
             ),
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
@@ -121,7 +124,11 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"
             ),
         ),
-        weight=pattern(rf"(?:(?:weigh|weight|at|to|now|peso) )?{N} {words('weight')}"),
+        weight=pattern(
+            rf"(?:(?:weigh|weight|at|to|now|peso|lost|gained|down|up) )?{N} {words('weight')}"
+            rf"(?: \d{{1,2}}(?: {words('weight')})?(?= [.,!?]| $)"
+            rf"|(?: (?:,|now|it|i))* (?:was|were|from|used to be|down from|up from|down to|up to|last (?:week|month|year|time)) {N}(?: {words('weight')})?)?"
+        ),
         ratio=pattern(
             rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"
         ),
@@ -148,6 +155,9 @@ def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
     digits = any(char.isdigit() for char in page.line)
     if digits:
         _errors(page, patterns, claim)
+        for span in _codes(page, language):
+            page.claim(*span)
+            found.append(Stranger(start=span[0], end=span[1], kind=Kind.ODD))
         for sought in patterns.odd:
             for span in list(page.find(sought)):
                 claim(span, Kind.ODD)
@@ -171,6 +181,32 @@ def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
             ):
                 claim(span, Kind.ODD)
     return found
+
+
+#: Of up to this many letters, glued to a number, only words of a reading are no code (`BA142`).
+_CODE_LETTERS = 3
+_GLUED = frozenset(
+    "bs bg fbs fbg glu am pm pre is was at it its fast e er err x by to aft bef bed mg now the".split()
+)
+
+
+def _codes(page: Page, language: str) -> Iterator[tuple[int, int]]:
+    """Numbers glued to letters before them (`BA142`, `M25`, `range(142)`, `F-150`)."""
+    spoken = {*_GLUED, *gathered(language, "before"), *gathered(language, "after")}
+    spoken.update(gathered(language, "glucose"), gathered(language, "meter"))
+    tokens = page.tokens
+    for index in range(1, len(tokens)):
+        token, mark = tokens[index], tokens[index - 1]
+        if not token.word[0].isdigit() or mark.end != token.start or not page.free(index):
+            continue
+        start = index - 1
+        if mark.word in {"-", "("} and start and tokens[start - 1].end == mark.start:
+            start -= 1
+        word = tokens[start].word
+        if not word.isalpha() or word in spoken or not page.shown[token.start].isdigit():
+            continue
+        if mark.word == "(" or len(word) <= _CODE_LETTERS:
+            yield start, index + 1
 
 
 def _errors(page: Page, patterns: _Patterns, claim: "object") -> None:
