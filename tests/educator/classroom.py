@@ -21,13 +21,14 @@ CLEAR = "ABCDEFGHJK"
 
 @dataclass
 class Classroom:
-    """The real shell and the real turns on a database in memory."""
+    """The real shell and the real turns on a database in memory or in a file."""
 
     now: datetime = MONDAY
     read: dict[str, list[Letter]] = field(default_factory=dict)
+    database: str | None = None  # None: in memory
 
     def __post_init__(self) -> None:
-        self.store = Store.in_memory()
+        self.store = Store.open(self.database) if self.database else Store.in_memory()
         self.clock = VirtualClock()
         numbers = count()
         self.conversation = Conversation(
@@ -40,16 +41,19 @@ class Classroom:
         self.updates = count(1)
         self.engine.go_to(self.now, including=False)
 
-    def say(self, chat: str, text: str, *, quotes: str | None = None) -> list[str]:
-        """Write in a chat; what this chat reads then."""
+    def say(
+        self, chat: str, text: str, *, quotes: str | None = None, edits: str | None = None
+    ) -> list[str]:
+        """Write in a chat, or edit one of its messages; what this chat reads then."""
         update = next(self.updates)
         incoming = Incoming(
             update=update,
             chat=chat,
-            message=str(update),
+            message=edits or str(update),
             at=self.now,
             text=text,
             quotes=quotes,
+            edits=edits is not None,
         )
         before = len(self.letters(chat))
         self.conversation.hear(incoming, self.now)

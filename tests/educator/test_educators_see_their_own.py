@@ -85,9 +85,9 @@ LAST = (
 )
 
 
-def played(events: list[str], secret: Secret) -> list[str]:
+def played(events: list[str], secret: Secret, room: Classroom | None = None) -> list[str]:
     """The story with this version of the other's secrets: what the watched educator reads."""
-    room = Classroom()
+    room = room or Classroom()
     watched, other = room.educator("watch"), room.educator("other")
     room.participant("zoe", watched)
     room.participant("ben", other, may_go_low=True)
@@ -126,6 +126,11 @@ def _told(what: str, secret: Secret) -> str:
 def test_nothing_of_somebody_elses_participant_reaches_an_educator(events: list[str]) -> None:
     read = played(events, ONE)
     assert read == played(events, OTHER)
+    shows_nothing_of_theirs(read)
+
+
+def shows_nothing_of_theirs(read: list[str]) -> None:
+    """No word of the first version of the secrets is among what was read."""
     for text in read:
         for word in (ONE.label, ONE.food, ONE.symptom, f"{ONE.very_low} mg", f"{ONE.low} mg"):
             answered = f'"{word}"' in text  # the educator's own words, said back
