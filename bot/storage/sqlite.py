@@ -13,7 +13,7 @@ from typing import IO
 from sqlalchemy import Connection, Engine, Insert, Table, create_engine, event
 from sqlalchemy.dialects.sqlite import insert
 from sqlalchemy.exc import DBAPIError
-from sqlalchemy.pool import StaticPool
+from sqlalchemy.pool import PoolProxiedConnection, StaticPool
 
 from bot.mendable import Mendable
 from bot.storage.codec import to_ms
@@ -112,7 +112,8 @@ def open_engine(path: str | None) -> Engine:
         hide_parameters=True,
     )
     event.listen(engine, "connect", _on_connect)
-    event.listen(engine, "begin", _on_begin)
+    # Not by a "begin" event: an engine with one looks for listeners at every statement.
+    engine.dialect.do_begin = _begin  # type: ignore[method-assign]
     return engine
 
 
@@ -139,8 +140,8 @@ def _on_connect(connection: sqlite3.Connection, _record: object) -> None:
     cursor.close()
 
 
-def _on_begin(connection: Connection) -> None:
-    connection.exec_driver_sql("BEGIN IMMEDIATE")
+def _begin(dbapi_connection: PoolProxiedConnection) -> None:
+    dbapi_connection.cursor().execute("BEGIN IMMEDIATE")
 
 
 def wipe_log(engine: Engine) -> None:

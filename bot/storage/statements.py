@@ -25,6 +25,8 @@ PERSON = (
     .where(_PERSON.c.id == bindparam("who"))
     .with_for_update()
 )
+#: Executed with `who` and the columns that change.
+KEEP_PERSON = update(_PERSON).where(_PERSON.c.id == bindparam("who"))
 EVENTS = (
     select(
         _ENTRY.c.id,

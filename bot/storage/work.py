@@ -23,6 +23,7 @@ from bot.storage.statements import (
     CHAT,
     EVENTS,
     FIRST_PERSON,
+    KEEP_PERSON,
     PEOPLE_DUE,
     PERSON,
     PERSON_LATER,
@@ -309,16 +310,12 @@ class Work:
             self.connection.execute(ADD_EVENTS, rows)
             values["last_entry"] = turn.events[-1].id
         values |= self._changed(turn.participant)
-        table = tables.participant
-        self.connection.execute(update(table).where(table.c.id == who).values(values))
+        self.connection.execute(KEEP_PERSON, {"who": who, **values})
         self._afterwards.calls.append(lambda: self._remember(turn))
 
     def set_wake(self, who: str, wake_at: datetime | None) -> None:
         """Move a person's next wake."""
-        table = tables.participant
-        self.connection.execute(
-            update(table).where(table.c.id == who).values(next_wake_ms=_ms_or_none(wake_at))
-        )
+        self.connection.execute(KEEP_PERSON, {"who": who, "next_wake_ms": _ms_or_none(wake_at)})
 
     def _changed(self, participant: Participant) -> dict[str, Any]:
         known = self._cache.peek(participant.id)
