@@ -133,9 +133,11 @@ _PRICE = frozenset("cost costs costed cuesta costo".split())
 
 
 def _priced(page: Page, found: Findings, end: int) -> bool:
-    """`the fish cost 120`: bought, and perhaps not eaten."""
+    """`the fish cost 120`, `tomatoes 120 a kilo`: bought, and perhaps not eaten."""
     return any(
-        stranger.start == end and page.tokens[end].word in _PRICE for stranger in found.strangers
+        stranger.start == end
+        and (page.tokens[end].word in _PRICE or page.words(end + 1, end + 2) in (["a"], ["per"]))
+        for stranger in found.strangers
     )
 
 

@@ -207,12 +207,18 @@ def _strongest(said: list[Moment | None]) -> Moment | None:
     return next((moment for moment in STRONGEST if moment in said), None)
 
 
+_PAIR = {Moment.BEFORE_MEAL, Moment.AFTER_MEAL}
+
+
 def _shares(found: Findings, values: list[Value], cues: list[Cue]) -> list[list[Cue]]:
     """Which words of a moment belong to which value.
 
     In its own clause first; where a clause holds several values, words in front of the first
-    value show that words come before their value, else they come behind it.
+    value show that words come before their value, else they come behind it. As many words as
+    values are paired off (`115 before lunch and 2 hours after I am 162`).
     """
+    if len(cues) == len(values) == 2 and {cue.moment for cue in cues} == _PAIR:
+        return [[cue] for cue in cues]
     shares: list[list[Cue]] = [[] for _ in values]
     for cue in cues:
         clause = found.clauses[cue.start]

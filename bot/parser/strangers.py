@@ -90,9 +90,15 @@ def _patterns(language: str) -> _Patterns:
             pattern(
                 r"(?:print|echo|alert|eval|exec|return|select) \( ?\d+|(?:value|x|y|n|id) = \d+"
             ),
-            pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue)"),
+            pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue|in|on|of)"),
+            # shares, ranks and companies: `7 out of 10`, `2 for 150`, `3 sets of 50`, `table for 6`
             pattern(
-                rf"(?:score|scored|points|won|win|lottery|jackpot|bet|lost|(?<!heart )beat)(?: [a-z]+){{0,4}} {N}(?: (?:-|to|:|nil|vs|v|all) {N})?(?! {words('weight')} )(?: (?:at|in|on) [a-z]+)?"
+                rf"{N} (?:out of|de cada|(?:sets?|rounds?|reps|lots?|packs?|boxes) of|for(?: only| just)?) {N}|{N} for the (?:lot|pair|set|two|both)"
+                rf"|(?:table|party|group|family|team|class|crowd|queue|reservation|booked|dinner|lunch|room|seats|space) (?:for|of) {N}"
+                rf"|(?:we are|we were|there are|there were|there is|theres) (?:only |about |like )?{N}|slept (?:only |about |for |just |like )?{N}"
+            ),
+            pattern(
+                rf"(?:score|scored|points|won|win|lottery|jackpot|bet|lost|(?<!heart )beat)(?: [a-z]+){{0,4}} {N}(?: (?:(?:-|to|:|nil|vs|v|all) )?{N})?(?! {words('weight')} )(?: (?:at|in|on) [a-z]+)?"
             ),
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),

@@ -69,7 +69,8 @@ NUMBERED: Final = phrases(
     motorway, turnpike, county road, state road, national road, zone, district, sector, postcode
     ch, radio, am radio, fm, frequency, episode, ep, season, volume, vol, pages, pg, psalms
     hymn, hymn number, sura, surah, ayah, paragraph, article, clause, question number, exercise number
-    lesson, grade, class of, rank, ranked, ranking, world number, jersey, shirt number, bib
+    day, week, month, top, stage, phase, pain, pain level, pain is, rated, rating, rate it, score it
+    year, lesson, grade, class of, rank, ranked, ranking, world number, jersey, shirt number, bib
     bib number, player number, lap number, high score, target score, iq, gpa, exam, wordle
     sudoku, crossword, steps goal
     otp, access code, security code, passcode, pass code, password, pin number, pin code
