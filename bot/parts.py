@@ -48,22 +48,30 @@ class Part:
         self._writer = writer
         self._clock = clock
         self._standing_by = standing_by
+        self._asking: asyncio.Future[bool] | None = None
         self.is_mine = False
 
     async def play(self, begin: Callable[[], Awaitable[None]]) -> None:
         """Do it whenever nobody else does, until cancelled. It is cancelled when it is lost."""
-        while True:
-            if not await self._hold():
+        try:
+            while True:
+                if await self._hold():
+                    await self._play_while_held(begin)
                 self._standing_by()
                 await asyncio.sleep(TRY_EVERY)
-                continue
-            say(_LOG, logging.WARNING, "part taken up", part=self._name)
-            self.is_mine = True
-            playing = asyncio.ensure_future(begin())
-            try:
-                await self._hold_on(playing)
-            finally:
-                await self._end(playing)
+        finally:
+            if self._asking is not None:  # it may be granted all the same
+                await asyncio.wait({self._asking})
+            await self._leave()
+
+    async def _play_while_held(self, begin: Callable[[], Awaitable[None]]) -> None:
+        say(_LOG, logging.WARNING, "part taken up", part=self._name)
+        self.is_mine = True
+        playing = asyncio.ensure_future(begin())
+        try:
+            await self._hold_on(playing)
+        finally:
+            await self._end(playing)
 
     def is_held(self, work: Work) -> bool:
         """Whether it is still mine, asked in an open transaction."""
@@ -94,13 +102,13 @@ class Part:
         self.is_mine = False
         if not playing.cancelled() and (error := playing.exception()) is not None:
             say(_LOG, logging.ERROR, "part failed", part=self._name, error=place_of(error))
-        with contextlib.suppress(DBAPIError):
-            await self._writer.run(self._leave)
+        await self._leave()
 
     async def _hold(self) -> bool | None:
         """True if it is mine from now on, False if it is another's, None if nobody knows."""
+        self._asking = asyncio.ensure_future(self._writer.run(self._take))
         try:
-            return await self._writer.run(self._take)
+            return await asyncio.shield(self._asking)
         except DBAPIError as error:
             say(_LOG, logging.WARNING, "whose part is unknown", error=place_of(error))
             return None
@@ -109,7 +117,11 @@ class Part:
         with self._store.turn() as work:
             return shared.take(work.connection, self._name, self._me, HELD)
 
-    def _leave(self) -> None:
+    async def _leave(self) -> None:
+        with contextlib.suppress(DBAPIError):
+            await self._writer.run(self._give_up)
+
+    def _give_up(self) -> None:
         with self._store.turn() as work:
             shared.leave(work.connection, self._name, self._me)
 
@@ -152,7 +164,7 @@ class SharedDelivery:
 
     async def run(self) -> None:
         """Send whenever it is this process's part, until `stop`."""
-        if self._part is not None:
+        if self._part is not None and not self._stopped.is_set():
             part = self._part
             self._playing = asyncio.create_task(part.play(lambda: self._send(part)))
             await asyncio.wait({self._playing})
