@@ -2,6 +2,7 @@
 
 # ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM102 - one question an `if`
+# ruff: noqa: SIM905 - word sets read best as one string
 
 import re
 from dataclasses import dataclass
@@ -10,6 +11,7 @@ from functools import cache
 
 from bot.entries import Ask, Correction, Moment, Removal
 from bot.parser import activity, moments, times
+from bot.parser.concepts import combination, segments
 from bot.parser.food import kinds_of
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
@@ -26,6 +28,8 @@ class _Patterns:
     removal: re.Pattern[str]
     swapped: re.Pattern[str]
     not_then: re.Pattern[str]
+    put_but: re.Pattern[str]
+    replaced: re.Pattern[str]
     should_be: re.Pattern[str]
     cued: re.Pattern[str]
     cued_after: re.Pattern[str]
@@ -34,6 +38,7 @@ class _Patterns:
     ate_at: re.Pattern[str]
     not_food: re.Pattern[str]
     food_not: re.Pattern[str]
+    said_but: re.Pattern[str]
     meant: re.Pattern[str]
 
 
@@ -44,7 +49,7 @@ def _patterns(language: str) -> _Patterns:
     instead = either(gathered(language, "instead_of"))
     should = either(gathered(language, "should_be"))
     that_was = either(gathered(language, "that_was"))
-    small = r"(?:(?:,|\.|:|!|-|its|it|is|was|i|meant|mean|to|be|say|the|my|sugar|reading|number|that|should|make|sorry|oops|no|not|es|era|son|fue|quise|decir|put|write|wrote|actually|really|glucose|last|one|value|have|been|ment|azucar|glucosa) )*"
+    small = r"(?:(?:,|\.|:|!|-|its|it|is|was|i|meant|mean|to|be|say|the|my|sugar|reading|number|that|thats|should|make|sorry|oops|no|not|es|era|son|fue|quise|decir|put|write|wrote|actually|really|glucose|last|one|value|have|been|ment|azucar|glucosa|typed|type|mistyped|entered|sent|gave|said|says|read|reads|saw|told|you|meter|in|as|a|typo|wrong|by|mistake|error|for|so|fat|fingers|fingered|thumbs|hit|key|button|correct|correction|right|please|change|replace|swap|fix|update|edit|earlier|just|now|this|escribi|puse|mande|dije|correcto|cambia|cambiar|reemplaza) )*"
     tail = r"(?: (?:,|\.|!|sorry|oops|please|mg|instead|thanks|now|not sure why|typo))*"
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
@@ -56,6 +61,12 @@ def _patterns(language: str) -> _Patterns:
         ),
         not_then=re.compile(
             rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"
+        ),
+        put_but=re.compile(
+            rf"{small}(?:typed|put|wrote|sent|entered|said|gave|told you|read|saw|misread|puse|escribi|mande|dije)(?: (?:it|as|in|you|the|number))* (?P<old>{_N})(?: (?:,|\.|;|-|but|it|its|was|is|should|be|actually|really|meant|i|have|been|to|say|the|meter|says|said|number|pero|era|es|fue|in|fact|put|type|right|instead|of))+ (?P<new>{_N}){_UNIT}{tail}"
+        ),
+        replaced=re.compile(
+            rf"(?:please )?(?:replace|change|swap|update|fix|correct|cambia|reemplaza|corrige) (?:the |that |my |el )?(?P<old>{_N}) (?:with|to|for|into|by|por|a|con) (?P<new>{_N}){_UNIT}{tail}"
         ),
         should_be=re.compile(
             rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"
@@ -73,6 +84,9 @@ def _patterns(language: str) -> _Patterns:
         ),
         not_food=re.compile(
             r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"
+        ),
+        said_but=re.compile(
+            r"(?:(?:sorry|oops|no|wait|actually|perdon) (?:, )?)*(?:i |we |she |he |yo )?(?:said|put|wrote|typed|logged|told you|sent|dije|puse|escribi|mande) (?P<old>[^,.;0-9]+?)(?: ,)? (?:but|pero|when)(?: (?:it|i|we|was|had|is|its|actually|really|in|fact|ate|meant|era|fue|comi|it was|should|be|have|been))+ (?P<new>[^,.;]+)"
         ),
         food_not=re.compile(
             rf"(?:(?:sorry|oops|no|wait|actually|i meant|i mean|it was|that was|was|i had|i ate|era|fue|perdon|quise decir|meant|correction|:|,) )*(?P<new>[^,.;]+?)(?: ,)? {instead} (?P<old>[^,.;]+)"
@@ -103,7 +117,40 @@ def _words(page: Page) -> str:
 def takes_back(page: Page, language: str) -> bool:
     """Whether a message is nothing but a removal."""
     words = _words(page).replace(" ,", "").replace(" .", "").replace(" !", "")
-    return _patterns(language).removal.fullmatch(words) is not None
+    if _patterns(language).removal.fullmatch(words) is not None:
+        return True
+    if len(page.tokens) > LONGEST:
+        return False
+    said = [segment.tags for segment in segments(page, 0, len(page.tokens), language) or ()]
+    return any(each.fits(said) for each in _TAKEN_BACK)
+
+
+#: `ignore that, wrong button`: longer messages are told about in their parts.
+LONGEST = 14
+_TAKEN_BACK = (
+    combination("take_back just_said", "slip"),
+    combination("slip just_said take_back"),
+)
+
+
+def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Mend] | None:
+    """A correction of two named numbers, or a removal, in front of something else: where the rest
+    begins (`undo, I feel faint`, `sorry 162 not 126, having roti`)."""
+    for end, token in enumerate(page.tokens[:-1]):
+        if token.word not in _ENDS or end < 1:
+            continue
+        part = _part(page, 0, end)
+        if takes_back(part, language):
+            return end + 1, Mend(entry=Removal())
+        mend = find(part, language, at, own, set())
+        if mend is not None and isinstance(mend.entry, Correction) and mend.entry.replaces:
+            return end + 1, mend
+        if end > LONGEST:
+            break
+    return None
+
+
+_ENDS = frozenset(", . ; ! and but y pero".split())
 
 
 def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) -> Mend | None:
@@ -113,6 +160,8 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
     for sought in (
         patterns.swapped,
         patterns.not_then,
+        patterns.put_but,
+        patterns.replaced,
         patterns.should_be,
         patterns.cued,
         patterns.cued_after,
@@ -131,7 +180,7 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
         mend := _moment(page, match, language, at)
     ):
         return mend
-    for sought in (patterns.not_food, patterns.food_not):
+    for sought in (patterns.said_but, patterns.not_food, patterns.food_not):
         if match := sought.fullmatch(words):
             return _food(page, match, language, foods)
     if match := patterns.meant.fullmatch(words):

@@ -24,6 +24,7 @@ from bot.parser import (
     values,
 )
 from bot.parser.context import Context
+from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.strangers import Stranger
 from bot.parser.subjects import Subjects
@@ -78,13 +79,13 @@ def _clauses(page: Page) -> list[int]:
     return found
 
 
-def found(page: Page, context: Context) -> Findings:
-    """Ask every question of the page, in order."""
+def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Findings:
+    """Ask every question of the page, in order; how the body feels is known already."""
     language = context.language
     subjects = Subjects(page, language, context.by)
     clauses = _clauses(page)
+    symptoms.claim(page, feelings)
     wish = requests.pregnancy(page, language)
-    feelings = symptoms.find(page, language)
     wishes = advice.medicine(page, language) + ([wish] if wish else [])
     if not feelings:  # `she passed out, what do I do`
         wishes += requests.in_clauses(page, language)
@@ -197,6 +198,22 @@ def _within(dish: food.Dish, doings: list[activity.Doing]) -> bool:
     )
 
 
+def _named_otherwise(page: Page, language: str, all_found: Findings) -> None:
+    """A bare number right behind a word of no list is the number of that thing (`glorb 142`),
+    where nothing else in the message speaks of a reading."""
+    known = known_words(language)
+    for value in list(all_found.values):
+        before = value.start - 1
+        if value.unit is not None or value.off_scale is not None or before < 0:
+            continue
+        word = page.tokens[before].word
+        if word.isalpha() and page.free(before) and word not in known:
+            all_found.values.remove(value)
+            all_found.strangers.append(
+                Stranger(start=before, end=value.end, kind=strangers.Kind.ODD)
+            )
+
+
 def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     """Values, once every other number is known; then what leads food in."""
     language = context.language
@@ -220,6 +237,8 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     all_found.named = values.claim_names(
         page, language, dish_at, all_found.amounts, valued=bool(all_found.values)
     )
+    if not (context.wants_reading or all_found.named or all_found.cues or dish_at):
+        _named_otherwise(page, language, all_found)
     medicines = strangers.find_medicine(page, language)
     all_found.strangers += medicines
     within = {at for dish in all_found.dishes for at in range(dish.start + 1, dish.end)}

@@ -117,8 +117,8 @@ class Lexicon:
     wrong_dose: Words
     medicine_advice: Words
     age: Words
-    money: Words  # behind the number
-    currencies: Words  # before the number
+    money: Words
+    currencies: Words  # short names, also in front of the number: `KES 200`
     places: Words
     months: Words
     counted: Words  # counted things that are no food

@@ -56,9 +56,11 @@ class Phrases(Generic[Meaning]):
                 self._seeds[_first(phrase)].append((phrase, meaning))
 
     def _branch(self, word: str) -> _Node[Meaning] | None:
+        if word in self._branches:
+            return self._branches[word]
         seeds = self._seeds.pop(word, None)
         if seeds is None:
-            return self._branches.get(word)
+            return None
         top = self._branches[word] = _Node()
         for phrase, meaning in seeds:
             node = top

@@ -6,6 +6,7 @@ is surely no glucose come first, then times and moments, then values, and food l
 
 # ruff: noqa: SIM102 - one question an `if`
 
+from dataclasses import replace
 from datetime import datetime
 
 from bot.entries import Ask, Asked, By, Doubt, Removal, Request, Understood, What
@@ -34,7 +35,28 @@ def read(
     page = _page(text, language)
     if not page.tokens:
         return Understood(ask=Ask.MEANING)
-    return _whole(page, context) or _parts(page, context)
+    feelings = symptoms.find(page, language)
+    return (
+        _whole(page, context, felt=bool(feelings))
+        or _mend_and_more(page, context)
+        or _parts(page, context, feelings)
+    )
+
+
+def _mend_and_more(page: Page, context: Context) -> Understood | None:
+    """What is taken back or mended first, and then something else."""
+    opening = corrections.opening(page, context.language, context.at, context.unit)
+    if opening is None:
+        return None
+    start, mend = opening
+    after = Page(page.shown, page.tokens[start:])
+    rest = _parts(after, context, symptoms.find(after, context.language))
+    if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
+        return None
+    return replace(rest, entries=(mend.entry, *rest.entries))
+
+
+_CHATTER = Request(what=What.CHATTER)
 
 
 def _page(text: str, language: str) -> Page:
@@ -44,7 +66,7 @@ def _page(text: str, language: str) -> Page:
     return Page(kept, mended(tokens, language))
 
 
-def _whole(page: Page, context: Context) -> Understood | None:
+def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
     """A message that is one thing altogether."""
     language = context.language
     words = [token.word for token in page.tokens if token.word.isalnum()]
@@ -58,7 +80,7 @@ def _whole(page: Page, context: Context) -> Understood | None:
     ):
         if words != ["lo"] or not page.shown.strip(" .!").isupper():
             return Understood(ask=Ask.VALUE)
-    if symptoms.find(_copy(page), language):
+    if felt:
         return None
     asked = context.wants_reading
     if corrections.takes_back(page, language):
@@ -84,6 +106,6 @@ def _copy(page: Page) -> Page:
     return Page(page.shown, page.tokens)
 
 
-def _parts(page: Page, context: Context) -> Understood:
-    findings = found(page, context)
+def _parts(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Understood:
+    findings = found(page, context, feelings)
     return assembled(page, context, findings)

@@ -7,14 +7,16 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import Enum, auto
 from functools import cache
+from itertools import pairwise
 
 from bot.parser.food import Dish
-from bot.parser.languages import gathered
+from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
+from bot.parser.moments import meal_names
 from bot.parser.numbers import LINK
 from bot.parser.page import Page, Span, pattern
 
@@ -43,6 +45,7 @@ N = r"\d+(?:\.\d+)?"
 class _Patterns:
     error: re.Pattern[str]
     odd: tuple[re.Pattern[str], ...]
+    weight_change: tuple[re.Pattern[str], ...]
     measured: tuple[re.Pattern[str], ...]
     weight: re.Pattern[str]
     ratio: re.Pattern[str]
@@ -58,9 +61,8 @@ def _patterns(language: str) -> _Patterns:
         return either(*(gathered(language, field) for field in fields))
 
     months, money, places = words("months"), words("money"), words("places")
-    currencies = words("currencies")
     drugs, doses, measures = words("drugs"), words("doses"), words("not_glucose")
-    between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|down|up|in|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat)){0,4}"
+    between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat|down|up|from|still|in|dropped|went|has|improved|fell|rose|now|gone|got|my|last|new|latest|todays|bajo|subio|salio|ahora|a)){0,5}"
     return _Patterns(
         error=pattern(r"(?:error|err|code|error code) (?:- )?\d{1,3}|(?:e|er|err) (?:- )?\d{1,3}"),
         odd=(
@@ -72,7 +74,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
-                rf"(?:[$€£¥₹₦₵₱฿₺₽₩₫₪] ?|{currencies} )(?:\. )?{N}(?: {money})?|{N} (?:[$€£¥₹₦₵₱฿₺₽₩₫₪]|{money})|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"
+                rf"[$€£¥₹₦₱₵] {N}|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')})|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"
             ),
             pattern(
                 r"\d{4} - \d{1,2} - \d{1,2}|\d{1,2} / \d{1,2} / \d{2,4}|\d{1,2} - \d{1,2} - \d{4}|\d{1,2}\.\d{1,2} ?\. ?\d{2,4}|20[2-3]\d"
@@ -90,15 +92,14 @@ def _patterns(language: str) -> _Patterns:
             pattern(
                 r"(?:print|echo|alert|eval|exec|return|select) \( ?\d+|(?:value|x|y|n|id) = \d+"
             ),
-            pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue|in|on|of)"),
-            # shares, ranks and companies: `7 out of 10`, `2 for 150`, `3 sets of 50`, `table for 6`
+            pattern(r"born(?: [a-z]+){0,2} \d{1,4}|nacid[oa] en \d+|naci en \d+"),
             pattern(
-                rf"{N} (?:out of|de cada|(?:sets?|rounds?|reps|lots?|packs?|boxes) of|for(?: only| just)?) {N}|{N} for the (?:lot|pair|set|two|both)"
-                rf"|(?:table|party|group|family|team|class|crowd|queue|reservation|booked|dinner|lunch|room|seats|space) (?:for|of) {N}"
-                rf"|(?:we are|we were|there are|there were|there is|theres) (?:only |about |like )?{N}|slept (?:only |about |for |just |like )?{N}"
+                rf"(?:won|win|lost|lose|beat|beaten|drew|draw|match|game|final|score|scored|ganamos|perdimos|ganaron|perdieron|partido|marcador)(?: [a-z]+){{0,4}} {N} (?:-|:|to|a|,) {N}"
             ),
+            pattern(rf"[a-z]+ (?:vs|v|beat|beats|ganó|gano) [a-z]+ {N} ?-? ?{N}"),
+            pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue)"),
             pattern(
-                rf"(?:score|scored|points|won|win|lottery|jackpot|bet|lost|(?<!heart )beat)(?: [a-z]+){{0,4}} {N}(?: (?:(?:-|to|:|nil|vs|v|all) )?{N})?(?! {words('weight')} )(?: (?:at|in|on) [a-z]+)?"
+                rf"(?:score|scored|points|won|lottery|jackpot|bet|lost)(?: [a-z]+){{0,4}} {N}(?: (?:at|in|on) [a-z]+)?"
             ),
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
@@ -108,6 +109,15 @@ def _patterns(language: str) -> _Patterns:
             pattern(
                 rf"(?<!\d )(?:over|under|above|below|(?:less|more|higher|lower) than) {N}(?! (?:min|mins|minutes|hours?|hrs?|km|steps|miles))"
             ),
+        ),
+        weight_change=(
+            pattern(
+                rf"(?:lost|lose|gained|gain|put on|dropped|shed|losing|gaining|baje|subi|perdi|he bajado|he subido|aumente|down|up)(?: [a-z]+)? {N} {words('weight')}(?: (?:of weight|this week|already|de peso))?"
+            ),
+            pattern(
+                rf"{N} {words('weight')}(?: (?:,|now|and|it|i|last|week))* (?:was|from|down|up|to|antes|era)(?: (?:from|to|last|week|it|was))* {N}(?: {words('weight')})?"
+            ),
+            pattern(rf"{N} (?:stone|st) {N}(?: (?:lbs?|pounds?))?"),
         ),
         measured=(
             pattern(
@@ -130,11 +140,7 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"
             ),
         ),
-        weight=pattern(
-            rf"(?:(?:weigh|weight|at|to|now|peso|lost|gained|down|up) )?{N} {words('weight')}"
-            rf"(?: \d{{1,2}}(?: {words('weight')})?(?= [.,!?]| $)"
-            rf"|(?: (?:,|now|it|i))* (?:was|were|from|used to be|down from|up from|down to|up to|last (?:week|month|year|time)) {N}(?: {words('weight')})?)?"
-        ),
+        weight=pattern(rf"(?:(?:weigh|weight|at|to|now|peso) )?{N} {words('weight')}"),
         ratio=pattern(
             rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"
         ),
@@ -161,9 +167,9 @@ def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
     digits = any(char.isdigit() for char in page.line)
     if digits:
         _errors(page, patterns, claim)
-        for span in _codes(page, language):
-            page.claim(*span)
-            found.append(Stranger(start=span[0], end=span[1], kind=Kind.ODD))
+        for sought in patterns.weight_change:
+            for span in list(page.find(sought)):
+                claim(span, Kind.MEASURED)
         for sought in patterns.odd:
             for span in list(page.find(sought)):
                 claim(span, Kind.ODD)
@@ -178,6 +184,7 @@ def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
             over, under = float(span["over"] or 0), float(span["under"] or 0)
             if span["bp"] or span["bp2"] or (over > under and over >= 60 and under >= 30):
                 claim(span, Kind.MEASURED)
+        _glued(page, language, claim)
         for span in list(page.find(patterns.age)):
             claim(span, Kind.ODD)
         for span in list(page.find(patterns.counted)):
@@ -189,35 +196,40 @@ def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
     return found
 
 
-#: Of up to this many letters, glued to a number, only words of a reading are no code (`BA142`).
-_CODE_LETTERS = 3
+def _errors(page: Page, patterns: _Patterns, claim: Callable[[Span, Kind], None]) -> None:
+    for span in list(page.find(patterns.error)):
+        claim(span, Kind.ERROR)
+
+
+@cache
+def _may_be_glued(language: str) -> frozenset[str]:
+    """Words that people write a value right behind (`bg142`, `pre142`)."""
+    named = {*gathered(language, "glucose"), *gathered(language, "before"), *gathered(language, "after"),
+             *gathered(language, "meter"), *gathered(language, "eating"), *gathered(language, "at"),
+             *meal_names(language)}  # fmt: skip
+    for lexicon in lexica(language):
+        named.update(word for words in lexicon.moments.values() for word in words)
+    return frozenset(named) | _GLUED
+
+
 _GLUED = frozenset(
-    "bs bg fbs fbg glu am pm pre is was at it its fast e er err x by to aft bef bed mg now the".split()
+    "was is its am now and then ate had for x to of with i im got at reads says so about around "
+    "es son tuve salio fue y antes despues con mg mmol ok".split()
 )
 
 
-def _codes(page: Page, language: str) -> Iterator[tuple[int, int]]:
-    """Numbers glued to letters before them (`BA142`, `M25`, `range(142)`, `F-150`)."""
-    spoken = {*_GLUED, *gathered(language, "before"), *gathered(language, "after")}
-    spoken.update(gathered(language, "glucose"), gathered(language, "meter"))
-    tokens = page.tokens
-    for index in range(1, len(tokens)):
-        token, mark = tokens[index], tokens[index - 1]
-        if not token.word[0].isdigit() or mark.end != token.start or not page.free(index):
-            continue
-        start = index - 1
-        if mark.word in {"-", "("} and start and tokens[start - 1].end == mark.start:
-            start -= 1
-        word = tokens[start].word
-        if not word.isalpha() or word in spoken or not page.shown[token.start].isdigit():
-            continue
-        if mark.word == "(" or len(word) <= _CODE_LETTERS:
-            yield start, index + 1
+def _glued(page: Page, language: str, claim: Callable[[Span, Kind], None]) -> None:
+    """Claim codes: a number right behind letters that name no reading (`BA142`), and one in the
+    brackets of a call (`range(142)`)."""
+    may = _may_be_glued(language)
+    for span in list(page.find(_CODE)):
+        parts = page.tokens[span.start : span.end]
+        together = all(one.end == other.start for one, other in pairwise(parts))
+        if together and parts[0].word not in may:
+            claim(span, Kind.ODD)
 
 
-def _errors(page: Page, patterns: _Patterns, claim: "object") -> None:
-    for span in list(page.find(patterns.error)):
-        claim(span, Kind.ERROR)  # type: ignore[operator]
+_CODE = pattern(r"[a-z]+ (?:\( )?\d+(?:\.\d+)?(?: \))?")
 
 
 def find_medicine(page: Page, language: str) -> list[Stranger]:

@@ -7,8 +7,10 @@ from functools import cache
 
 from bot.entries import Suggests
 from bot.parser.languages import gathered, lexica, phrases_of
+from bot.parser.lexicon import Words
 from bot.parser.page import Page
-from bot.parser.phrases import Phrases
+from bot.parser.pairs import paired
+from bot.parser.phrases import Phrases, spelled
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS, WEAK_SIGNS
 
 #: How far a denial reaches: `not dizzy or shaky any more`.
@@ -26,17 +28,15 @@ class Feeling:
 
 
 @cache
-def _phrases(language: str) -> Phrases[Suggests]:
-    return Phrases(
-        (phrases_of(language, lexicon, lexicon.symptoms[level]), level)
-        for lexicon in lexica(language)
-        for level in (Suggests.EMERGENCY, Suggests.LOW, Suggests.HIGH)
-    )
-
-
-@cache
-def _not_symptoms() -> Phrases[bool]:
-    return Phrases([(NOT_SYMPTOMS, True)])
+def _phrases(language: str) -> Phrases[Suggests | None]:
+    """The signs of all languages; None for talk that holds a sign's words (`low fat`)."""
+    lists: list[tuple[Words, Suggests | None]] = [(NOT_SYMPTOMS, None)]
+    for lexicon in lexica(language):
+        lists += [
+            (phrases_of(language, lexicon, lexicon.symptoms[level]), level)
+            for level in (Suggests.EMERGENCY, Suggests.LOW, Suggests.HIGH)
+        ]
+    return Phrases(lists)
 
 
 @cache
@@ -55,35 +55,52 @@ _STILL = frozenset("still since aun todavia sigo sigue desde".split())
 
 
 def find(page: Page, language: str) -> list[Feeling]:
-    """Claim every symptom, denied ones too, and give them in order."""
-    phrases, others = _phrases(language), _not_symptoms()
+    """Give every symptom, denied ones too, in order; nothing is claimed yet."""
+    phrases = _phrases(language)
     found: list[Feeling] = []
-    index = 0
-    while index < len(page.tokens):
-        hit = phrases.longest(page, index, len(page.tokens))
-        other = others.longest(page, index, len(page.tokens))
-        if other is not None and (hit is None or other[0] >= hit[0]):
-            index = other[0]
-            continue
+    passed: set[int] = set()  # what is a sign, or only looks like one
+    index, count = 0, len(page.tokens)
+    while index < count:
+        hit = phrases.longest(page, index, count)
         if hit is None:
             index += 1
             continue
         end, level = hit
-        found.append(Feeling(start=index, end=end, suggests=level))
+        passed.update(range(index, end))
+        if level is not None:
+            found.append(Feeling(start=index, end=end, suggests=level))
         index = end
-    words = page.words(0, len(page.tokens))
+    found += [
+        Feeling(start=sign.start, end=sign.end, suggests=sign.suggests, now=not sign.denied)
+        for sign in paired(page, language, passed)
+    ]
+    words = page.words(0, count)
+    if _deniers(language).isdisjoint(words):
+        return sorted(found, key=lambda feeling: feeling.start)
     told = {at for feeling in found for at in range(feeling.start, feeling.end)}
     found = [
         replace(
             feeling,
-            now=not _denied(page, words, feeling.start, feeling.end, language=language, told=told),
+            now=feeling.now
+            and not _denied(page, words, feeling.start, feeling.end, language=language, told=told),
         )
         for feeling in found
     ]
     found += _weak_and_denied(page, language, told)
-    for feeling in found:
-        page.claim(_led_in(page, feeling.start), feeling.end)
     return sorted(found, key=lambda feeling: feeling.start)
+
+
+def claim(page: Page, feelings: list[Feeling]) -> None:
+    """Claim the words of symptoms and what leads into them."""
+    for feeling in feelings:
+        page.claim(_led_in(page, feeling.start), feeling.end)
+
+
+@cache
+def _deniers(language: str) -> frozenset[str]:
+    """The first words of everything that denies."""
+    said = (*gathered(language, "denials"), *gathered(language, "denials_after"))
+    return frozenset(spelled(phrase)[0] for phrase in said)
 
 
 _FEEL = frozenset("feel feels feeling felt fealing siento sintio senti sentir".split())

@@ -249,6 +249,19 @@ _BLOCKS: Final[Mapping[str, str]] = {
         erase me, delete me, forget me, forget {all|everything} about me, forget about me, wipe me, remove me, erase all, delete all, wipe all, clear all, erase everything, right to be forgotten, clear everything, remove everything, start from scratch delete all
         """,
     "forever": "forever, for good, permanently, completely, for ever, entirely, totally, you have, about, on me, off, from your {system|server|servers|database|records|files}, system, all, every bit of",
+    # taking back
+    "take_back": """
+        ignore, disregard, forget, remove, delete, cancel, undo, scrap, scratch, erase, drop, discard, strike, take back, take out, take off, throw out, throw away, withdraw, retract, bin, don't count, do not count, unsend, recall, skip over, pay no attention to, don't mind, do not mind, dont mind
+        never mind, nevermind, nvm, pls ignore, rub out, get rid of, kindly ignore, don't log, do not log, don't record, don't save, reverse, revert, wipe, clear, trash
+        """,
+    "just_said": """
+        that, it, this, last, last one, previous, prior, message, msg, text, txt, reading, entry, one, post, number, meal, log, latest, above, value, result, what i {just sent|said|sent|wrote|typed|just said|just wrote|just typed|told you|just told you|put}, i {just sent|sent|wrote|just wrote|just typed}, mine, before, most recent, the one before, walk, food
+        just now, thing
+        """,
+    "slip": """
+        wrong {chat|person|button|number|phone|message|window|group|thread|key|one|place|text|contact|recipient|bot|time|day}, by mistake, mistake, my mistake, a mistake, by accident, accident, accidental, accidentally, oops, sorry, my bad, sent in error, error, in error, wasn't me, was not me, not mine, isn't mine, not me, not for you, meant for {someone else|my wife|my husband|my daughter|somebody else|my sister|my friend|another chat}, butt dial, pocket text, kid, my kid sent it
+        pressed send, typo, wrong, sent too {soon|early}, sent by mistake, didn't mean {that|to send|it|to send that}, did not mean to send, not meant for you, was a test, was wrong, was an accident, fat fingers, autocorrect, kids playing, ooops, whoops
+        """,
     # settings
     "moved_to": "instead, on {monday|tuesday|wednesday|thursday|friday|saturday|sunday}, monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, fridays, saturdays, sundays",
     "clock": "am, pm, o'clock, oclock",

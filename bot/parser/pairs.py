@@ -1,0 +1,71 @@
+"""Which signs of the body are said in two halves? `breathing is really hard`, `hands won't stop
+shaking`: a part or an act of the body, and what is said of it, near each other."""
+
+# ruff: noqa: SIM905 - word sets read best as one string
+
+from collections import defaultdict
+from dataclasses import dataclass
+from functools import cache
+
+from bot.entries import Suggests
+from bot.parser.page import Page
+from bot.parser.phrases import Phrases, spelled
+from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
+
+
+@cache
+def _halves(language: str) -> Phrases[tuple[frozenset[int], frozenset[int]]]:
+    """Each word or phrase of the pairs: of which pairs it is the one half, of which the other."""
+    sides: dict[str, tuple[set[int], set[int]]] = defaultdict(lambda: (set(), set()))
+    for pair, (_, *both) in enumerate(PAIRS):
+        for side, words in enumerate(both):
+            for word in words:
+                sides[" ".join(spelled(word))][side].add(pair)
+    return Phrases(([word], (frozenset(one), frozenset(two))) for word, (one, two) in sides.items())
+
+
+#: How many small words may stand between the halves of a pair.
+_APART = 4
+#: Between the halves these deny the sign (`my chest doesn't hurt`).
+_NEGATED = frozenset("not isnt arent doesnt dont didnt no stopped never aint wasnt nunca".split())
+_SMALL = BETWEEN | _NEGATED
+
+
+@dataclass(frozen=True, slots=True)
+class Sign:
+    """Two halves that make a symptom; `denied` by a word between them."""
+
+    start: int
+    end: int
+    suggests: Suggests
+    denied: bool
+
+
+def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
+    """Signs that no list holds whole. `passed` are tokens that belong to phrases already."""
+    halves = _halves(language)
+    waiting: list[tuple[int, int, frozenset[int], frozenset[int]]] = []
+    found: list[Sign] = []
+    index, count = 0, len(page.tokens)
+    while index < count:
+        if index in passed:
+            waiting, index = [], index + 1
+            continue
+        hit = halves.longest(page, index, count)
+        if hit is None or not passed.isdisjoint(range(index, hit[0])):
+            if waiting and page.tokens[index].word not in _SMALL:
+                waiting = []
+            index += 1
+            continue
+        end, (ones, twos) = hit
+        waiting = [half for half in waiting if index - half[1] < _APART]
+        first = next((half for half in waiting if half[2] & twos or half[3] & ones), None)
+        if first is None:
+            waiting.append((index, end, ones, twos))
+        else:
+            level = PAIRS[min((first[2] & twos) | (first[3] & ones))][0]
+            denied = not _NEGATED.isdisjoint(page.words(first[1], index))
+            found.append(Sign(first[0], end, level, denied))
+            waiting = []
+        index = end
+    return found

@@ -1,0 +1,175 @@
+"""Signs of the body that are said in ever new words: what it is about, and what is wrong with it.
+
+Each pair is a part or an act of the body and what is said of it, in either order with small words
+between (`breathing is really hard`, `can hardly breathe`). Whole phrases stand in `symptoms.py`
+and win; these find what no list foresees. Sources as in docs/word-lists.md.
+"""
+
+from typing import Final
+
+from bot.entries import Suggests
+from bot.parser.vocabulary import phrases
+
+#: level, the one half, the other half
+PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tuple(
+    (level, phrases(one), phrases(other))
+    for level, one, other in (
+        (
+            Suggests.EMERGENCY,
+            "breath, breathe, breathing, breaths, breathin, breth, breate, brethe, respirar, respiracion, respira, respiro, aire, aliento",
+            """
+            hard, difficult, difficulty, difficulties, trouble, struggle, struggling, struggles, can't, cannot, can not, can hardly, hardly, barely, short, shortness, laboured, labored, fighting for, fighting to, gasping, gasping for, unable
+            not able, tight, heavy, catch my, catch her, catch his, catch, problem, problems, shallow, rapid, fast, very fast, too fast, quick, noisy, wheezing, stopped, stopping, hurts, hurting, painful, couldn't, out of, losing my, no breath, short of, cant get, can't get
+            no puedo, no puede, cuesta, me cuesta, le cuesta, dificultad, dificil, falta, me falta, le falta, agitada, agitado, trabajo, sin, no logro, rapida, rapido, ahogo, corta, batallando para, apenas puedo, apenas
+            """,
+        ),
+        (
+            Suggests.EMERGENCY,
+            "chest, chess, breastbone, ribcage, pecho, corazon",
+            """
+            pain, pains, painful, paining, hurt, hurts, hurting, hurtin, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant on, on fire
+            dolor, dolores, duele, me duele, le duele, aprieta, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
+            """,
+        ),
+        (
+            Suggests.EMERGENCY,
+            "speech, talking, talk, speak, speaking, words, tongue, hablar, habla, hablando, palabras, lengua",
+            """
+            slurred, slurring, slurry, slur, slurs, garbled, mumbled, mumbling, jumbled, muddled, mixed up, funny, strange, won't come out, wont come out, can't, cannot, unable, trouble, difficulty, thick, heavy tongue, not making sense, makes no sense, gibberish, gone funny, coming out wrong, stumbling over, can't get my
+            arrastrando, arrastra, enredada, enredado, trabada, trabado, no puedo, no puede, raro, rara, no le sale, no me salen, incoherente, incoherencias, cosas sin sentido, trabo, traba, pesada, dormida, entrecortado
+            """,
+        ),
+        (
+            Suggests.EMERGENCY,
+            "face, mouth, smile, eyelid, cheek, side of my face, side of her face, side of his face, cara, boca, sonrisa, rostro",
+            """
+            drooping, droopy, drooped, droops, droop, fallen, dropped, sagging, crooked, lopsided, numb, one sided, twisted, gone numb, paralysed, paralyzed, pulled to one side, hanging, uneven
+            caida, caido, torcida, torcido, chueca, chueco, dormida, adormecida, paralizada, entumida, entumecida, desviada, paralizado
+            """,
+        ),
+        (
+            Suggests.EMERGENCY,
+            "arm, arms, leg, one side, left side, right side, half my body, left hand, right hand, brazo, pierna, un lado, lado izquierdo, lado derecho, medio cuerpo",
+            """
+            weak, gone weak, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise
+            debil, sin fuerza, no puedo mover, no puede mover, no mueve, no muevo, dormido, dormida, entumido, entumida, adormecido, adormecida, paralizado, paralizada, no siento, no puedo levantar, no siente
+            """,
+        ),
+        (
+            Suggests.EMERGENCY,
+            "swallow, swallowing, tragar, pasar saliva, pasar el agua",
+            "can't, cannot, can not, unable, couldn't, hard, difficult, trouble, difficulty, not able, no puedo, no puede, cuesta, me cuesta, dificultad, dificil",
+        ),
+        (
+            Suggests.EMERGENCY,
+            "breath, mouth, breth, aliento, boca",
+            """
+            fruity, fruit, acetone, nail varnish, nail polish, nail polish remover, nail varnish remover, pear drops, like pears, like apples, rotten apples, sweet smell, smells sweet, juicy fruit, paint thinner, solvent
+            fruta, frutas, acetona, esmalte, quitaesmalte, a manzana, a manzanas, frutal
+            """,
+        ),
+        (
+            Suggests.EMERGENCY,
+            "vomiting, vomit, vomited, throwing up, threw up, puking, puke, puked, being sick, been sick, barfing, spewing, vomito, vomitando, vomite, devolviendo, vomitos",
+            """
+            can't keep, cannot keep, cant keep, not keeping, unable to keep, nothing stays, nothing is staying, can't hold, won't stay down, blood, bloody, non stop, nonstop, non-stop, can't stop, cannot stop, everything, confused, drowsy, water comes back, keeps coming back, even water
+            no retengo, no retiene, no puedo retener, nada se queda, sangre, sin parar, no para, no paro, todo, hasta el agua, confundido, confundida
+            """,
+        ),
+        (
+            Suggests.EMERGENCY,
+            "keep, hold, stay, stays, staying, keeping, holding, retener, retengo, retiene",
+            "food down, water down, fluid down, fluids down, liquid down, liquids down, anything down, nothing down, a thing down, drinks down, even water, water, sips, nada, liquidos, agua, ni el agua",
+        ),
+        (
+            Suggests.EMERGENCY,
+            "wake, wake up, waking, waking up, woken, rouse, rousing, arouse, despierta, despertar, reacciona, responde, respond, responding, responsive, wake her, wake him, wake her up, wake him up, despertarlo, despertarla",
+            "can't, cannot, can not, won't, will not, unable, couldn't, not, isn't, hard to, difficult to, trouble, impossible, not able, no, no se, no puedo, no podemos, no logro, barely",
+        ),
+        (
+            Suggests.HIGH,
+            """
+            pee, peeing, peed, wee, weeing, weed, urinate, urinating, urine, urination, piss, pissing, toilet, loo, bathroom, restroom, washroom, passing water, pass water, pass urine, passing urine, lavatory, ladies room
+            orinar, orino, orinando, orina, mear, meando, hacer pipi, pipi, bano, pis, chichi, hacer pis
+            """,
+            """
+            keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, up and down
+            can't stop, cannot stop, over and over, ten times, loads, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, twenty times
+            mucho, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
+            """,
+        ),
+        (
+            Suggests.HIGH,
+            "thirst, thirsty, thursty, sed, sediento, sedienta, sedientos",
+            """
+            very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too
+            mucha, muchisima, demasiada, tanta, no se me quita, no se quita, terrible, todo el tiempo, todo el dia, bastante, horrible, muerto de, muerta de, muriendo de, insaciable
+            """,
+        ),
+        (
+            Suggests.HIGH,
+            "vision, sight, eyesight, eyes, eye, seeing, see, vista, vision, ojos, veo, ver",
+            """
+            blurry, blurred, blurring, blur, blury, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, blurrier, blurs
+            borrosa, borroso, borrosos, nublada, nublado, nublados, doble, empanada, no enfoco, distorsionada, turbia
+            """,
+        ),
+        (
+            Suggests.HIGH,
+            "belly, stomach, tummy, abdomen, abdominal, gut, guts, stomac, tum, barriga, panza, estomago, abdomen, vientre, guata",
+            """
+            pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, cramp, cramps, cramping, sore, agony, killing, in knots, tender, stabbing, twisting, griping, biting
+            dolor, dolores, duele, me duele, le duele, calambres, calambre, retorcijones, colicos, colico, punzadas
+            """,
+        ),
+        (
+            Suggests.LOW,
+            "hand, hands, finger, fingers, leg, legs, knee, knees, body, arms, whole body, manos, mano, piernas, cuerpo, rodillas, dedos, all over, inside, insides",
+            """
+            shaking, shaky, shakey, shake, shakes, shook, tremble, trembles, trembling, trembly, tremor, tremors, trembled, jittery, jelly, like jelly, wobbly, wobbling, wobble, quivering, shivering, unsteady, quaking, jittering, vibrating, buckling, quivery, juddering
+            tiemblan, tiembla, temblando, temblorosas, temblorosa, tembloroso, temblor, temblores, flojas, aguadas, tembleque, temblar, tembladera
+            """,
+        ),
+        (
+            Suggests.LOW,
+            "sweat, sweats, sweating, sweaty, sweatin, sweated, perspiring, perspiration, sudor, sudando, sudores, sudo, sudar",
+            """
+            cold, pouring, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
+            frio, fria, frios, mucho, a mares, empapado, empapada, a chorros, demasiado, helado, banado, banada, gotas de, de la nada, chorreando
+            """,
+        ),
+        (
+            Suggests.LOW,
+            "head, room, everything, world, vision, cabeza, cuarto, mundo, todo, floor, house",
+            """
+            spinning, spins, swimming, light, going round, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, floating, floaty, going dark, going black, dizzy
+            vueltas, da vueltas, dando vueltas, me da vueltas, gira, girando, mareada, mareado, ligera, se mueve
+            """,
+        ),
+        (
+            Suggests.LOW,
+            "heart, heartbeat, pulse, corazon, palpitaciones",
+            "racing, pounding, thumping, fluttering, hammering, beating fast, beating so fast, going fast, beating out of, palpitations, palpitating, galloping, jumping, skipping beats, acelerado, late rapido, palpita, a mil, latiendo rapido, latiendo fuerte, desbocado",
+        ),
+        (
+            Suggests.LOW,
+            "lips, tongue, mouth, labios, lengua",
+            "tingling, tingly, tingle, pins and needles, numb, hormigueo, cosquilleo, adormecidos, dormidos, entumidos, hormiguean",
+        ),
+    )
+)
+
+#: What may stand between the two halves.
+BETWEEN: Final = frozenset(
+    """
+    is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    so very really all too quite bit little like of in on to for with and at it its im i she he has have
+    having had keep keeps kept still just now again today start started suddenly both up down out get go goes
+    going from when as this that some lot lots much no proper properly pretty kinda kind sort super just
+    have through off rather starting making make makes left right bad badly awful terrible severe such lying
+    sitting sits sat pressing sitting coming come comes catch needing need wanting want have to need
+    how what into round around down there here also about over dat de dey ah mi la el los las un una me se
+    te le lo su sus esta estan estoy tengo tiene siento siente y con muy mas tan como que en al del por para
+    ya hoy ahora mucho mucha todo toda puedo puede bien
+    """.split()  # noqa: SIM905 - a block is read more easily
+)
