@@ -335,13 +335,19 @@ def listed(page: Page, before: int, after: int) -> bool:
     )
 
 
-def strange_words(page: Page, language: str) -> bool:
-    """Whether unclaimed words are left that are not everyday ones."""
+def strange_places(page: Page, language: str) -> list[int]:
+    """Where unclaimed words are left that are not everyday ones."""
     everyday = _everyday(language)
-    return any(
-        word not in everyday and any(char.isalnum() for char in word)
-        for _, word in page.find_words(0, len(page.tokens))
-    )
+    return [
+        index
+        for index, word in page.find_words(0, len(page.tokens))
+        if word not in everyday and any(char.isalnum() for char in word)
+    ]
+
+
+def strange_words(page: Page, language: str) -> bool:
+    """Whether any such word is left."""
+    return bool(strange_places(page, language))
 
 
 _BEGINNING = frozenset(

@@ -1,5 +1,7 @@
 """The meals of a message: which words, which name, and whether it begins now."""
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from dataclasses import dataclass, field
 from datetime import datetime
 
@@ -67,6 +69,8 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
         )
         if piece is None or not piece.food or _planned(found, start, end, piece.start):
             continue
+        if _priced(page, found, end):
+            continue
         plate = _joined(page, found, result, piece.start, lead)
         if plate is None:
             plate = Plate(start=piece.start)
@@ -122,6 +126,18 @@ def _planned(found: Findings, start: int, end: int, first: int) -> bool:
     return any(
         found.clauses[place] == clause and (place <= first or place < end + 3)
         for place, _ in found.planned
+    )
+
+
+_PRICE = frozenset("cost costs costed cuesta costo".split())
+
+
+def _priced(page: Page, found: Findings, end: int) -> bool:
+    """`the fish cost 120`, `tomatoes 120 a kilo`: bought, and perhaps not eaten."""
+    return any(
+        stranger.start == end
+        and (page.tokens[end].word in _PRICE or page.words(end + 1, end + 2) in (["a"], ["per"]))
+        for stranger in found.strangers
     )
 
 
