@@ -23,6 +23,6 @@ class Guesses:
     def wrong(self, chat: str, now: datetime) -> None:
         """Count one."""
         if chat not in self._wrong and len(self._wrong) >= COUNTED_CHATS:
-            del self._wrong[next(iter(self._wrong))]
+            self._wrong.pop(next(iter(self._wrong)), None)  # another thread may have been first
         self._wrong.setdefault(chat, []).append(now)
         del self._wrong[chat][:-WRONG_CODES]
