@@ -29,7 +29,7 @@ from bot.trial.chat_page import ChatPage, serving
 # A Monday at noon, Lisbon time (which is UTC in winter).
 NOON = datetime(2026, 3, 9, 12, 0, tzinfo=UTC)
 LISBON = "Europe/Lisbon"
-PATIENCE = 10  # seconds for what takes milliseconds on a quiet machine
+PATIENCE = 20  # seconds for what takes milliseconds on a quiet machine
 
 CHROMIUM, DRIVER = shutil.which("chromium"), shutil.which("chromedriver")
 FLAGS = (
@@ -165,6 +165,7 @@ def chromium(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Chrome]:
     options.add_argument(f"--user-data-dir={tmp_path_factory.mktemp('profile')}")
     options.set_capability("goog:loggingPrefs", {"performance": "ALL", "browser": "ALL"})
     driver = Chrome(options=options, service=Service(executable_path=DRIVER))
+    driver.get("about:blank")  # away from the browser's own first page, which asks for much
     try:
         yield driver
     finally:
