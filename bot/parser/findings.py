@@ -89,13 +89,15 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     wishes = advice.medicine(page, language) + ([wish] if wish else [])
     if not feelings:  # `she passed out, what do I do`
         wishes += requests.in_clauses(page, language)
-    dishes = food.find(page, language)
+    worked = activity.worked(page, language)
+    dishes = food.find(page, language, frozenset(activity.tokens_of(worked)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
     wishes += advice.food_advice(page, language, food_at)
     dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
     all_found = Findings(
-        subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes
-    )
+        subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes,
+        doings=worked,
+    )  # fmt: skip
     all_found.then = {
         index
         for index, token in enumerate(page.tokens)
@@ -132,9 +134,12 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     """Activities, moments and times, which share their words."""
     all_found.planned = meals.planned(page, language)
     all_found.done = activity.said_done(page, language)
-    doings = activity.find(page, language)
-    dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
-    all_found.dishes = [dish for dish in all_found.dishes if not _within(dish, doings)]
+    worked = [each for each in all_found.doings if not page.any_taken(each.start, each.end)]
+    doings = activity.joined(activity.find(page, language), worked)
+    busy = activity.tokens_of(worked)
+    all_found.dishes = [
+        dish for dish in all_found.dishes if dish.start not in busy and not _within(dish, doings)
+    ]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     doings = [doing for doing in doings if not dish_at & set(range(doing.start, doing.end))]
     _under_way(page, all_found, doings)

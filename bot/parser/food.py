@@ -66,16 +66,18 @@ def _meant(word: str, language: str) -> str | None:
     return None if word in known_words(language) else _spelling(language).meant(word)
 
 
-def find(page: Page, language: str) -> list[Dish]:
+def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> list[Dish]:
     """Give every food named among the unclaimed words, in order, unclaimed; claim what only
-    looks like one (`blood sugar`, `couch potato`)."""
+    looks like one (`blood sugar`, `couch potato`), but nothing at the `active` places."""
     not_food, phrases = _not_food(), _phrases(language)
     found: list[Dish] = []
     index = 0
     while index < len(page.tokens):
         hit = phrases.longest(page, index, len(page.tokens))
         looks = not_food.longest(page, index, len(page.tokens))
-        if looks is not None and (hit is None or looks[0] >= hit[0]):
+        if looks is not None and index in active:
+            index += 1  # `pounding the yam 30 min` is work
+        elif looks is not None and (hit is None or looks[0] >= hit[0]):
             page.claim(index, looks[0])
             index = looks[0]
         elif hit is not None:
