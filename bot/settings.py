@@ -44,6 +44,11 @@ class Settings(BaseSettings):
             raise ValueError("must be scheme, host and port, as in http://localhost:8081")
         return value.rstrip("/")
 
+    @field_validator("log", mode="before")
+    @classmethod
+    def _level(cls, value: object) -> object:
+        return value.lower() if isinstance(value, str) else value
+
     @field_validator("telegram_token")
     @classmethod
     def _token(cls, value: SecretStr | None) -> SecretStr | None:
@@ -83,6 +88,8 @@ def load() -> Settings:
     """Read the settings; raises Mendable naming the first that is wrong, never its value."""
     try:
         return Settings()
+    except UnicodeDecodeError:
+        raise Mendable(f"{Settings.model_config['env_file']} is not UTF-8") from None
     except ValidationError as error:
         first = error.errors(include_url=False, include_context=False, include_input=False)[0]
         name = PREFIX + str(first["loc"][0]).upper() if first["loc"] else "a setting"

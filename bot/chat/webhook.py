@@ -10,6 +10,7 @@ import hashlib
 import hmac
 import json
 import logging
+import re
 from collections.abc import AsyncIterator, Mapping
 from contextlib import asynccontextmanager
 from http import HTTPStatus
@@ -30,6 +31,7 @@ SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"  # noqa: S105 - the name of a 
 #: An update with the longest text is some 30 kB; more is none of the Bot API's.
 LARGEST_BODY = 1_000_000
 PORTS = {"http": 80, "https": 443}
+LAST_PORT = 65_535
 
 
 def secret_from(token: str) -> str:
@@ -40,14 +42,18 @@ def secret_from(token: str) -> str:
 def place_to_listen(url: str, listen: str | None) -> tuple[str, int]:
     """Host and port: what is told, else the URL's own. Raises Mendable for neither."""
     if listen is not None:
-        host, colon, port = listen.rpartition(":")
-        if not colon or not port.isdigit():
-            raise Mendable("--listen must be HOST:PORT")
+        host, _, port = listen.rpartition(":")
+        if not host or not re.fullmatch("[0-9]{1,5}", port) or not 1 <= int(port) <= LAST_PORT:
+            raise Mendable("--listen must be HOST:PORT, as in 127.0.0.1:8443")
         return host.strip("[]"), int(port)
-    parts = urlsplit(url)
+    try:
+        parts = urlsplit(url)
+        of_url = parts.port
+    except ValueError:  # a port beyond the last, a bracket that does not close
+        raise Mendable("--webhook must be an http or https address") from None
     if parts.scheme not in PORTS or not parts.hostname:
         raise Mendable("--webhook must be an http or https address")
-    return parts.hostname, parts.port or PORTS[parts.scheme]
+    return parts.hostname, of_url or PORTS[parts.scheme]
 
 
 @asynccontextmanager

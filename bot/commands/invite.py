@@ -1,12 +1,15 @@
 """`invite`: a one-time code for somebody to join with."""
 
 import argparse
+import re
 import secrets
 import sys
 from datetime import time, timedelta
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+from difflib import get_close_matches
+from zoneinfo import available_timezones
 
 from bot import settings
+from bot.localtime import known_zone
 from bot.mendable import Mendable
 from bot.participants import Invitation, Role
 from bot.storage.store import Store
@@ -35,6 +38,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--unit",
+        type=_unit,
         choices=[unit.value for unit in Unit],
         help="of their meter (default: asked when they join)",
     )
@@ -73,6 +77,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--emergency-number",
         metavar="NUMBER",
+        type=_number,
         help="whom to call in danger, as dialled (default: the words `your emergency number`)",
     )
     parser.add_argument(
@@ -106,10 +111,16 @@ def run(args: argparse.Namespace) -> int:
     with store.turn() as work:
         work.invite(code, _invitation(args), now + timedelta(days=args.valid_days))
         name = work.fact("bot")
+        unheard = args.educator is not None and work.educators.get(args.educator) is None
     store.close()
     sys.stdout.write(f"{code}\n")
     if name:
         sys.stdout.write(f"https://t.me/{name}?start={code}\n")
+    if unheard:
+        sys.stderr.write(
+            f"afterplate: take care: no educator here has the id {args.educator} yet, so nobody "
+            "would be told of this participant\n"
+        )
     return 0
 
 
@@ -136,10 +147,32 @@ def _invitation(args: argparse.Namespace) -> Invitation:
 
 
 def _zone(text: str) -> str:
-    try:
-        return ZoneInfo(text).key
-    except (ZoneInfoNotFoundError, ValueError, OSError):
-        raise argparse.ArgumentTypeError(f"unknown zone {text!r}") from None
+    if known_zone(text):
+        return text
+    # Asked for by its city, or in other letters: said, not guessed.
+    near = get_close_matches(text.casefold(), zones := _zones(), n=1, cutoff=0.75)
+    meant = f": do you mean {zones[near[0]]}?" if near else ", as in Europe/Rome"
+    raise argparse.ArgumentTypeError(f"unknown zone {text!r}{meant}")
+
+
+def _zones() -> dict[str, str]:
+    """All zones by their names and their cities, in small letters."""
+    named = sorted(available_timezones())
+    cities = {zone.rpartition("/")[2].casefold(): zone for zone in named if "/" in zone}
+    return cities | {zone.casefold(): zone for zone in named}
+
+
+def _unit(text: str) -> str:
+    """A unit of the contract's, however its letters are written."""
+    return next((unit.value for unit in Unit if unit.value.casefold() == text.casefold()), text)
+
+
+def _number(text: str) -> str:
+    """What can be dialled; it stands in the first words of an emergency caution."""
+    number = " ".join(text.split())
+    if not re.fullmatch(r"[0-9+*#(][0-9 +*#()/.-]{0,31}", number):
+        raise argparse.ArgumentTypeError(f"{text!r} is not a telephone number")
+    return number
 
 
 def _language(text: str) -> str:
@@ -151,10 +184,11 @@ def _language(text: str) -> str:
 
 
 def _clock(text: str) -> time:
-    try:
-        return time.fromisoformat(text).replace(second=0, microsecond=0)
-    except ValueError:
-        raise argparse.ArgumentTypeError(f"{text!r} is not a time as in 18:30") from None
+    """A time on the participant's own clock: hours and minutes, nothing else."""
+    if not re.fullmatch(r"([01]?[0-9]|2[0-3]):[0-5][0-9]", text):
+        raise argparse.ArgumentTypeError(f"{text!r} is not a time as in 18:30")
+    hours, _, minutes = text.partition(":")
+    return time(int(hours), int(minutes))
 
 
 def _span(text: str) -> tuple[time, time]:

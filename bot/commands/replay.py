@@ -24,8 +24,10 @@ def run(args: argparse.Namespace) -> int:
     """Play the story; nothing is written unless all of it could be played."""
     try:
         lines = args.story.read_text(encoding="utf-8").splitlines()
-    except (OSError, UnicodeDecodeError) as fault:
-        raise Mendable(f"cannot read {args.story}: {fault}") from fault
+    except UnicodeDecodeError:
+        raise Mendable(f"cannot read {args.story}: it is not UTF-8") from None
+    except OSError as fault:
+        raise Mendable(f"cannot read {args.story}: {fault.strerror}") from fault
     story = read_story(lines)
     # No bar where nobody watches (disable=None): only a terminal shows it.
     play(tqdm(story, disable=None, unit="line"), draw).write(args.out)

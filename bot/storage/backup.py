@@ -56,7 +56,9 @@ def _copy(source: str, target: Path, copied: Copied | None = None) -> None:
         if (wrong := sqlite.damage(str(unfinished))) is not None:
             raise Mendable(f"the copy is not whole: {wrong}")
         unfinished.replace(target)
-    except (OSError, sqlite3.Error) as error:
+    except OSError as error:
+        raise Mendable(f"{target} cannot be written: {error.strerror}") from error
+    except sqlite3.Error as error:
         raise Mendable(f"{target} cannot be written: {error}") from error
     finally:
         unfinished.unlink(missing_ok=True)
