@@ -10,9 +10,10 @@ import random
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from typing import Any, Protocol
+from typing import Any
 
 from bot.chat.pace import Pace
+from bot.chat.pieces import pieces
 from bot.chat.port import Chat, ChatError, Gone, NotSent, Part, Refused, Throttled, Unsure
 from bot.logs import place_of, say
 from bot.messages import Delivered
@@ -68,28 +69,6 @@ class Makes:
     attach: Attach = attach_nothing
 
 
-class Sends(Protocol):
-    """Sends what is due, here or on another machine."""
-
-    @property
-    def is_idle(self) -> bool:
-        """Nothing is under way from here."""
-
-    def nudge(self) -> None:
-        """Something new is in the outbox."""
-
-    async def run(self) -> None:
-        """Send until `stop`."""
-
-    async def stop(self) -> None:
-        """Take nothing new, and see what is under way through."""
-
-
-def always(_work: Work) -> bool:
-    """Whoever is alone may always send."""
-    return True
-
-
 class Delivery:
     """Sends what is due until it is stopped.
 
@@ -107,7 +86,7 @@ class Delivery:
         pace: Pace,
         makes: Makes,
         meter: Meter | None = None,
-        may_claim: Callable[[Work], bool] = always,
+        may_claim: Callable[[Work], bool] = lambda _work: True,
         longest_look: float = LONGEST_LOOK,
     ) -> None:
         self._may_claim = may_claim
@@ -346,16 +325,3 @@ def parts_of(
         buttons=letter.buttons,
     )
     return tuple(parts)
-
-
-def pieces(text: str, limit: int) -> list[str]:
-    """Cut a text at line ends or spaces so that no piece is longer than `limit` UTF-16 units."""
-    found: list[str] = []
-    rest = text
-    while len(rest.encode("utf-16-le")) // 2 > limit:
-        head = rest[: limit // 2] if not rest.isascii() else rest[:limit]
-        cut = max(head.rfind("\n"), head.rfind(" "))
-        cut = cut if cut > 0 else len(head)
-        found.append(rest[:cut].rstrip())
-        rest = rest[cut:].lstrip()
-    return [*found, rest] if rest else found

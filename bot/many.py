@@ -21,11 +21,11 @@ from psycopg_pool import PoolTimeout
 
 from bot.chat.pace import Pace
 from bot.chat.telegram import TelegramChat
-from bot.delivery import Delivery, Makes, Sends
+from bot.delivery import Delivery, Makes
 from bot.logs import say
 from bot.mendable import Mendable
 from bot.metrics.meter import Loop
-from bot.parts import OUTBOX, Part, SharedDelivery
+from bot.parts import OUTBOX, Part, Sends, SharedDelivery
 from bot.settings import Settings
 from bot.storage import shared
 from bot.storage.store import Store, Writer

@@ -9,6 +9,7 @@ import contextlib
 import logging
 import secrets
 from collections.abc import Awaitable, Callable
+from typing import Protocol
 
 from sqlalchemy.exc import DBAPIError
 
@@ -28,6 +29,23 @@ OUTBOX = "outbox"
 HELD, HELD_LONGER_EVERY, TRY_EVERY = 12.0, 3.0, 4.0
 #: Whoever could not hold it longer for so many seconds stops by itself, before another begins.
 LET_GO_AFTER = 8.0
+
+
+class Sends(Protocol):
+    """Sends what is due, here or on another machine."""
+
+    @property
+    def is_idle(self) -> bool:
+        """Nothing is under way from here."""
+
+    def nudge(self) -> None:
+        """Something new is in the outbox."""
+
+    async def run(self) -> None:
+        """Send until `stop`."""
+
+    async def stop(self) -> None:
+        """Take nothing new, and see what is under way through."""
 
 
 class Part:

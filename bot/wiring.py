@@ -38,7 +38,7 @@ from bot.chat.port import ChatError, Throttled
 from bot.chat.telegram import TelegramChat
 from bot.chat.updates import OddUpdate, incoming, press_of
 from bot.conversation import Conversation, Outcome, Turns
-from bot.delivery import Delivery, Makes, Sends
+from bot.delivery import Delivery, Makes
 from bot.drawing import Drawing
 from bot.export import ATTACHMENTS, made
 from bot.logs import place_of, say
@@ -47,6 +47,7 @@ from bot.messages import Incoming, Kind, Saying
 from bot.metrics.meter import Figures, Heard, Loop, Turn
 from bot.metrics.watch import watched
 from bot.participants import Participant, State
+from bot.parts import Sends
 from bot.planning.quiet import after_quiet
 from bot.record import Event
 from bot.settings import Settings

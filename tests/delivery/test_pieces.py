@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.delivery import pieces
+from bot.chat.pieces import pieces
 
 
 def units(text: str) -> int:
