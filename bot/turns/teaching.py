@@ -23,6 +23,8 @@ from bot.turns.teaching_colleagues import (
     come_back,
     go_away,
     set_hours,
+    show_deputy,
+    show_me,
 )
 from bot.turns.teaching_desk import Desk, Lesson, Taught, Welcoming, lesson, talking, unasked
 from bot.turns.teaching_inviting import (
@@ -55,6 +57,9 @@ __all__ = [
 #: Wishes that are granted while another question is open, which then stays open.
 MEANWHILE = frozenset({Wish.ALERTS, Wish.ROSTER, Wish.HELP, *MARKS})
 
+#: Of so many people with one name it is asked who is meant.
+MOST_ASKED = 5
+
 #: Wishes about one participant that show values, and those that do not.
 Page = Callable[[Lesson, Participant, str], None]
 SHOWS: Mapping[Wish, Page] = {
@@ -62,6 +67,7 @@ SHOWS: Mapping[Wish, Page] = {
     Wish.MEALS: showing.show_meals,
     Wish.CHART: lambda lesson, person, _: showing.show_chart(lesson, person),
     Wish.PAGE: lambda lesson, person, _: showing.show_page(lesson, person),
+    Wish.EXPORT: lambda lesson, person, _: showing.show_export(lesson, person),
     Wish.STEPS: lambda lesson, person, _: showing.show_steps(lesson, person),
 }
 SETS: Mapping[Wish, Page] = {
@@ -77,13 +83,14 @@ SETS: Mapping[Wish, Page] = {
     Wish.LABEL: granting.set_label,
 }
 PLAIN: Mapping[Wish, Callable[[Lesson, str], None]] = {
-    Wish.HELP: lambda lesson, _: lesson.answer(lesson.say.help),
+    Wish.HELP: lambda lesson, _: lesson.answer(lesson.say.help, _first_steps(lesson)),
     Wish.ROSTER: showing.show_roster,
     Wish.ALERTS: list_alerts,
     Wish.GROUP: lambda lesson, _: showing.show_group(lesson),
     Wish.INVITE: lambda lesson, _: ask_for_whom(lesson),
     Wish.HOURS: set_hours,
-    Wish.DEPUTY: ask_deputy,
+    Wish.DEPUTY: show_deputy,
+    Wish.ME: lambda lesson, _: show_me(lesson),
     Wish.NO_DEPUTY: lambda lesson, _: ask_deputy(lesson, ""),
     Wish.ACCEPT: lambda lesson, rest: answer_offer(lesson, rest, accepts=True),
     Wish.DECLINE: lambda lesson, rest: answer_offer(lesson, rest, accepts=False),
@@ -160,7 +167,8 @@ def _answered(begun: Lesson, text: str, fresh: Code, quoted: str | None) -> bool
 def _deputy_named(begun: Lesson, text: str, told: Wished | None) -> bool:
     """The question of joining: an id, or nobody. Anything else is a wish of its own."""
     words = plain(text)
-    if told is None and (words in begun.say.none_words or len(words.split()) == 1):
+    people, _ = named(text.strip(), begun.desk.own, begun.educator)
+    if told is None and not people and (words in begun.say.none_words or len(words.split()) == 1):
         ask_deputy(begun, text)
         return True
     begun.educator = talking(begun.educator, None)
@@ -187,10 +195,18 @@ def _wish(begun: Lesson, text: str, quoted: str | None) -> None:
     people, rest = named(text.strip(), begun.desk.own, begun.educator)
     if people and (told is None or not rest):
         told = Wished(Wish.SHOW, text.strip())  # a name alone is a wish to see the record
+    if told is None and plain(text) in begun.asks.chatter_words:
+        begun.answer(begun.asks.chatter, _first_steps(begun))
+        return
     if told is None:
         begun.answer(begun.say.not_understood, (begun.say.wishes[Wish.HELP][0],))
         return
     _grant(begun, told, quoted)
+
+
+def _first_steps(begun: Lesson) -> tuple[str, ...]:
+    """Buttons for where most begin."""
+    return tuple(begun.say.wishes[wish][0] for wish in (Wish.ROSTER, Wish.ALERTS, Wish.INVITE))
 
 
 def _language_chosen(begun: Lesson, text: str) -> bool:
@@ -228,15 +244,19 @@ def _person(begun: Lesson, told: Wished) -> tuple[Participant, str] | None:
     """Whom a wish is about; what is wrong with the name is answered."""
     say = begun.say
     if not told.rest:
-        begun.answer(say.whom.format(command=say.wishes[told.wish][0]))
+        roster_button = (say.wishes[Wish.ROSTER][0],)
+        begun.answer(say.whom.format(command=say.wishes[told.wish][0]), roster_button)
         return None
     people, rest = named(told.rest, begun.desk.own, begun.educator)
     if len(people) == 1:
         return people[0], rest
     name = told.rest.split(" ", maxsplit=1)[0].strip(":,")
     if people:
-        ids = ", ".join(person.id for person in people)
-        begun.answer(say.several.format(name=name, ids=ids))
+        shown = people[:MOST_ASKED]
+        ids = ", ".join(begun.who(person) for person in shown)
+        command = say.wishes[told.wish][0]
+        buttons = tuple(f"{command} {person.id} {rest}".strip() for person in shown)
+        begun.answer(say.several.format(name=name, ids=ids), buttons)
     else:
         begun.answer(say.who_is.format(name=name))
     return None

@@ -21,12 +21,22 @@ from bot.messages import Kind, Saying
 from bot.turns.teaching_desk import Desk, Lesson, Taught, record_of
 from bot.turns.teaching_reading import numbers, page_of
 from bot.turns.teaching_visits import tell_visits
-from bot.words.educator import Wish
-from bot.words.educator_lines import alert_lines, alert_words, mark_buttons, paged, passed_words
+from bot.words.educator import EducatorSentences, Wish
+from bot.words.educator_lines import (
+    alert_lines,
+    alert_words,
+    mark_buttons,
+    on_page,
+    paged,
+    passed_words,
+)
 from bot.words.language import language
 
 #: How long sending an alert is tried, from when it is told; it stays in `alerts` after that.
 ALERT_KEEPS = timedelta(hours=4)
+
+#: So many of the alerts that are listed get a button.
+MARKED_BY_BUTTON = 3
 
 MARKS: Mapping[Wish, Mark] = {
     Wish.SEEN: Mark.SEEN,
@@ -76,7 +86,17 @@ def list_alerts(lesson: Lesson, rest: str) -> None:
     text, buttons = paged(
         say.alerts_head, [("", line) for line in lines], page_of(rest), command, say
     )
-    lesson.answer(text, buttons)
+    listed = [alert for alert in open_alerts(lesson.educator) if alert.participant in people]
+    marks = (_next_mark(alert, say) for alert in on_page(listed, page_of(rest))[:MARKED_BY_BUTTON])
+    lesson.answer(text, (*marks, *buttons))
+
+
+def _next_mark(alert: Alert, say: EducatorSentences) -> str:
+    """What is to be marked next: seen, then called, then closed."""
+    seen, called, closed = mark_buttons(alert, say)
+    if alert.seen_at is None:
+        return seen
+    return called if alert.called_at is None else closed
 
 
 def mark_alert(lesson: Lesson, wish: Wish, rest: str, quoted: str | None) -> None:
@@ -109,7 +129,10 @@ def mark_alert(lesson: Lesson, wish: Wish, rest: str, quoted: str | None) -> Non
             deputy=lesson.educator.id, number=number, mark=theirs.wishes[wish][0]
         )
         lesson.tell(owner, text, f"deputy:{number}:{mark}")
-    lesson.answer(say.marked[mark].format(number=shown))
+    marks = (Wish.SEEN, Wish.CALLED, Wish.CLOSED)
+    following = marks[marks.index(wish) + 1 :]
+    buttons = tuple(f"{say.wishes[one][0]} {shown}" for one in following)
+    lesson.answer(say.marked[mark].format(number=shown), buttons)
 
 
 def _owner(lesson: Lesson, rest: str) -> Educator | None:

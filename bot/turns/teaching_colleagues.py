@@ -14,7 +14,11 @@ DEPUTY = "deputy"
 
 
 def set_hours(lesson: Lesson, rest: str) -> None:
-    """Set working days and hours."""
+    """Set working days and hours, or tell them."""
+    if not rest.strip("?"):
+        shown = hours_words(lesson.educator, lesson.say)
+        lesson.answer(lesson.asks.hours_now.format(hours=shown), lesson.say.hours_buttons)
+        return
     hours = hours_of(rest, lesson.say, lesson.educator.hours)
     if hours is None:
         lesson.answer(lesson.say.hours_unknown, lesson.say.hours_buttons)
@@ -22,6 +26,37 @@ def set_hours(lesson: Lesson, rest: str) -> None:
     lesson.educator = replace(lesson.educator, hours=hours)
     shown = hours_words(lesson.educator, lesson.say)
     lesson.answer(lesson.say.hours_set.format(hours=shown))
+
+
+def deputy_words(lesson: Lesson) -> str:
+    """Who stands in, was asked to, or that nobody does."""
+    educator, say = lesson.educator, lesson.asks
+    if educator.deputy is None:
+        return say.deputy_none
+    return (say.deputy_is if educator.deputy_agreed else say.deputy_asked).format(
+        deputy=educator.deputy
+    )
+
+
+def show_deputy(lesson: Lesson, rest: str) -> None:
+    """Tell who stands in, or ask somebody to."""
+    if rest.strip("?"):
+        ask_deputy(lesson, rest)
+        return
+    none = lesson.say.wishes[Wish.NO_DEPUTY][0]
+    lesson.answer(
+        f"{deputy_words(lesson)} {lesson.say.deputy_question}",
+        (none,) if lesson.educator.deputy else (),
+    )
+    lesson.educator = talking(lesson.educator, DEPUTY)
+
+
+def show_me(lesson: Lesson) -> None:
+    """The educator's own id, hours and deputy."""
+    hours = hours_words(lesson.educator, lesson.say)
+    text = lesson.asks.me.format(id=lesson.educator.id, hours=hours, deputy=deputy_words(lesson))
+    commands = (Wish.HOURS, Wish.DEPUTY, Wish.ROSTER)
+    lesson.answer(text, tuple(lesson.say.wishes[wish][-1] for wish in commands))
 
 
 def go_away(lesson: Lesson) -> None:

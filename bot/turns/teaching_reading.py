@@ -50,7 +50,8 @@ def named(
 ) -> tuple[tuple[Participant, ...], str]:
     """The participants whom the beginning of a text may mean, and what follows.
 
-    By label, name or id as a whole, the longest first; else by the first part of an id.
+    By label, name or id as a whole, the longest first; else by the first part of an id; else by
+    words of a label or name, as many as are told.
     """
     folded = text.casefold()
     found = [
@@ -65,9 +66,36 @@ def named(
         return tuple(people.values()), text[longest:].strip(" :,")
     first = text.split(" ", maxsplit=1)[0].strip(":,").casefold()
     rest = text[len(first) :].strip(" :,")
-    if len(first) < ID_PART:
-        return (), rest
-    return tuple(one for one in own if one.id.casefold().startswith(first)), rest
+    by_id = tuple(one for one in own if one.id.casefold().startswith(first))
+    if by_id and len(first) >= ID_PART:
+        return by_id, rest
+    return _by_words(text, own, educator) or ((), rest)
+
+
+def _by_words(
+    text: str, own: Sequence[Participant], educator: Educator
+) -> tuple[tuple[Participant, ...], str] | None:
+    """Whom the first words of a text name in part: `Ana` is Ana Maria Lopez."""
+    words = text.split()
+    best: dict[str, int] = {}
+    for person in own:
+        name = educator.label(person.id) or person.name or ""
+        best[person.id] = _words_of(name, words)
+    most = max(best.values(), default=0)
+    if not most:
+        return None
+    people = tuple(person for person in own if best[person.id] == most)
+    return people, " ".join(words[most:]).strip(" :,")
+
+
+def _words_of(name: str, words: Sequence[str]) -> int:
+    """How many of the first words are words of a name, each once; a colon or comma ends it."""
+    parts = name.casefold().split()
+    for told, word in enumerate(words):
+        if word.strip(":,?").casefold() not in parts or (told and words[told - 1][-1] in ":,"):
+            return told
+        parts.remove(word.strip(":,?").casefold())
+    return len(words)
 
 
 def _begins(text: str, name: str) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import timedelta
 
 from bot.educator.group import group_figures
-from bot.educator.roster import Reason, Tier, line, roster
+from bot.educator.roster import Reason, line, roster
 from bot.entries import Step
 from bot.glucose.pairs import pairs
 from bot.glucose.week import Week, week
@@ -18,7 +18,14 @@ from bot.turns.weekly import summary
 from bot.words.amounts import change_words, mg_dl_words
 from bot.words.asks import days_words
 from bot.words.educator import Wish
-from bot.words.educator_lines import goals_line, group_words, paged, roster_lines, why_words
+from bot.words.educator_lines import (
+    goals_line,
+    group_words,
+    on_page,
+    paged,
+    roster_lines,
+    why_words,
+)
 from bot.words.language import language
 from bot.words.requests import record_words
 
@@ -36,7 +43,7 @@ def show_roster(lesson: Lesson, rest: str) -> None:
     lines = [(say.tiers[tier], text) for tier, text in roster_lines(found, lesson.educator, say)]
     command = say.wishes[Wish.ROSTER][0]
     text, more = paged(say.roster_head.format(count=len(own)), lines, page_of(rest), command, say)
-    first = [one.participant.id for one in found if one.tier is Tier.SAFETY][:3]
+    first = [one.participant.id for one in on_page(found, page_of(rest)) if one.whys][:3]
     shows = tuple(f"{say.wishes[Wish.SHOW][0]} {who}" for who in first)
     lesson.answer(text, (*shows, *more))
 
@@ -143,20 +150,26 @@ def show_meals(lesson: Lesson, person: Participant, rest: str) -> None:
     command = f"{say.wishes[Wish.MEALS][-1]} {person.id}"
     head = say.meals_head.format(who=lesson.who(person))
     text, more = paged(head, [("", one) for one in every], page_of(rest), command, say)
-    lesson.answer(text, more)
+    lesson.answer(text, (*more, *person_buttons(lesson, person)))
 
 
 def show_page(lesson: Lesson, person: Participant) -> None:
     """The printable record of the last fortnight, made when it is sent."""
     head = lesson.say.page_head.format(who=lesson.who(person))
-    lesson.answer(head, attachment=f"record:{person.id}")
+    lesson.answer(head, person_buttons(lesson, person), attachment=f"record:{person.id}")
+
+
+def show_export(lesson: Lesson, person: Participant) -> None:
+    """The whole record as files, without a text."""
+    head = lesson.asks.export_head.format(who=lesson.who(person))
+    lesson.answer(head, person_buttons(lesson, person), attachment=f"export:{person.id}")
 
 
 def show_chart(lesson: Lesson, person: Participant) -> None:
     """The chart of the week so far, with the words that the participant reads with it."""
     told = summary(lesson.whole(person.id), lesson.now, language(lesson.educator.language))
     head = lesson.say.chart_head.format(who=lesson.who(person))
-    lesson.answer(f"{head}\n{told.text}", picture=told.picture)
+    lesson.answer(f"{head}\n{told.text}", person_buttons(lesson, person), picture=told.picture)
 
 
 def show_steps(lesson: Lesson, person: Participant) -> None:
@@ -174,9 +187,11 @@ def show_steps(lesson: Lesson, person: Participant) -> None:
             )
         )
     lines += _next(lesson, record)
-    waits = _waits(record, lesson)
-    button = (f"{say.wishes[Wish.RELEASE][-1]} {person.id}",) if waits else ()
-    lesson.answer("\n".join(lines), button)
+    buttons = person_buttons(lesson, person)
+    release = f"{say.wishes[Wish.RELEASE][-1]} {person.id}"
+    if _waits(record, lesson) and release not in buttons:
+        buttons = (release, *buttons)
+    lesson.answer("\n".join(lines), buttons)
 
 
 def _next(lesson: Lesson, record: Record) -> list[str]:

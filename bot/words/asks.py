@@ -30,6 +30,14 @@ class AskSentences:
     set_at_joining: str
     you: str
     goals_since: str
+    me: str
+    deputy_is: str
+    deputy_asked: str
+    deputy_none: str
+    hours_now: str
+    export_head: str
+    chatter_words: frozenset[str]
+    chatter: str
     language_words: frozenset[str]
     language_set: str
 

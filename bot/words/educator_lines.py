@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from datetime import datetime
+from typing import TypeVar
 
 from bot.educator.educator import Alert, Educator
 from bot.educator.group import Change, GroupFigures, TooFew
@@ -13,6 +14,8 @@ from bot.record.fold import when
 from bot.units import Unit
 from bot.words.amounts import change_words, clock, mg_dl_words, number_words, value_words
 from bot.words.educator import EducatorSentences, Wish
+
+T = TypeVar("T")
 
 #: Lines of a list that go into one message.
 PAGE = 8
@@ -137,6 +140,13 @@ def why_words(why: Why, person: Participant, say: EducatorSentences) -> str:
     )
 
 
+def on_page(lines: Sequence[T], page: int) -> Sequence[T]:
+    """What stands on one page of a list; beyond the last is the last."""
+    pages = max(1, -(-len(lines) // PAGE))
+    page = min(max(page, 1), pages)
+    return lines[(page - 1) * PAGE : page * PAGE]
+
+
 def paged(
     head: str, lines: Sequence[tuple[str, str]], page: int, command: str, say: EducatorSentences
 ) -> tuple[str, tuple[str, ...]]:
@@ -148,7 +158,7 @@ def paged(
     page = min(max(page, 1), pages)
     said = [head]
     last = ""
-    for heading, text in lines[(page - 1) * PAGE : page * PAGE]:
+    for heading, text in on_page(lines, page):
         if heading and heading != last:
             said.append(heading)
         last = heading

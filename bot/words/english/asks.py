@@ -31,6 +31,21 @@ ASKS = AskSentences(
     set_at_joining="{day}: {goals} (at joining)",
     you="you",
     goals_since="The goals so far:",
+    me='Your id is {id}. I write to you {hours}. {deputy} Text "hours", "deputy", or a language '
+    "by its name, to change that.",
+    deputy_is="Your deputy is {deputy}.",
+    deputy_asked="You asked {deputy} to be your deputy, and they have not answered.",
+    deputy_none="You have no deputy.",
+    hours_now="I write to you {hours}. Text days and times to change that, like: hours Mon-Fri "
+    "8-16.",
+    export_head="{who}: the whole record as files, for a spreadsheet (CSV), for other programs "
+    "(FHIR, JSON lines) and to print. Their own messages are not in it. Keep it as safe as you "
+    "keep a chart.",
+    chatter_words=frozenset(
+        {"thanks", "thank you", "thank you very much", "ok", "okay", "great", "good", "fine", "hi"}
+        | {"hello", "good morning", "good afternoon", "got it", "\N{THUMBS UP SIGN}"}
+    ),
+    chatter='I am here. "roster" shows who needs a look, "alerts" what is open.',
     language_words=frozenset({"english", "in english", "write in english", "inglés", "en inglés"}),
     language_set="I write in English to you now. What your participants read stays as they chose.",
     fast_waits="{who} asks about fasting days. It waits for you. If it is safe for them, text the "

@@ -31,6 +31,20 @@ ASKS = AskSentences(
     set_at_joining="{day}: {goals} (al entrar)",
     you="usted",
     goals_since="Las metas hasta ahora:",
+    me='Su código personal es {id}. Le escribo {hours}. {deputy} Escriba "horario", "suplente", o '
+    "un idioma por su nombre, para cambiar eso.",
+    deputy_is="Su suplente es {deputy}.",
+    deputy_asked="Le pidió a {deputy} que sea su suplente, y aún no respondió.",
+    deputy_none="No tiene suplente.",
+    hours_now="Le escribo {hours}. Para cambiarlo escriba días y horas, así: horario lun-vie 8-16.",
+    export_head="{who}: el registro entero en archivos, para una hoja de cálculo (CSV), para otros "
+    "programas (FHIR, JSON) y para imprimir. Sus propios mensajes no están. Guárdelo como una "
+    "historia clínica.",
+    chatter_words=frozenset(
+        {"gracias", "muchas gracias", "ok", "bien", "bueno", "perfecto", "entendido", "hola"}
+        | {"buenos días", "buenos dias", "buenas tardes", "\N{THUMBS UP SIGN}"}
+    ),
+    chatter='Aquí estoy. "lista" muestra a quién mirar, "alertas" lo que está abierto.',
     language_words=frozenset({"español", "espanol", "en español", "en espanol", "spanish"}),
     language_set="Ahora le escribo en español. Lo que leen sus participantes queda como ellos "
     "eligieron.",
