@@ -6,7 +6,7 @@
 import re
 from bisect import bisect_left
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from bot.parser.durations import NUMBER, duration, minutes_of
@@ -190,17 +190,15 @@ def _object_end(page: Page, index: int) -> int:
 
 
 def joined(listed: list[Doing], worked: list[Doing]) -> list[Doing]:
-    """The activities of the lists and the work, each place once; the longer words win."""
-    kept = [
-        one
-        for one in listed
-        if not any(
-            one.start < other.end and other.start < one.end and one.over for other in worked
-        )
-    ]
-    ahead = tokens_of(one for one in kept if not one.over)
-    kept += [one for one in worked if not ahead & set(range(one.start, one.end))]
-    return sorted(kept, key=lambda one: one.start)
+    """The activities of the lists and the work: what overlaps is one (`line dancing for 1 hr`)."""
+    rest = list(listed)
+    for work in worked:
+        met = [one for one in rest if one.start < work.end and work.start < one.end]
+        if any(not one.over for one in met):
+            continue
+        rest = [one for one in rest if one not in met]
+        rest.append(replace(work, start=min([work.start, *(one.start for one in met)])))
+    return sorted(rest, key=lambda one: one.start)
 
 
 def measures(page: Page, language: str) -> list[Measure]:

@@ -9,7 +9,7 @@ times, then values, and the leads to food last: each finder sees only what is le
 from bisect import bisect_left
 from dataclasses import dataclass, field
 
-from bot.entries import Skip, Strips
+from bot.entries import Asked, Skip, Strips
 from bot.parser import (
     activity,
     advice,
@@ -234,6 +234,8 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     small = SMALL[context.unit]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     all_found.amounts = food.amounts(page, language, all_found.dishes, small)
+    if context.asked is Asked.MEAL and not dish_at:  # `two frobbles and a glack`
+        all_found.amounts |= food.counts_of_words(page, small)
     all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at)
     if all_found.code:
         all_found.values = [value for value in all_found.values if value.unit is not None]

@@ -132,6 +132,20 @@ def amounts(page: Page, language: str, dishes: list[Dish], own_small: float) -> 
     return found
 
 
+def counts_of_words(page: Page, own_small: float) -> set[int]:
+    """Small whole numbers right before any word."""
+    tokens = page.tokens
+    return {
+        index
+        for index in range(len(tokens) - 1)
+        if page.free(index)
+        and tokens[index].word.isdigit()
+        and int(tokens[index].word) < own_small
+        and tokens[index + 1].word.isalpha()
+        and page.free(index + 1)
+    }
+
+
 def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -> bool:
     value = (
         float(page.tokens[index].word)

@@ -97,6 +97,8 @@ def told(
     if moments == [Moment.UNSTATED] and not (plates or activities.done or given):
         if _unexplained(page, context, found, lone):
             return Readings(ask=Ask.MEANING)
+    if len(values) == 1 and not found.cues and _perhaps_minutes(lone, activities):
+        return Readings(ask=Ask.VALUE, numbers=(lone.number,))
     result = Readings()
     asks = []
     for index, (value, moment) in enumerate(zip(values, moments, strict=True)):
@@ -112,6 +114,14 @@ def told(
             result.entries.append((value.start, _reading(value, judged, moment, taken)))
     result.ask = Ask.UNIT if Ask.UNIT in asks else asks[0] if asks else None
     return result
+
+
+def _perhaps_minutes(value: Value, activities: Told) -> bool:
+    """`gym 45`: a round number right behind an activity may be its length."""
+    if value.unit is not None or value.off_scale is not None or value.decimal:
+        return False
+    behind = any(done.end == value.start and done.minutes is None for done in activities.done)
+    return behind and value.number % 5 == 0 and 10 <= value.number <= 90
 
 
 def _unexplained(page: Page, context: Context, found: Findings, value: Value) -> bool:
@@ -153,7 +163,7 @@ def _reading(value: Value, unit: Unit, moment: Moment, taken: datetime | None) -
 
 
 def _taken(when: When | None, at: datetime, moment: Moment, *, last: bool) -> datetime | None:
-    if when is None or (when.vague and when.day is times.Day.TODAY):
+    if when is None or times.is_today(when, at):
         return at if last else None
     return times.resolved(when, at, morning=moment is Moment.FASTING)
 

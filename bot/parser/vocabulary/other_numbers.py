@@ -46,9 +46,9 @@ CURRENCIES: Final = phrases(
 COUNTED: Final = phrases(
     """
     people, persons, kids, children, times, time, days, day, weeks, week, months, month, guests, friends, grandkids, cats, dogs, percent, %, degrees, bus, tram, train, trains, buses, flight, points, goals, tests, texts, messages, calls
-    seconds, sec, secs, st, nd, rd, th, of us, street, avenue, ave, road, lane, drive, floor, likes, photos, emails, games, cigarettes, cigarette, beats, chairs, stairs, cars, books, pages, episodes, nights, night, more days, boulevard, blvd, grandchildren
+    seconds, sec, secs, st, nd, rd, th, of us, street, avenue, ave, road, lane, drive, floor, likes, photos, emails, games, cigarettes, cigarette, beats, chairs, cars, books, pages, episodes, nights, night, more days, boulevard, blvd, grandchildren
     more, channels, stops, stop, watts, watt, volts, volt, amps, feet, ft, inches, sheep, goats, cows, chickens in the yard, minutes left, tickets, mph, kph, kmh, km / h, miles an hour, miles per hour, passengers, students, patients, men, women, boys, girls
-    fm, am radio, mhz, khz, hz, hertz, gb, mb, tb, megabytes, gigs, gigabytes, mbps, pixels, ppm, decibels, db, horsepower, hp, cc, psi, rpm, knots, acres, hectares, square feet, square metres, sq ft, sqm, votes, followers, subscribers, views, runs, wickets, overs, sets, rounds won, marks, questions, seats, houses, rooms, flats, workers, staff, members, cousins, voters, teams, players, pupils, houses down
+    fm, am radio, mhz, khz, hz, hertz, gb, mb, tb, megabytes, gigs, gigabytes, mbps, pixels, ppm, decibels, db, horsepower, hp, cc, psi, rpm, knots, acres, hectares, square feet, square metres, sq ft, sqm, votes, followers, subscribers, views, runs, wickets, overs, rounds won, marks, questions, seats, houses, rooms, flats, workers, staff, members, cousins, voters, teams, players, pupils, houses down
     t-shirt, t shirt, tshirt, shirt, shoes, jeans, dress, trousers, bra, bags, boxes of books, bricks, bags of cement, plants, trees, flowers, birds, fish in the tank, pigeons, bees, stitches, beads, candles, cards, stamps, coins, songs, films, movies, jokes, kisses, hugs, blessings, prayers, decades, centuries, generations
     years ago, years back, weeks ago, weeks in, days left, days to go, weeks to go, sleeps
     """
