@@ -23,6 +23,10 @@ class _Patterns:
     wrong: re.Pattern[str]
     taken: re.Pattern[str]
     medical: re.Pattern[str]
+    mistaken: re.Pattern[str]
+    whole: re.Pattern[str]
+    fine: re.Pattern[str]
+    affect: re.Pattern[str]
 
 
 @cache
@@ -37,6 +41,19 @@ def _patterns(language: str) -> _Patterns:
         wrong=pattern(either(gathered(language, "wrong_dose"))),
         taken=pattern(either(gathered(language, "taken"))),
         medical=pattern(either(gathered(language, "medicine_advice"))),
+        mistaken=pattern(
+            rf"(?:my|someone|somebody) (?:husbands|wifes|moms|dads|mums|dogs|cats|sisters|brothers|sons|daughters|mothers|fathers|friends|neighbou?rs|partners|elses|kids|grandmas|grandpas) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}"
+            rf"|(?:night|evening|bedtime|nighttime|slow|long acting) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}(?: [a-z]+){{0,2}} (?:in the|this) morning"
+            rf"|(?:morning|mornings|breakfast) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}(?: [a-z]+){{0,2}} (?:at night|in the evening|tonight|at bedtime)"
+            rf"|forgot(?: that)? i (?:had|already)(?: [a-z]+){{0,6}} again"
+        ),
+        affect=re.compile(
+            r"\b(?:raise|raises|spike|spikes|affect|affects|hurt|bad|good|ok|okay|safe|increase|send|push|put|lower|mess|sube|subir|afecta|hace dano)\b"
+        ),
+        whole=re.compile(either(gathered(language, "meal_advice"))),
+        fine=re.compile(
+            rf"(?:.* )?{either(gathered(language, 'is_it_fine'))}(?: (?:for|to|with|in|at|on|if|a|me|too|para|now|tonight|today|then) ?[a-z ]*)?"
+        ),
     )
 
 
@@ -75,13 +92,17 @@ def medicine(page: Page, language: str) -> list[Wish]:
         asks = (
             first is not None
             and (question or _strong(page, first))
-            and any(span.start >= first for span in here)
+            and (any(span.start >= first for span in here) or _takes(page, first, end))
         )
         if (asks or (question and has_drug)) and (has_drug or _takes(page, start, end)):
             begin = first if first is not None else min(span.start for span in here)
             found.append(_wish(page, begin, end, What.MEDICINE_ADVICE))
         elif (
-            any(start <= span.start < end for span in page.find(patterns.wrong))
+            any(
+                start <= span.start < end
+                for sought in (patterns.wrong, patterns.mistaken)
+                for span in page.find(sought)
+            )
             and any(start <= span.start < end for span in page.find(patterns.taken))
             and not re.search(
                 " (?:a|per|every|each|x) (?:day|week)| daily|al dia",
@@ -91,7 +112,15 @@ def medicine(page: Page, language: str) -> list[Wish]:
             begin = min(
                 span.start for span in page.find(patterns.taken) if start <= span.start < end
             )
-            found.append(_wish(page, begin, _until_mark(page, begin, end), What.WRONG_DOSE))
+            told = max(
+                (span.end for span in page.find(patterns.wrong) if start <= span.start < end),
+                default=begin,
+            )
+            last = max(told, _until_mark(page, begin, end))
+            after = page.words(last, min(last + 2, end))
+            if told == last and after and after[-1].isdigit():  # `supposed to be 1`
+                last += len(after)
+            found.append(_wish(page, begin, last, What.WRONG_DOSE))
     return found
 
 
@@ -139,10 +168,20 @@ def _strong(page: Page, index: int) -> bool:
     }
 
 
+_FIRST_PERSON = frozenset({"should", "shall", "can", "could", "do", "may", "must"})
+
+
 def _may_open(page: Page, index: int, start: int) -> bool:
-    """A question opens a sentence or follows a mark or a small word."""
+    """A question opens a sentence or follows a mark or a small word; `should I` asks anywhere."""
     return (
         index == start
+        or (
+            page.tokens[index].word in _FIRST_PERSON
+            and (
+                page.words(index + 1, index + 2) == ["i"]
+                or (index > 1 and page.words(index - 2, index) in (["if", "i"], ["whether", "i"]))
+            )
+        )
         or page.tokens[index - 1].word
         in {
             ",",
@@ -162,6 +201,8 @@ def _may_open(page: Page, index: int, start: int) -> bool:
             "-",
             ":",
             "doctor",
+            "if",
+            "whether",
             "bot",
             "thanks",
             "pls",
@@ -179,10 +220,18 @@ _ADVICE = frozenset("can could may should shall puedo debo podria deberia allowe
 def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
     """Claim questions about food."""
     patterns = _patterns(language)
-    if page.first(patterns.opens) is None:
-        return []
     found = []
     for start, end, question in _sentences(page):
+        said = " ".join(word for word in page.words(start, end) if word not in {",", "¿", "¡"})
+        asks = patterns.whole.fullmatch(said) or (
+            question
+            and patterns.fine.fullmatch(said)
+            and any(start <= index < end for index in food_at)
+            and not any(word[0].isdigit() for word in page.words(start, end))
+        )
+        if asks and not page.any_taken(start, end):
+            found.append(_wish(page, start, end, What.FOOD_ADVICE, food_at))
+            continue
         opening = [
             span.start
             for span in page.find(patterns.opens)
@@ -202,6 +251,9 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
                 "ok to",
                 "what about",
                 "how about",
+                "how bad",
+                "how good",
+                "how healthy",
                 "what can",
                 "what should",
                 "se puede",
@@ -210,6 +262,14 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
                 "es malo",
             )
         )
+        affects = patterns.affect.search(words) is not None
+        if (
+            named
+            and affects
+            and page.tokens[first].word in {"will", "would", "does", "do", "la", "el", "los", "las"}
+        ):
+            found.append(_wish(page, first, end, What.FOOD_ADVICE, food_at))
+            continue
         if not (
             question
             or strong

@@ -83,7 +83,9 @@ class Lexicon:
     lead_ins: Words
     starting: Words  # with the name of a meal: it begins now
     planned: Words
-    food_advice: Words
+    food_advice: Words  # how a question about food opens
+    meal_advice: Words  # whole questions about food that name none
+    is_it_fine: Words  # behind a food: `mango, is that ok?`
     amounts: Words  # units of food
     sizes: Words
     not_eaten: Words  # words that show that food is spoken of, not eaten

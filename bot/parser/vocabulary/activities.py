@@ -218,7 +218,6 @@ calisthenics, warm up exercises, football match, football practice, football tra
 soccer practice
 a game of {football|soccer|cricket|basketball|tennis|badminton|golf|squash|rugby|netball
   volleyball|hockey|bowls|pickleball|table tennis|ping pong}
-{3|4|5|6|7|8|9|11} a side (football|soccer|hockey|rugby|netball|game), five a side(s)
 football, soccer, cricket, basketball, tennis, table tennis, ping pong, badminton, volleyball
 netball, hockey, rugby, baseball, softball, pickleball, handball, lawn bowls, petanque, kabaddi
 lacrosse, shinty, hurling, camogie, kickabout, round of golf, nine holes, 9 holes, 18 holes
@@ -490,4 +489,18 @@ NOT_ACTIVITY_PHRASES_SPANISH: Final[tuple[str, ...]] = phrases(
     me lave las manos, lavarme las manos, manos lavadas, en el camino, me quede sin
     corri peligro, se corrio, baile de san vito
     """
+)
+
+#: Work whose object may be food that nobody eats (`pounded yam for 30 min`): the verb alone, for
+#: what no phrase above holds.
+WORK: Final = frozenset(
+    phrases(
+        """
+        pounded, peeled, chopped, grated, ground, kneaded, shelled, shucked, picked, sold, watered, fed, washed
+        harvested, planted, weeded, dug, hoed, plucked, cleaned, carried, milked, threshed, winnowed, sieved
+        fetched, gathered, collected, packed, loaded, unloaded, stacked, sorted, served, delivered, raked
+        ploughed, plowed, tilled, sowed, pruned, husked, sifted, hauled, lifted, swept, stood, rode, swam, hung
+        built, cut, threw, taught, knelt, wrung, spun, sewn, led, shook, trod, strode, scrubbed, mopped, painted
+        """
+    )
 )
