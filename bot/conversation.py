@@ -5,7 +5,7 @@ inside a turn: what is to be said goes into the outbox.
 """
 
 import logging
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
@@ -114,6 +114,23 @@ class Conversation:
                 work.set_wake(who, again)
                 work.educators.put_off(who, again)
             return Outcome(wake_at=again)
+
+    def wake_all(self, people: Sequence[str], now: datetime) -> Outcome:
+        """Do what is due for several: one transaction, so one wait for the disk.
+
+        Where one turn fails, each is taken in a transaction of its own, so that it fails alone.
+        """
+        if len(people) == 1:
+            return self.wake(people[0], now)
+        at = _to_millisecond(now)
+        try:
+            return self._store.attempt(
+                lambda work: _together([self._rouse(work, who, at) for who in people])
+            )
+        except Exception as error:
+            if is_outage(error):
+                raise
+            return _together([self.wake(who, now) for who in people])
 
     def enrol(self, participant: Participant, now: datetime, *, chat: str | None = None) -> Outcome:
         """Take in somebody who consented elsewhere; nothing is said to them for it.
@@ -288,6 +305,11 @@ def _outcome(kept: Kept, after: Outcome = NOTHING) -> Outcome:
     """What a turn left behind, with what it meant to an educator."""
     wakes = [wake for wake in (kept.wake_at, after.wake_at) if wake is not None]
     return Outcome(said=kept.said + after.said, wake_at=min(wakes, default=None))
+
+
+def _together(outcomes: Sequence[Outcome]) -> Outcome:
+    wakes = [one.wake_at for one in outcomes if one.wake_at is not None]
+    return Outcome(said=sum(one.said for one in outcomes), wake_at=min(wakes, default=None))
 
 
 def _never_at_once(turn: Turn, now: datetime) -> Turn:

@@ -400,13 +400,15 @@ class Service:
             return Due(next_at=now + timedelta(seconds=1))
         return Due(who=who, next_at=next_at)
 
-    async def _wake(self, who: str, now: datetime) -> None:
+    async def _wake(self, people: tuple[str, ...], now: datetime) -> None:
         self._in_turn += 1
         try:
-            with self._meter.timed(Turn.WAKE):
-                self._after(await self._writer.run(self._conversation.wake, who, now))
+            with contextlib.ExitStack() as timed:
+                for _ in people:  # each of them waits until all are kept
+                    timed.enter_context(self._meter.timed(Turn.WAKE))
+                self._after(await self._writer.run(self._conversation.wake_all, people, now))
         except DBAPIError as error:
-            say(_LOG, logging.ERROR, "wake put off", who=who, error=place_of(error))
+            say(_LOG, logging.ERROR, "wake put off", people=len(people), error=place_of(error))
             await asyncio.sleep(1)
         finally:
             self._in_turn -= 1

@@ -14,6 +14,9 @@ from scheduler.port import AskDue, OnWake
 
 #: People woken before others on the event loop get their turn.
 BATCH = 50
+#: Of these so many together: one commit for all of them. Few enough that whoever writes just
+#: then waits for milliseconds only.
+TOGETHER = 5
 #: However far away the next wake is, look again after this: the machine's clock may have been
 #: set, or the machine may have slept, and another process may have written to the database.
 LONGEST_WAIT = timedelta(seconds=30)
@@ -36,8 +39,8 @@ class InProcessEngine:
             while True:
                 self._ring.clear()
                 found = await due(self._clock.now(), BATCH)
-                for who in found.who:
-                    await on_wake(who, self._clock.now())
+                for first in range(0, len(found.who), TOGETHER):
+                    await on_wake(found.who[first : first + TOGETHER], self._clock.now())
                 if not found.who:
                     self._arm(found.next_at)
                     await self._ring.wait()

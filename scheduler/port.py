@@ -25,8 +25,8 @@ class Due:
 
 #: `due(until, limit)` asks the database.
 AskDue = Callable[[datetime, int], Awaitable[Due]]
-#: `on_wake(who, now)` does what is due for one person and moves their next wake on.
-OnWake = Callable[[str, datetime], Awaitable[None]]
+#: `on_wake(people, now)` does what is due for each of them and moves their next wakes on.
+OnWake = Callable[[tuple[str, ...], datetime], Awaitable[None]]
 
 
 class Engine(Protocol):

@@ -129,9 +129,15 @@ class Store:
         Raises sqlalchemy.exc.DBAPIError where the database refuses (full disk, lock).
         """
         with self._backend.one_turn():
-            with self.engine.begin() as connection:
-                work = Work(connection, self._cache, self._backend)
-                yield work
+            work: Work | None = None
+            try:
+                with self.engine.begin() as connection:
+                    work = Work(connection, self._cache, self._backend)
+                    yield work
+            except BaseException:
+                if work is not None:
+                    work.undone()
+                raise
             work.committed()
 
     def attempt(self, turn: Callable[[Work], R]) -> R:

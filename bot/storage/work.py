@@ -151,6 +151,11 @@ class Work:
         for call in self._afterwards.calls:
             call()
 
+    def undone(self) -> None:
+        """Called by the store where nothing of it stands: what was seen in it is forgotten too."""
+        for who in self._wakes:
+            self._cache.drop(who)
+
     # --- updates ---------------------------------------------------------------------------
 
     def first_sight(self, update_id: int, real_now: datetime) -> bool:

@@ -146,7 +146,7 @@ class PostgresEngine:
         async def wake(who: str, at: str) -> None:
             # The two clocks may differ by a moment; nobody is to be found not yet due by it.
             now = max(self._clock.now(), datetime.fromisoformat(at))
-            await on_wake(who, now)
+            await on_wake((who,), now)
 
     # --- handing over ----------------------------------------------------------------------
 

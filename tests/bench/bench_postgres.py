@@ -125,8 +125,8 @@ def wake_with_ours(url: str) -> None:
             async def due(until: datetime, limit: int) -> Due:
                 return await asyncio.to_thread(look, until, limit)
 
-            async def on_wake(who: str, _now: datetime) -> None:
-                await _wake(pool, who)
+            async def on_wake(people: tuple[str, ...], _now: datetime) -> None:
+                await _wake(pool, people[0])
 
             _tell(0)
             await engine.run(due, on_wake)

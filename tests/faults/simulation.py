@@ -279,8 +279,8 @@ class Simulation:
             with suppress(OperationalError):
                 with self.store.turn() as work:
                     due, _ = work.due(self.clock.now(), 50)
-                for who in due:
-                    self.conversation.wake(who, self.clock.now())
+                for first in range(0, len(due), 5):
+                    self.conversation.wake_all(due[first : first + 5], self.clock.now())
                 self.delivery.nudge()
 
     # --- what must hold --------------------------------------------------------------------

@@ -35,7 +35,8 @@ class People:
         found = sorted((at, who) for who, at in self.wakes.items() if at <= until)[:limit]
         return Due(who=tuple(who for _, who in found), at=tuple(at for at, _ in found))
 
-    async def wake(self, who: str, now: datetime) -> None:
+    async def wake(self, people: tuple[str, ...], now: datetime) -> None:
+        (who,) = people
         if self.holds is not None:
             await self.holds.wait()
         if self.fails:

@@ -6,7 +6,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from scheduler.clock import LiveClock, Rate, SteppedClock, real_now
-from scheduler.in_process import InProcessEngine
+from scheduler.in_process import TOGETHER, InProcessEngine
 from scheduler.port import Due
 from scheduler.virtual import VirtualClock, VirtualEngine
 
@@ -20,6 +20,7 @@ class People:
         self.wakes = dict(wakes)
         self.woken: list[tuple[str, datetime]] = []
         self.asked = 0
+        self.together: list[int] = []
 
     async def due(self, now: datetime, limit: int) -> Due:
         self.asked += 1
@@ -27,8 +28,10 @@ class People:
         later = [at for at in self.wakes.values() if at > now]
         return Due(who=tuple(name for _, name in who), next_at=min(later, default=None))
 
-    async def wake(self, who: str, now: datetime) -> None:
-        self.wake_at_once(who, now)
+    async def wake(self, people: tuple[str, ...], now: datetime) -> None:
+        self.together.append(len(people))
+        for who in people:
+            self.wake_at_once(who, now)
 
     def wake_at_once(self, who: str, now: datetime) -> None:
         assert now >= self.wakes.pop(who), "never early"
@@ -71,6 +74,14 @@ class TestInProcess:
         await until(lambda: people.woken != [], seconds=2)
         task.cancel()
         assert people.woken[0][0] == "near"
+
+    async def test_many_due_at_once_are_woken_a_few_together_and_all_of_them(self) -> None:
+        people = People(**{f"p{n}": real_now() for n in range(123)})
+        engine = InProcessEngine(LiveClock.plain())
+        task = asyncio.create_task(engine.run(people.due, people.wake))
+        await until(lambda: len(people.woken) == 123)
+        task.cancel()
+        assert max(people.together) == TOGETHER
 
     async def test_a_later_nudge_costs_no_look(self) -> None:
         people = People()
