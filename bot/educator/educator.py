@@ -77,11 +77,12 @@ class Visit:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Usual:
-    """What the last invitation said of place, unit and emergency number."""
+    """What the last invitation said of place, unit, emergency number and language."""
 
     zone: str
     unit: Unit | None
     emergency_number: str | None
+    language: str = "en"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -39,7 +39,7 @@ from bot.turns.teaching_reading import Wished, named, plain, wished
 from bot.turns.teaching_releasing import waiting
 from bot.words.educator import Wish
 from bot.words.educator_lines import who_words
-from bot.words.language import LANGUAGES, language
+from bot.words.language import language, language_named
 
 __all__ = [
     "Code",
@@ -211,12 +211,12 @@ def _first_steps(begun: Lesson) -> tuple[str, ...]:
 
 def _language_chosen(begun: Lesson, text: str) -> bool:
     """A language told by its name, in any language, is spoken from now on."""
-    for one in LANGUAGES.values():
-        if plain(text) in one.asks.language_words:
-            begun.educator = replace(begun.educator, language=one.code)
-            begun.answer(begun.asks.language_set)
-            return True
-    return False
+    code = language_named(plain(text))
+    if code is None:
+        return False
+    begun.educator = replace(begun.educator, language=code)
+    begun.answer(begun.asks.language_set)
+    return True
 
 
 def _grant(begun: Lesson, told: Wished, quoted: str | None) -> None:

@@ -16,12 +16,14 @@ from bot.turns.teaching_desk import Lesson, talking
 from bot.turns.teaching_reading import plain
 from bot.units import Unit
 from bot.words.educator import EducatorSentences
+from bot.words.language import LANGUAGES, language, language_named
 
-FIT, SAME, ZONE, UNIT, MEAL, LOWS, KETONES, SPECIAL, NUMBER, LABEL = (
+FIT, SAME, ZONE, UNIT, LANGUAGE, MEAL, LOWS, KETONES, SPECIAL, NUMBER, LABEL = (
     "invite:fit",
     "invite:same",
     "invite:zone",
     "invite:unit",
+    "invite:language",
     "invite:meal",
     "invite:lows",
     "invite:ketones",
@@ -29,9 +31,9 @@ FIT, SAME, ZONE, UNIT, MEAL, LOWS, KETONES, SPECIAL, NUMBER, LABEL = (
     "invite:number",
     "invite:label",
 )
-ORDER = (FIT, SAME, ZONE, UNIT, MEAL, LOWS, KETONES, SPECIAL, NUMBER, LABEL)
+ORDER = (FIT, SAME, ZONE, UNIT, LANGUAGE, MEAL, LOWS, KETONES, SPECIAL, NUMBER, LABEL)
 #: What `same` answers for all of them.
-OF_SAME = (ZONE, UNIT, NUMBER)
+OF_SAME = (ZONE, UNIT, LANGUAGE, NUMBER)
 OPEN = "open"  # left to be asked when the participant joins, or not known
 
 TAIL = 4
@@ -54,7 +56,7 @@ class _Question:
     text: Callable[[EducatorSentences, Educator], str]
     buttons: Callable[[EducatorSentences, Educator], tuple[str, ...]]
     answer: Answer
-    again: Callable[[EducatorSentences], str]
+    again: Callable[[EducatorSentences, Educator], str]
 
 
 def _yes_no(text: str, _at: datetime, say: EducatorSentences) -> str | None:
@@ -77,6 +79,10 @@ def _unit(text: str, _at: datetime, say: EducatorSentences) -> str | None:
     if "mmol" in words:
         return Unit.MMOL_L.value
     return Unit.MG_DL.value if "mg" in words else None
+
+
+def _language(text: str, _at: datetime, _say: EducatorSentences) -> str | None:
+    return language_named(plain(text))
 
 
 def _meal(text: str, at: datetime, say: EducatorSentences) -> str | None:
@@ -116,7 +122,12 @@ def _last(say: EducatorSentences, educator: Educator) -> str:
     parts = (
         ()
         if usual is None
-        else (usual.zone, usual.unit and usual.unit.value, usual.emergency_number)
+        else (
+            usual.zone,
+            usual.unit and usual.unit.value,
+            language(usual.language).asks.language_name,
+            usual.emergency_number,
+        )
     )
     return say.same_as_last.format(last=", ".join(part for part in parts if part))
 
@@ -126,56 +137,62 @@ QUESTIONS: Mapping[str, _Question] = {
         lambda say, _: f"{say.for_whom}\n\n{say.for_whom_question}",
         lambda say, _: say.yes_no,
         _yes_no,
-        lambda say: say.yes_or_no,
+        lambda say, _: say.yes_or_no,
     ),
-    SAME: _Question(_last, lambda say, _: say.yes_no, _yes_no, lambda say: say.yes_or_no),
+    SAME: _Question(_last, lambda say, _: say.yes_no, _yes_no, lambda say, _: say.yes_or_no),
     ZONE: _Question(
         lambda say, educator: say.invite_zone.format(zone=educator.zone),
         lambda _, educator: (educator.zone,),
         _zone,
-        lambda say: say.zone_unknown,
+        lambda say, _: say.zone_unknown,
     ),
     UNIT: _Question(
         lambda say, _: say.invite_unit,
         lambda say, _: say.unit_buttons,
         _unit,
-        lambda say: say.invite_unit,
+        lambda say, _: say.invite_unit,
+    ),
+    LANGUAGE: _Question(
+        lambda _, educator: language(educator.language).asks.invite_language,
+        lambda _say, _: tuple(one.asks.language_name for one in LANGUAGES.values()),
+        _language,
+        lambda _, educator: language(educator.language).asks.invite_language,
     ),
     MEAL: _Question(
         lambda say, _: say.invite_meal,
         lambda say, _: (say.ask_them_button,),
         _meal,
-        lambda say: say.meal_unknown,
+        lambda say, _: say.meal_unknown,
     ),
     LOWS: _Question(
         lambda say, _: say.invite_lows,
         lambda say, _: say.yes_no_unknown,
         _yes_no_unknown,
-        lambda say: say.invite_lows,
+        lambda say, _: say.invite_lows,
     ),
     KETONES: _Question(
         lambda say, _: say.invite_ketones,
         lambda say, _: say.yes_no_unknown,
         _yes_no_unknown,
-        lambda say: say.invite_ketones,
+        lambda say, _: say.invite_ketones,
     ),
     SPECIAL: _Question(
         lambda say, _: say.invite_special,
         lambda say, _: say.special_buttons,
         _special,
-        lambda say: say.special_unknown,
+        lambda say, _: say.special_unknown,
     ),
     NUMBER: _Question(
         lambda say, _: say.invite_number,
         lambda say, _: ("112", "911", say.special_buttons[0]),
         _number,
-        lambda say: say.number_unknown,
+        lambda say, _: say.number_unknown,
     ),
     LABEL: _Question(
         lambda say, _: say.invite_label,
         lambda say, _: (say.special_buttons[0],),
         _label,
-        lambda say: say.invite_label,
+        lambda say, _: say.invite_label,
     ),
 }
 
@@ -211,7 +228,7 @@ def ask_again(lesson: Lesson) -> None:
     talk = lesson.educator.talk
     if talk is not None:
         question = QUESTIONS[talk.stage]
-        lesson.answer(question.again(lesson.say), _buttons(lesson, question))
+        lesson.answer(question.again(lesson.say, lesson.educator), _buttons(lesson, question))
 
 
 def joined_by(educator: Educator, person: Participant, code: str) -> Educator:
@@ -256,12 +273,13 @@ def _invite(lesson: Lesson, known: Mapping[str, str], fresh: Code) -> None:
             zone=known[ZONE],
             unit=None if known[UNIT] == OPEN else Unit(known[UNIT]),
             emergency_number=None if known[NUMBER] == OPEN else known[NUMBER],
+            language=known[LANGUAGE],
         )
     invitation = Invitation(
         zone=usual.zone,
         unit=usual.unit,
         main_meal=None if known[MEAL] == OPEN else time.fromisoformat(known[MEAL]),
-        language=educator.language,
+        language=usual.language,
         may_go_low=_known(known[LOWS]),
         ketone_risk=_known(known[KETONES]),
         emergency_number=usual.emergency_number,

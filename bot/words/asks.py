@@ -38,6 +38,8 @@ class AskSentences:
     export_head: str
     chatter_words: frozenset[str]
     chatter: str
+    language_name: str
+    invite_language: str
     language_words: frozenset[str]
     language_set: str
 

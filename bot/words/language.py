@@ -90,6 +90,14 @@ SPANISH = Language(
 LANGUAGES = {one.code: one for one in (ENGLISH, SPANISH)}
 
 
+def language_named(plain: str) -> str | None:
+    """The code of a language that is told by its name, in any language; None if it is none."""
+    for one in LANGUAGES.values():
+        if plain == one.code or plain in one.asks.language_words:
+            return one.code
+    return None
+
+
 def language(code: str) -> Language:
     """The language with this code; English where it is not spoken yet."""
     return LANGUAGES.get(code.split("-", maxsplit=1)[0].casefold(), ENGLISH)

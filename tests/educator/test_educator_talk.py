@@ -54,7 +54,7 @@ def test_invitation_says_first_whom_it_is_for(room: Classroom, edu: str) -> None
 
 
 def test_invitation_carries_what_was_told_into_the_participant(room: Classroom, edu: str) -> None:
-    answers = ["invite", "yes", "Nairobi", "mmol/L", "13:30", "don't know", "no"]
+    answers = ["invite", "yes", "Nairobi", "mmol/L", "english", "13:30", "don't know", "no"]
     room.says("edu", *answers, "acarbose, fluid limit and her daughter writes")
     [told] = room.says("edu", "999", "Ana")
     code = code_of(told)
@@ -73,11 +73,13 @@ def test_invitation_carries_what_was_told_into_the_participant(room: Classroom, 
 
 
 def test_second_invitation_does_not_ask_again_what_is_the_same(room: Classroom, edu: str) -> None:
-    first = ["invite", "yes", "UTC", "mg/dL", "ask them", "no", "no", "none", "112", "none"]
+    first = ["invite", "yes", "UTC", "mg/dL", "es", "ask them", "no", "no", "none", "112", "none"]
     room.says("edu", *first)
-    assert "UTC, mg/dL, 112" in room.says("edu", "invite", "yes")[0]
+    assert "UTC, mg/dL, Español, 112" in room.says("edu", "invite", "yes")[0]
     [told] = room.says("edu", "yes", "ask them", "no", "no", "none", "none")
     assert "code is" in told
+    [welcome] = room.say("ana", f"/start {code_of(told)}")
+    assert "bienvenida" in welcome, "the language is the same as last time, too"
 
 
 def test_odd_answers_are_asked_again_and_cancel_ends_it(room: Classroom, edu: str) -> None:

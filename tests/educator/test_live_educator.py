@@ -20,7 +20,7 @@ async def a_morning_with(teacher: Talk) -> None:
     trial = teacher.trial
     code = trial.invite(Invitation(zone=LISBON, role=Role.EDUCATOR))
     answers = (f"/start {code}", "yes", "Mon-Fri 8:00-16:00", "none", "invite", "yes", LISBON)
-    for answer in (*answers, "mg/dL", "ask them", "no", "no", "none", "112", "Ana"):
+    for answer in (*answers, "mg/dL", "English", "ask them", "no", "no", "none", "112", "Ana"):
         [told] = await teacher.say(answer)
     code = told.text.split("/start ")[1].split()[0]
 

@@ -20,7 +20,8 @@ TYPED = (
     "plan Ana", "terminar plan Ana", "nota Ana: nos vemos el lunes", "nota Ana", "apodo Ana Anita",
     "apodo", "ver nadie", "grupo", "horario lun-jue 9-13", "horario", "suplente NADIE",
     "sin suplente", "ausente", "volví", "vista 9", "cancelar", "cualquier cosa", "aceptar X",
-    "invitar", "sí", "Bogotá", "mg/dL", "que lo diga", "no sé", "no", "ninguno", "123", "Beto",
+    "invitar", "sí", "Bogotá", "mg/dL", "klingon", "Español", "que lo diga", "no sé", "no",
+    "ninguno", "123", "Beto",
 )  # fmt: skip
 
 
@@ -66,8 +67,8 @@ def test_english_would_be_noticed(room: Classroom) -> None:
 
 def test_an_invitation_goes_on_in_the_educators_language(room: Classroom) -> None:
     joined(room)
-    answers = ("invitar", "sí", "Bogotá", "mg/dL", "que lo diga", "no", "no", "ninguno", "123")
-    [told] = room.says("edu", *answers, "Beto")
+    answers = ("invitar", "sí", "Bogotá", "mg/dL", "español", "que lo diga", "no", "no", "ninguno")
+    [told] = room.says("edu", *answers, "123", "Beto")
     code = told.split("/start ")[1].split()[0]
     [welcome] = room.say("beto", f"/start {code}")
     assert not ENGLISH.search(welcome)

@@ -46,6 +46,8 @@ ASKS = AskSentences(
         | {"hello", "good morning", "good afternoon", "got it", "\N{THUMBS UP SIGN}"}
     ),
     chatter='I am here. "roster" shows who needs a look, "alerts" what is open.',
+    language_name="English",
+    invite_language="Which language do they read: English or Español?",
     language_words=frozenset({"english", "in english", "write in english", "inglés", "en inglés"}),
     language_set="I write in English to you now. What your participants read stays as they chose.",
     fast_waits="{who} asks about fasting days. It waits for you. If it is safe for them, text the "

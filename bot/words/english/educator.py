@@ -134,7 +134,7 @@ EDUCATOR = EducatorSentences(
     "loss with ketones. They own a meter, and agree themselves when they join.",
     for_whom_question="Is it right for this person? Text yes or no.",
     not_for_them="Then no code. Please care for them in another way.",
-    same_as_last="Same place, unit and emergency number as last time ({last})?",
+    same_as_last="Same place, unit, language and emergency number as last time ({last})?",
     invite_zone="Where do they live? Text a big city in their time zone. Your own: {zone}.",
     invite_unit="What does their meter show?",
     unit_buttons=("mg/dL", "mmol/L", "ask them"),

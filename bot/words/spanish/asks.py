@@ -45,6 +45,8 @@ ASKS = AskSentences(
         | {"buenos días", "buenos dias", "buenas tardes", "\N{THUMBS UP SIGN}"}
     ),
     chatter='Aquí estoy. "lista" muestra a quién mirar, "alertas" lo que está abierto.',
+    language_name="Español",
+    invite_language="¿Qué idioma lee: English o Español?",
     language_words=frozenset({"español", "espanol", "en español", "en espanol", "spanish"}),
     language_set="Ahora le escribo en español. Lo que leen sus participantes queda como ellos "
     "eligieron.",

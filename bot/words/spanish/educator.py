@@ -137,7 +137,7 @@ EDUCATOR = EducatorSentences(
     "entrar.",
     for_whom_question="¿Es lo adecuado para esta persona? Escriba sí o no.",
     not_for_them="Entonces no hay código. Por favor, atienda a esa persona de otra manera.",
-    same_as_last="¿El mismo lugar, unidad y número de emergencias que la última vez ({last})?",
+    same_as_last="¿Lo mismo que la última vez: lugar, unidad, idioma, emergencias ({last})?",
     invite_zone="¿Dónde vive? Escriba una ciudad grande de su zona horaria. La de usted: {zone}.",
     invite_unit="¿Qué muestra su medidor?",
     unit_buttons=("mg/dL", "mmol/L", "que lo diga"),
