@@ -50,7 +50,8 @@ def run(args: argparse.Namespace) -> int:
         for store, which in ((source, "--from"), (target, "--to")):
             _refuse_served(store, which)
         try:
-            with tqdm(total=rows_of(source), disable=None, unit=" rows", desc="copying") as bar:
+            steps = 2 * rows_of(source)  # each row is copied, and read back
+            with tqdm(total=steps, disable=None, unit=" rows", desc="copying") as bar:
                 contents = move(source, target, moved=bar.update)
         except (DBAPIError, ValueError) as error:  # the driver refuses NUL characters by the latter
             told = str(getattr(error, "orig", error)).partition("\n")[0]
