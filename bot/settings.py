@@ -39,10 +39,24 @@ class Settings(BaseSettings):
     @field_validator("telegram_api")
     @classmethod
     def _address(cls, value: str) -> str:
-        parts = urlsplit(value)
-        if parts.scheme not in ("http", "https") or not parts.netloc:
-            raise ValueError("must be scheme, host and port, as in http://localhost:8081")
+        wrong = ValueError("must be scheme, host and port, as in http://localhost:8081")
+        try:
+            parts = urlsplit(value.rstrip("/"))
+            no_port = parts.port == 0
+        except ValueError:  # a port beyond the last
+            raise wrong from None
+        more = parts.path or parts.query or parts.fragment or any(map(str.isspace, value))
+        if parts.scheme not in ("http", "https") or not parts.hostname or no_port or more:
+            raise wrong
         return value.rstrip("/")
+
+    @field_validator("database")
+    @classmethod
+    def _file(cls, value: str) -> str:
+        # SQLAlchemy takes these for a database in memory: everything would be gone at the end.
+        if value in ("sqlite:", "sqlite://", "sqlite:///", "sqlite:///:memory:"):
+            raise ValueError("must name a file, as in sqlite:///afterplate.db")
+        return value
 
     @field_validator("log", mode="before")
     @classmethod
