@@ -4,8 +4,9 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from bot.parser.durations import NUMBER, duration, minutes_of
@@ -13,7 +14,6 @@ from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases
-from bot.parser.vocabulary.activities import WORK
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -103,42 +103,102 @@ _AT_REST = frozenset(
 ) - {"played", "cards"}
 
 
-#: Said of food as often as of work: no activity by themselves (`smoked fish 20 min`).
-_COOKED = frozenset(
-    "smoked fried grilled stewed mashed stuffed braised sauteed curried dried salted iced minced "
-    "whipped glazed candied spiced pickled toasted poached scrambled buttered sliced diced crusted "
-    "battered breaded sweetened flavoured flavored mixed cured canned tinned refried loaded roast".split()
-)
-
-
 def unlisted(
     page: Page, found: list[Doing], measured: list[Measure], food_at: set[int]
 ) -> list[Doing]:
-    """Something done for a while that is in no list: a verb of the past with a length of time."""
+    """Something done for a while that is in no list: a word in `-ed` with a length of time."""
     for index, token in enumerate(page.tokens):
         word = token.word
-        past = (word.endswith("ed") and len(word) > 4) or word in WORK
-        if not past or not page.free(index) or word in _AT_REST | _COOKED:
+        if not (word.endswith("ed") and len(word) > 4 and page.free(index)) or word in _AT_REST:
             continue
-        beside = [m for m in measured if m.minutes is not None and 0 < m.start - index <= 7]
-        between = range(index, beside[0].start) if beside else range(0)
-        if not between or not _BREAKS.isdisjoint(page.words(index, beside[0].start)):
-            continue
-        if word in WORK or food_at.isdisjoint(between):
+        beside = [m for m in measured if m.minutes is not None and 0 < m.start - index <= 6]
+        between = beside and set(page.words(index, beside[0].start))
+        if (
+            between
+            and not between & {",", ".", ";"}
+            and not food_at & set(range(index, beside[0].start))
+        ):
             return [Doing(start=index, end=index + 1)]
     return []
 
 
-_BREAKS = frozenset(", . ; before after then antes despues ate had".split())
+#: Work of the hands on things, food among them: with a length of time it is an activity.
+_WORK = frozenset(
+    "picked picking peeled peeling pounded pounding dug digging planted planting sold selling fed feeding "
+    "watered watering hoed hoeing harvested harvesting sorted sorting carried carrying loaded loading "
+    "unloaded packed packing stacked stacking swept sweeping washed washing scrubbed scrubbing painted "
+    "painting fixed fixing repaired repairing built building moved moving hauled hauling pushed pushing "
+    "pulled pulling dragged dragging folded folding ironed ironing raked raking weeded weeding trimmed "
+    "trimming pruned pruning kneaded kneading husked husking shelled shelling shucked shucking threshed "
+    "threshing winnowed winnowing ground grinding fished fishing gutted gutting tended tending herded "
+    "herding milked milking groomed grooming chased chasing served serving stood standing worked working "
+    "climbed climbing gathered gathering collected collecting fetched fetching dried drying spread "
+    "spreading turned tilled tilling ploughed ploughing plowed sowed sowing sawed sawing split splitting "
+    "hammered hammering decorated decorating polished polishing dusted dusting mopped mopping hoovered "
+    "hoovering vacuumed vacuuming cleaned cleaning cleared clearing shovelled shovelling shoveled "
+    "delivered delivering lifted lifting rode riding rowed rowing played playing danced dancing practised "
+    "practising practiced practicing marched marching stirred stirring sieved sieving pressed stomped "
+    "shopped shopping bathed bathing minded hung hanging chopped chopping stocked stocking hawked hawking "
+    "vended vending sewed sewing wove weaving threw throwing kicked kicking juggled skipped jumped jumping "
+    "tidied tidying walked walking ran running swam cycled cycling pushed wheeled".split()
+)
+_NEVER_WORKED = frozenset("up out off myself hands feet hair face teeth".split())
+#: Up to this many words between the work and its length (`sold fish at the big market`).
+_WORKED_ON = 7
+_LATER = frozenset("ago after later back before earlier since post following".split())
+_STOPS = frozenset(", . ; ! ? ( ) > : then and after before".split())
 
 
-def objects(page: Page, doing: Doing, measured: list[Measure]) -> range:
-    """What is worked on, between the work and its length (`hoed the maize 40 min`)."""
-    for measure in measured:
-        gap = range(doing.start, measure.start)
-        if measure.minutes is not None and 0 < measure.start - doing.end <= 6:
-            return gap if _BREAKS.isdisjoint(page.words(doing.end, measure.start)) else range(0)
-    return range(0)
+def worked(page: Page, language: str) -> list[Doing]:
+    """Work on food or on any other thing, with its length behind it (`peeled potatoes 30 min`) or
+    before it (`2 hours picking coffee`)."""
+    places = [i for i, token in enumerate(page.tokens) if token.word in _WORK and page.free(i)]
+    if not places:
+        return []
+    found = []
+    for measure in measures(page, language):
+        behind = page.tokens[measure.end].word if measure.end < len(page.tokens) else ""
+        if behind in _LATER:
+            continue
+        place = bisect_left(places, measure.start)
+        first = bisect_left(places, measure.start - _WORKED_ON - 1)
+        before = next((at for at in places[first:place] if _on_things(page, at, measure)), None)
+        if before is not None:
+            found.append(Doing(start=before, end=measure.start))
+            continue
+        if place < len(places) and places[place] - measure.end <= 1 and measure.minutes is not None:
+            first = places[place]
+            if page.tokens[first].word.endswith("ing"):
+                found.append(Doing(start=first, end=_object_end(page, first + 1)))
+    return found
+
+
+def _on_things(page: Page, index: int, measure: Measure) -> bool:
+    """Whether nothing parts the work at `index` from its length."""
+    words = page.words(index + 1, measure.start)
+    return not _STOPS & set(words) and not _NEVER_WORKED & set(words[:1])
+
+
+def _object_end(page: Page, index: int) -> int:
+    """Where the thing worked on ends: at a mark, a number, or a word that begins something else."""
+    last = min(index + 4, len(page.tokens))
+    while index < last and page.tokens[index].word.isalpha() and page.free(index):
+        if page.tokens[index].word in _STOPS:
+            break
+        index += 1
+    return index
+
+
+def joined(listed: list[Doing], worked: list[Doing]) -> list[Doing]:
+    """The activities of the lists and the work: what overlaps is one (`line dancing for 1 hr`)."""
+    rest = list(listed)
+    for work in worked:
+        met = [one for one in rest if one.start < work.end and work.start < one.end]
+        if any(not one.over for one in met):
+            continue
+        rest = [one for one in rest if one not in met]
+        rest.append(replace(work, start=min([work.start, *(one.start for one in met)])))
+    return sorted(rest, key=lambda one: one.start)
 
 
 def measures(page: Page, language: str) -> list[Measure]:

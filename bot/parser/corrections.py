@@ -23,6 +23,14 @@ _N = r"\d+(?:\.\d+)?"
 _UNIT = r"(?: (?P<mg>mg / dl|mg dl|mg %|mgs?)| (?P<mmol>mmols? / l|mmols?|mm))?"
 
 
+#: Behind a few small words only what says that something was wrong calls for a correction.
+_WRONG = (
+    r"(?:(?:that|thats|the|last|one|reading|number|value|i|got|it|its|is|was|sorry|oops|my|previous|text|message|to|a|just) ){1,6}"
+    r"(?:should be|should have been|shouldve been|should read|should say|was meant to be|ought to be|typo|wrong|incorrect|mistake|error|mistyped|misread|mixed up)"
+    r"|(?:fat|clumsy|slippery|cold|butter) (?:fingers?|fingered|thumbs?)|wrong (?:key|button|digit|digits)|autocorrect"
+)
+
+
 @dataclass(frozen=True, slots=True)
 class _Patterns:
     removal: re.Pattern[str]
@@ -63,7 +71,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"
         ),
         put_but=re.compile(
-            rf"{small}(?:typed|put|wrote|sent|entered|said|gave|told you|read|saw|misread|puse|escribi|mande|dije)(?: (?:it|as|in|you|the|number))* (?P<old>{_N})(?: (?:,|\.|;|-|but|it|its|was|is|should|be|actually|really|meant|i|have|been|to|say|the|meter|says|said|number|pero|era|es|fue|in|fact|put|type|right|instead|of))+ (?P<new>{_N}){_UNIT}{tail}"
+            rf"{small}(?:typed|put|wrote|sent|entered|said|gave|told you|read|saw|misread|puse|escribi|mande|dije)(?: (?:it|as|in|you|the|number))* (?P<old>{_N})(?: (?:,|\.|;|-|but|and|it|its|was|is|should|be|actually|really|meant|i|have|been|to|say|the|meter|says|said|number|pero|era|es|fue|in|fact|put|type|right|instead|of))+ (?P<new>{_N}){_UNIT}{tail}"
         ),
         replaced=re.compile(
             rf"(?:please )?(?:replace|change|swap|update|fix|correct|cambia|reemplaza|corrige) (?:the |that |my |el )?(?P<old>{_N}) (?:with|to|for|into|by|por|a|con) (?P<new>{_N}){_UNIT}{tail}"
@@ -72,7 +80,7 @@ def _patterns(language: str) -> _Patterns:
             rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"
         ),
         cued=re.compile(
-            rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so) (?:, )?)*(?:{cue}|no ,) {small}(?P<new>{_N}){_UNIT}{tail}"
+            rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so) (?:, )?)*(?:{cue}|no ,|{_WRONG}) {small}(?P<new>{_N}){_UNIT}{tail}"
         ),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
         starred=re.compile(rf"\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),

@@ -6,9 +6,10 @@ times, then values, and the leads to food last: each finder sees only what is le
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
+from bisect import bisect_left
 from dataclasses import dataclass, field
 
-from bot.entries import Skip, Strips
+from bot.entries import Asked, Skip, Strips
 from bot.parser import (
     activity,
     advice,
@@ -88,13 +89,15 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     wishes = advice.medicine(page, language) + ([wish] if wish else [])
     if not feelings:  # `she passed out, what do I do`
         wishes += requests.in_clauses(page, language)
-    dishes = food.find(page, language)
+    worked = activity.worked(page, language)
+    dishes = food.find(page, language, frozenset(activity.tokens_of(worked)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
     wishes += advice.food_advice(page, language, food_at)
     dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
     all_found = Findings(
-        subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes
-    )
+        subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes,
+        doings=worked,
+    )  # fmt: skip
     all_found.then = {
         index
         for index, token in enumerate(page.tokens)
@@ -131,9 +134,12 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     """Activities, moments and times, which share their words."""
     all_found.planned = meals.planned(page, language)
     all_found.done = activity.said_done(page, language)
-    doings = activity.find(page, language)
-    dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
-    all_found.dishes = [dish for dish in all_found.dishes if not _within(dish, doings)]
+    worked = [each for each in all_found.doings if not page.any_taken(each.start, each.end)]
+    doings = activity.joined(activity.find(page, language), worked)
+    busy = activity.tokens_of(worked)
+    all_found.dishes = [
+        dish for dish in all_found.dishes if dish.start not in busy and not _within(dish, doings)
+    ]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     doings = [doing for doing in doings if not dish_at & set(range(doing.start, doing.end))]
     _under_way(page, all_found, doings)
@@ -170,9 +176,21 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
 def _objects(page: Page, all_found: Findings) -> None:
     """What is worked on is not eaten (`hoed the maize 40 min`)."""
     for doing in all_found.doings:
-        worked_on = activity.objects(page, doing, all_found.measures)
-        if worked_on:
-            all_found.dishes = [dish for dish in all_found.dishes if dish.start not in worked_on]
+        place = bisect_left(all_found.measures, doing.end, key=lambda measure: measure.start)
+        for measure in all_found.measures[place : place + 1]:
+            between = set(range(doing.end, measure.start))
+            if measure.minutes is None or not 0 < len(between) <= 4:
+                continue
+            inside = [dish for dish in all_found.dishes if dish.start in between]
+            plain = {i for dish in inside for i in range(dish.start, dish.end)}
+            if inside and set(page.words(doing.end, measure.start)) <= {
+                "the",
+                "my",
+                "some",
+                "el",
+                "la",
+            } | {page.tokens[i].word for i in plain}:
+                all_found.dishes = [dish for dish in all_found.dishes if dish not in inside]
 
 
 def _within(dish: food.Dish, doings: list[activity.Doing]) -> bool:
@@ -216,6 +234,8 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     small = SMALL[context.unit]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     all_found.amounts = food.amounts(page, language, all_found.dishes, small)
+    if context.asked is Asked.MEAL and not dish_at:  # `two frobbles and a glack`
+        all_found.amounts |= food.counts_of_words(page, small)
     all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at)
     if all_found.code:
         all_found.values = [value for value in all_found.values if value.unit is not None]

@@ -52,6 +52,7 @@ class Plate:
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
+    since: re.Pattern[str]
     named: re.Pattern[str]
     for_name: re.Pattern[str]
     lead: re.Pattern[str]
@@ -86,6 +87,9 @@ def _patterns(language: str) -> _Patterns:
     shy = either(tuple(shy_names(language)))
     verbs = tuple(_verbs(language))
     return _Patterns(
+        since=pattern(
+            rf"(?:since|until|till|til|by|desde|hasta)(?: (?:my|the|el|la|mi))? {names}(?: time)?"
+        ),
         named=pattern(
             rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick) )*(?P<name>{names}|(?:(?<=for )|(?<=my )){shy}|{shy}(?= :))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready))*(?: :| -| =)?"
         ),
@@ -124,6 +128,8 @@ def leads(page: Page, language: str, within: set[int]) -> list[Lead]:
         _patterns(language), meal_names(language), shy_names(language), _verbs(language),
     )  # fmt: skip
     found: list[Lead] = []
+    for span in list(page.find(patterns.since)):
+        page.claim(span.start, span.end)
     for span in list(page.find(patterns.for_name)):
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
         page.claim(span.start, span.end)
@@ -322,10 +328,21 @@ def _sure(page: Page, dish: Dish) -> bool:
 
 def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
     not_eaten = _not_eaten(language)
+    without = [
+        index
+        for index in range(start, end)
+        if page.tokens[index].word in _LEFT_OUT and index - 1 in food_at and index + 1 < end
+    ]
     return any(
-        index not in food_at and not_eaten.longest(page, index, end) is not None
+        index not in food_at
+        and index not in without
+        and not_eaten.longest(page, index, end) is not None
         for index in range(start, end)
     )
+
+
+#: Behind a food these name what it comes without (`quarter pounder no bun`).
+_LEFT_OUT = frozenset({"no", "without", "sin"})
 
 
 def listed(page: Page, before: int, after: int) -> bool:
@@ -335,13 +352,19 @@ def listed(page: Page, before: int, after: int) -> bool:
     )
 
 
-def strange_words(page: Page, language: str) -> bool:
-    """Whether unclaimed words are left that are not everyday ones."""
+def strange_places(page: Page, language: str) -> list[int]:
+    """Where unclaimed words are left that are not everyday ones."""
     everyday = _everyday(language)
-    return any(
-        word not in everyday and any(char.isalnum() for char in word)
-        for _, word in page.find_words(0, len(page.tokens))
-    )
+    return [
+        index
+        for index, word in page.find_words(0, len(page.tokens))
+        if word not in everyday and any(char.isalnum() for char in word)
+    ]
+
+
+def strange_words(page: Page, language: str) -> bool:
+    """Whether any such word is left."""
+    return bool(strange_places(page, language))
 
 
 _BEGINNING = frozenset(

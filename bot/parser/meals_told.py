@@ -1,14 +1,17 @@
 """The meals of a message: which words, which name, and whether it begins now."""
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from dataclasses import dataclass, field
 from datetime import datetime
 
 from bot.entries import Meal, MealName, Moment
 from bot.parser import meals, times
 from bot.parser.findings import Findings
-from bot.parser.food import kinds_of
+from bot.parser.food import amount_words, kinds_of
 from bot.parser.meals import Lead
 from bot.parser.page import Page
+from bot.parser.subjects import Whose
 from bot.parser.times import When
 
 
@@ -30,7 +33,7 @@ class Plate:
     def entry(self, page: Page, when: When | None, at: datetime, language: str) -> Meal:
         """The meal with its start."""
         text = _text(page, self.spans)
-        if when is not None and when.ago != 0:
+        if when is not None and when.ago != 0 and not times.is_today(when, at):
             ahead = not self.past
             started = times.resolved(when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST)
         else:
@@ -65,7 +68,12 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
         piece = meals.judged(
             page, start, end, language, found.dishes, found.amounts, led=lead is not None
         )
+        if result and _how_much(page, language, found, result[-1], start, end):
+            result[-1].spans.append((start, end))
+            continue
         if piece is None or not piece.food or _planned(found, start, end, piece.start):
+            continue
+        if _priced(page, found, end) or found.subjects.whose(piece.start) is Whose.OTHER:
             continue
         plate = _joined(page, found, result, piece.start, lead)
         if plate is None:
@@ -125,6 +133,31 @@ def _planned(found: Findings, start: int, end: int, first: int) -> bool:
     )
 
 
+def _how_much(
+    page: Page, language: str, found: Findings, plate: Plate, start: int, end: int
+) -> bool:
+    """`pizza, 2 slices`: right behind a plate nothing but its amount."""
+    if not plate.spans or page.words(plate.end, start) not in ([","], ["("], ["-"]):
+        return False
+    sizes = amount_words(language) | {"a", "of", "only", "just", "quarter", "third"}
+    words = page.words(start, end)
+    return bool(amount_words(language) & set(words)) and all(
+        start + at in found.amounts or word in sizes for at, word in enumerate(words)
+    )
+
+
+_PRICE = frozenset("cost costs costed cuesta costo".split())
+
+
+def _priced(page: Page, found: Findings, end: int) -> bool:
+    """`the fish cost 120`, `tomatoes 120 a kilo`: bought, and perhaps not eaten."""
+    return any(
+        stranger.start == end
+        and (page.tokens[end].word in _PRICE or page.words(end + 1, end + 2) in (["a"], ["per"]))
+        for stranger in found.strangers
+    )
+
+
 def _joined(
     page: Page, found: Findings, result: list[Plate], start: int, lead: Lead | None
 ) -> Plate | None:
@@ -164,7 +197,9 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
     if any(index for index, word in page.find_words(0, len(page.tokens)) if word == "?"):
         return
     names = [lead for lead in found.leads if lead.is_name]
-    if meals.strange_words(page, language):
+    if meals.strange_words(page, language) or any(
+        token.word in _TO_COME for token in page.tokens
+    ):
         names = []
     if names:
         lead = names[0]
@@ -178,12 +213,18 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
         result.append(Plate(start=leads[0].start, name=leads[0].name, past=leads[0].past))
 
 
+_TO_COME = frozenset("will wont shall".split())
+
+
 def _tense(page: Page, found: Findings, plate: Plate) -> None:
     """Whether the meal is named only as what is over."""
     after = [cue for cue in found.cues if cue.moment is Moment.AFTER_MEAL]
     if not after or not plate.spans:
         return
     direct = any(cue.open and 0 <= plate.spans[0][0] - cue.end <= 1 for cue in after)
+    named = [cue for cue in after if cue.meal and 0 <= plate.spans[0][0] - cue.end <= 1]
+    if named and not plate.led:  # `171 after dinner, chapati and beans`
+        direct, plate.name = True, plate.name or named[0].meal
     before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)
     if direct or plate.past:
         plate.over = True

@@ -1,12 +1,13 @@
 """The readings of a message: one, two that can be told apart, or a question."""
 
 # ruff: noqa: PLR0917 - a finding needs all of them
+# ruff: noqa: SIM102 - one question an `if`
 
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
-from bot.entries import Ask, Moment, Reading
-from bot.parser import times
+from bot.entries import Ask, By, Moment, Reading
+from bot.parser import meals, times
 from bot.parser.activities_told import Told
 from bot.parser.context import MOMENT_OF, Context
 from bot.parser.findings import SMALL, Findings
@@ -92,6 +93,12 @@ def told(
     if moments is None:
         numbers = tuple(value.number for value in values)
         return Readings(ask=Ask.VALUE, numbers=numbers)
+    lone = values[0]
+    if moments == [Moment.UNSTATED] and not (plates or activities.done or given):
+        if _unexplained(page, context, found, lone):
+            return Readings(ask=Ask.MEANING)
+    if len(values) == 1 and not found.cues and _perhaps_minutes(lone, activities):
+        return Readings(ask=Ask.VALUE, numbers=(lone.number,))
     result = Readings()
     asks = []
     for index, (value, moment) in enumerate(zip(values, moments, strict=True)):
@@ -107,6 +114,29 @@ def told(
             result.entries.append((value.start, _reading(value, judged, moment, taken)))
     result.ask = Ask.UNIT if Ask.UNIT in asks else asks[0] if asks else None
     return result
+
+
+def _perhaps_minutes(value: Value, activities: Told) -> bool:
+    """`gym 45`: a round number right behind an activity may be its length."""
+    if value.unit is not None or value.off_scale is not None or value.decimal:
+        return False
+    behind = any(done.end == value.start and done.minutes is None for done in activities.done)
+    return behind and value.number % 5 == 0 and 10 <= value.number <= 90
+
+
+def _unexplained(page: Page, context: Context, found: Findings, value: Value) -> bool:
+    """Whether a bare number stands among words that nobody has listed (`zumba raffle 142`): it may
+    count anything. Nothing else of the message says that it is glucose."""
+    if value.unit is not None or value.off_scale is not None or found.named or found.feelings:
+        return False
+    clause = found.clauses[value.start]
+    strange = [
+        index
+        for index in meals.strange_places(page, context.language)
+        if found.clauses[index] == clause and page.tokens[index].word.isalpha()
+    ]
+    named = context.by is By.HELPER and len(strange) == 1  # whom the helper looks after
+    return bool(strange) and not named
 
 
 def _clock_or_value(found: Findings, given: dict[int, When], values: list[Value]) -> Readings:
@@ -133,7 +163,7 @@ def _reading(value: Value, unit: Unit, moment: Moment, taken: datetime | None) -
 
 
 def _taken(when: When | None, at: datetime, moment: Moment, *, last: bool) -> datetime | None:
-    if when is None or (when.vague and when.day is times.Day.TODAY):
+    if when is None or times.is_today(when, at):
         return at if last else None
     return times.resolved(when, at, morning=moment is Moment.FASTING)
 
@@ -187,12 +217,18 @@ def _strongest(said: list[Moment | None]) -> Moment | None:
     return next((moment for moment in STRONGEST if moment in said), None)
 
 
+_PAIR = {Moment.BEFORE_MEAL, Moment.AFTER_MEAL}
+
+
 def _shares(found: Findings, values: list[Value], cues: list[Cue]) -> list[list[Cue]]:
     """Which words of a moment belong to which value.
 
     In its own clause first; where a clause holds several values, words in front of the first
-    value show that words come before their value, else they come behind it.
+    value show that words come before their value, else they come behind it. As many words as
+    values are paired off (`115 before lunch and 2 hours after I am 162`).
     """
+    if len(cues) == len(values) == 2 and {cue.moment for cue in cues} == _PAIR:
+        return [[cue] for cue in cues]
     shares: list[list[Cue]] = [[] for _ in values]
     for cue in cues:
         clause = found.clauses[cue.start]

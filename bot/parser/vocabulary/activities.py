@@ -218,6 +218,7 @@ calisthenics, warm up exercises, football match, football practice, football tra
 soccer practice
 a game of {football|soccer|cricket|basketball|tennis|badminton|golf|squash|rugby|netball
   volleyball|hockey|bowls|pickleball|table tennis|ping pong}
+{3|4|5|6|7|8|9|11} a side (football|soccer|hockey|rugby|netball|game), five a side(s)
 football, soccer, cricket, basketball, tennis, table tennis, ping pong, badminton, volleyball
 netball, hockey, rugby, baseball, softball, pickleball, handball, lawn bowls, petanque, kabaddi
 lacrosse, shinty, hurling, camogie, kickabout, round of golf, nine holes, 9 holes, 18 holes
@@ -491,16 +492,33 @@ NOT_ACTIVITY_PHRASES_SPANISH: Final[tuple[str, ...]] = phrases(
     """
 )
 
-#: Work whose object may be food that nobody eats (`pounded yam for 30 min`): the verb alone, for
-#: what no phrase above holds.
+#: Work of the hands on things, food among them: with a length of time it is an activity
+#: (`pounded yam for 30 min`), the verb alone for what no phrase above holds.
 WORK: Final = frozenset(
     phrases(
         """
-        pounded, peeled, chopped, grated, ground, kneaded, shelled, shucked, picked, sold, watered, fed, washed
-        harvested, planted, weeded, dug, hoed, plucked, cleaned, carried, milked, threshed, winnowed, sieved
-        fetched, gathered, collected, packed, loaded, unloaded, stacked, sorted, served, delivered, raked
-        ploughed, plowed, tilled, sowed, pruned, husked, sifted, hauled, lifted, swept, stood, rode, swam, hung
-        built, cut, threw, taught, knelt, wrung, spun, sewn, led, shook, trod, strode, scrubbed, mopped, painted
+        bathed, bathing, building, built, carried, carrying, chased, chasing, chopped, chopping,
+        cleaned, cleaning, cleared, clearing, climbed, climbing, collected, collecting, cut, cycled,
+        cycling, danced, dancing, decorated, decorating, delivered, delivering, digging, dragged,
+        dragging, dried, drying, dug, dusted, dusting, fed, feeding, fetched, fetching, fished,
+        fishing, fixed, fixing, folded, folding, gathered, gathering, grated, grinding, groomed,
+        grooming, ground, gutted, gutting, hammered, hammering, hanging, harvested, harvesting,
+        hauled, hauling, hawked, hawking, herded, herding, hoed, hoeing, hoovered, hoovering, hung,
+        husked, husking, ironed, ironing, juggled, jumped, jumping, kicked, kicking, kneaded,
+        kneading, knelt, lifted, lifting, loaded, loading, marched, marching, milked, milking,
+        minded, mopped, mopping, moved, moving, packed, packing, painted, painting, peeled, peeling,
+        picked, picking, planted, planting, played, playing, ploughed, ploughing, plowed, plucked,
+        polished, polishing, pounded, pounding, practiced, practicing, practised, practising,
+        pressed, pruned, pruning, pulled, pulling, pushed, pushing, raked, raking, ran, repaired,
+        repairing, riding, rode, rowed, rowing, running, sawed, sawing, scrubbed, scrubbing,
+        selling, served, serving, sewed, sewing, sewn, shelled, shelling, shopped, shopping,
+        shoveled, shovelled, shovelling, shucked, shucking, sieved, sieving, sifted, skipped, sold,
+        sorted, sorting, sowed, sowing, split, splitting, spread, spreading, spun, stacked,
+        stacking, standing, stirred, stirring, stocked, stocking, stomped, stood, strode, swam,
+        sweeping, swept, taught, tended, tending, threshed, threshing, throwing, tidied, tidying,
+        tilled, tilling, trimmed, trimming, trod, turned, unloaded, vacuumed, vacuuming, vended,
+        vending, walked, walking, washed, washing, watered, watering, weaving, weeded, weeding,
+        wheeled, winnowed, winnowing, worked, working, wove, wrung
         """
     )
 )
