@@ -1,5 +1,6 @@
 """Whatever waits long enough goes first in the end: the outbox's ranks, on given instants."""
 
+from collections.abc import Iterator
 from datetime import timedelta
 
 import pytest
@@ -7,6 +8,13 @@ import pytest
 from bot.messages import Kind
 from bot.storage.store import Store
 from tests.conversation.echo import START, person, saying
+
+
+@pytest.fixture
+def store(database_url: str) -> Iterator[Store]:
+    opened = Store.open(database_url)
+    yield opened
+    opened.close()
 
 
 @pytest.mark.parametrize(
@@ -20,27 +28,23 @@ from tests.conversation.echo import START, person, saying
     ],
 )
 def test_what_has_waited_longer_than_its_handicap_goes_before_a_new_reply(
-    kind: Kind, waited: timedelta, first: str
+    store: Store, kind: Kind, waited: timedelta, first: str
 ) -> None:
-    store = Store.in_memory()
     later = START + waited
     with store.turn() as work:
         work.enrol(person(), START)
         work.outbox.queue([saying("chat:1", kind.value, "a", kind=kind)], START)
         work.outbox.queue([saying("chat:2", "reply", "b")], later)
         letter = work.outbox.claim(later, later)
-    store.close()
     assert letter is not None
     assert letter.text == first
 
 
-def test_no_wait_of_the_others_overtakes_a_caution() -> None:
-    store = Store.in_memory()
+def test_no_wait_of_the_others_overtakes_a_caution(store: Store) -> None:
     later = START + timedelta(hours=23)
     with store.turn() as work:
         work.outbox.queue([saying("chat:1", "digest", "a", kind=Kind.DIGEST)], START)
         work.outbox.queue([saying("chat:2", "caution", "b", kind=Kind.CAUTION)], later)
         letter = work.outbox.claim(later, later)
-    store.close()
     assert letter is not None
     assert letter.text == "caution"
