@@ -4,7 +4,7 @@ Everything here runs within the transaction of the turn that calls it. What an e
 may reach is bound here: participants are opened through `_Own`, which refuses anybody else's.
 """
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -148,7 +148,15 @@ class Teaching:
             own=own,
             open=_Own(work, frozenset(person.id for person in own), now),
             colleague=work.educators.get,
+            served=tuple(self._served(work, who)),
         )
+
+    def _served(self, work: Work, who: str) -> Iterator[Educator]:
+        """Those for whom an educator agreed to stand in."""
+        for id_ in work.educators.deputized(who):
+            other = work.educators.get(id_)
+            if other is not None and other.deputy_agreed:
+                yield other
 
     def _keep(self, work: Work, told: teaching.Taught, now: datetime) -> Kept:
         real = self._real_now()

@@ -28,6 +28,7 @@ from bot.words.educator_lines import (
     mark_buttons,
     on_page,
     paged,
+    passed_line,
     passed_words,
 )
 from bot.words.language import language
@@ -75,25 +76,34 @@ def deputy_of(educator: Educator, desk: Desk) -> Educator | None:
 
 
 def list_alerts(lesson: Lesson, rest: str) -> None:
-    """Open alerts, newest first."""
+    """Open alerts, newest first; then those that came on from educators whom this one serves."""
     say = lesson.say
     people = {person.id: person for person in lesson.desk.own}
-    lines = alert_lines(open_alerts(lesson.educator), lesson.educator, people, say)
+    own = [alert for alert in open_alerts(lesson.educator) if alert.participant in people]
+    passed = [
+        (other, alert)
+        for other in lesson.desk.served
+        for alert in open_alerts(other)
+        if alert.passed_at is not None
+    ]
+    lines = alert_lines(own, lesson.educator, people, say)
+    lines += [passed_line(alert, other, lesson.educator.zone, say) for other, alert in passed]
     if not lines:
         lesson.answer(say.alerts_none)
         return
     command = say.wishes[Wish.ALERTS][0]
-    text, buttons = paged(
-        say.alerts_head, [("", line) for line in lines], page_of(rest), command, say
-    )
-    listed = [alert for alert in open_alerts(lesson.educator) if alert.participant in people]
-    marks = (_next_mark(alert, say) for alert in on_page(listed, page_of(rest))[:MARKED_BY_BUTTON])
-    lesson.answer(text, (*marks, *buttons))
+    page = page_of(rest)
+    text, more = paged(say.alerts_head, [("", line) for line in lines], page, command, say)
+    marks = [
+        *(_next_mark(alert, say) for alert in own),
+        *(_next_mark(alert, say, of=other.id) for other, alert in passed),
+    ]
+    lesson.answer(text, (*on_page(marks, page)[:MARKED_BY_BUTTON], *more))
 
 
-def _next_mark(alert: Alert, say: EducatorSentences) -> str:
+def _next_mark(alert: Alert, say: EducatorSentences, *, of: str | None = None) -> str:
     """What is to be marked next: seen, then called, then closed."""
-    seen, called, closed = mark_buttons(alert, say)
+    seen, called, closed = mark_buttons(alert, say, of=of)
     if alert.seen_at is None:
         return seen
     return called if alert.called_at is None else closed

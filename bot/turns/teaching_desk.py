@@ -25,13 +25,15 @@ class Desk:
     """An educator with what they may reach.
 
     `own` are the participants who are theirs now; `open` loads one of them, and raises KeyError
-    for anybody else. `colleague` gives another educator by id.
+    for anybody else. `colleague` gives another educator by id; `served` are those for whom this
+    one stands in.
     """
 
     educator: Educator
     own: tuple[Participant, ...]
     open: Callable[[str], Opened]
     colleague: Callable[[str], Educator | None]
+    served: tuple[Educator, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -106,6 +106,17 @@ def alert_lines(
     ]
 
 
+def passed_line(alert: Alert, educator: Educator, zone: str, say: EducatorSentences) -> str:
+    """A line for an alert that came on to the deputy: the ids alone."""
+    return say.alert_line.format(
+        number=f"{alert.number} {educator.id}",
+        who=alert.participant,
+        why=say.alert_whys[alert.why],
+        at=day_time(alert.due_at, zone, say),
+        state=say.alert_state[_state(alert)],
+    )
+
+
 def _state(alert: Alert) -> str:
     if alert.called_at is not None:
         return "called"

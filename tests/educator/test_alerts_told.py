@@ -177,3 +177,25 @@ def test_corrected_value_is_not_told(room: Classroom) -> None:
     room.say("ana", "140")
     room.go_to(datetime(2026, 3, 3, 12, 0, tzinfo=UTC))
     assert alerts(room, "edu") == []
+
+
+def test_a_deputy_finds_what_came_to_them_among_the_alerts_and_marks_it() -> None:
+    room = Classroom()
+    first, second = room.educator("first"), room.educator("second")
+    room.participant("ana", first)
+    room.say("first", "label ana Anita")
+    room.say("first", f"deputy {second}")
+    assert "No alert is open" in room.say("second", "alerts")[0]
+    room.say("second", f"accept {first}")
+    room.say("ana", "48")
+    assert "No alert is open" in room.say("second", "alerts")[0], "it is not passed on yet"
+    room.passes(minutes=31)
+    [listed] = room.say("second", "alerts")
+    assert f"1 {first}. ANA: very low" in listed
+    assert "48" not in listed
+    assert "Anita" not in listed
+    assert room.last("second").buttons == (f"seen 1 {first}",)
+    assert "marked as seen" in room.say("second", f"seen 1 {first}")[0]
+    assert room.last("second").buttons == (f"called 1 {first}", f"closed 1 {first}")
+    room.say("second", f"decline {first}")
+    assert "No alert is open" in room.say("second", "alerts")[0]
