@@ -145,8 +145,9 @@ def seccomp(tmp_path: Path) -> None:
     if shutil.which("systemd-analyze") is None:
         pytest.skip("no systemd-analyze to resolve the sets of system calls")
     tried = confined(OURS[0], sys.executable, "-c", "print('runs')", cwd=tmp_path)
-    if "libseccomp" in tried.stderr:
-        pytest.skip("no libseccomp on this machine")
+    last = tried.stderr.strip().rpartition("\n")[2]
+    if last.startswith("OSError"):  # no libseccomp, or a kernel or container that filters nothing
+        pytest.skip(f"no filter of system calls can be applied here: {last}")
     assert tried.stdout == "runs\n", tried.stderr
 
 
