@@ -4,8 +4,8 @@ Read after the reader and after the open questions: a number or a meal always co
 """
 
 import re
-from collections.abc import Iterable
 from dataclasses import replace
+from functools import cache
 
 from bot.entries import Reading, Understood
 from bot.localtime import local_date
@@ -54,6 +54,11 @@ def _tells(person: Participant) -> bool:
     return person.educator is not None and person.tell_educator
 
 
-def _holds(text: str, phrases: Iterable[str]) -> bool:
+def _holds(text: str, phrases: tuple[str, ...]) -> bool:
     """Whether one of the phrases stands in the text as whole words."""
-    return any(re.search(rf"(?<!\w){re.escape(phrase)}(?!\w)", text) for phrase in phrases)
+    return _any_of(phrases).search(text) is not None
+
+
+@cache  # two for each language
+def _any_of(phrases: tuple[str, ...]) -> re.Pattern[str]:
+    return re.compile(rf"(?<!\w)(?:{'|'.join(map(re.escape, phrases))})(?!\w)")
