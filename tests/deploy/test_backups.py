@@ -1,5 +1,6 @@
 """The backup scripts, run as the timer and the container run them."""
 
+import contextlib
 import os
 import signal
 import subprocess
@@ -7,8 +8,13 @@ import time
 from pathlib import Path
 
 import pytest
+from sqlalchemy.engine import make_url
 
+from bot.participants import Participant
 from bot.storage.store import Store
+from bot.units import Unit
+from scheduler.clock import real_now
+from tests.postgres import Server
 
 CHECKOUT = Path(__file__).resolve().parents[2]
 
@@ -88,7 +94,50 @@ def test_wrong_usage_is_told(
     assert (ran.returncode, words in ran.stderr) == (status, True)
 
 
-# ── PostgreSQL: its tools stand in, since the container brings the real ones ─────────────────
+# ── PostgreSQL: once with its own tools, then with stand-ins that fail as they might ──────────
+
+
+def test_a_dump_of_a_real_database_comes_back_whole(
+    place: Path, postgres_server: Server, postgres_url: str, empty_postgres_url: str
+) -> None:
+    store = Store.open(postgres_url)
+    with store.turn() as work:
+        person = Participant(id="ana", unit=Unit.MG_DL, zone="UTC", joined_at=real_now())
+        work.enrol(person, real_now())
+    store.close()
+    there, empty = make_url(postgres_url), make_url(empty_postgres_url)
+    settings = {
+        "PATH": f"{postgres_server.programs}:/usr/bin:/bin",
+        "PGHOST": str(there.query["host"]),
+        "PGUSER": str(there.username),
+        "PGDATABASE": str(there.database),
+    }
+    made = subprocess.run(
+        ["sh", place / "opt/deploy/backup-postgres.sh", place / "backups", "2", "0"],
+        env=settings,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert made.returncode == 0, made.stderr
+    (name,) = kept(place)
+    # As docs/operators.md tells: into an empty database.
+    back = subprocess.run(
+        [
+            *(postgres_server.programs / "pg_restore", "--no-owner", "--exit-on-error"),
+            *("--dbname", str(empty.database), place / "backups" / name),
+        ],
+        env=settings,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert back.returncode == 0, back.stderr
+    store = Store.open(empty_postgres_url, upgrade=False)
+    with store.turn() as work:
+        assert [enrolled.participant.id for enrolled in work.people()] == ["ana"]
+    store.close()
+
 
 DUMPS = 'for a in "$@"; do case "$a" in --file=*) echo dump > "${a#--file=}";; esac; done'
 
@@ -140,4 +189,5 @@ def test_the_container_ends_at_once_when_told_to(place: Path) -> None:
         process.terminate()
         assert process.wait(5) == 0
     finally:
-        os.killpg(process.pid, signal.SIGKILL)
+        with contextlib.suppress(ProcessLookupError):  # its `sleep` may have gone with it
+            os.killpg(process.pid, signal.SIGKILL)
