@@ -75,7 +75,7 @@ class Server:
                 server.sql(f"CREATE ROLE {OWNER} LOGIN CREATEROLE")
                 yield server
             finally:
-                server.stop()
+                server.stop(signal.SIGQUIT)  # nothing of it is kept
         finally:
             shutil.rmtree(folder, ignore_errors=True)
 

@@ -179,7 +179,9 @@ class Outbox:
         box = tables.outbox
         stale = or_(box.c.expires_ms <= to_ms(now), box.c.until_real <= to_ms(real_now))
         rows = self._connection.execute(
-            select(box.c.id, box.c.reader).where(box.c.state == literal("pending"), stale)
+            select(box.c.id, box.c.reader)
+            .where(box.c.state == literal("pending"), stale)
+            .with_for_update(skip_locked=True)  # what is being claimed just now is seen there
         ).all()
         for row in rows:
             self._end(row.id, row.reader, End.EXPIRED, real_now)

@@ -56,8 +56,8 @@ UPGRADE = 0x41465445
 _LOCK_CHAT = select(func.pg_advisory_xact_lock(func.hashtextextended(bindparam("chat"), 0)))
 _LOCK_UPGRADE = select(func.pg_advisory_xact_lock(UPGRADE))
 
-#: What the job engine asks for (procrastinate's manual), and older ones are no longer mended.
-OLDEST = 130_000
+#: Older ones are no longer mended by those who make PostgreSQL (its versioning policy).
+OLDEST = 150_000
 _NATURE = text(
     "SELECT current_setting('server_version') AS version, current_user AS role, "
     "CAST(current_setting('server_version_num') AS int) AS number, "
@@ -130,7 +130,7 @@ class Postgres:
         """The server's version, our role, and whether what was answered outlives a power cut."""
         found = connection.execute(_NATURE).one()
         if found.number < OLDEST:
-            raise Mendable(f"PostgreSQL {found.version} is too old: 13 or newer is needed")
+            raise Mendable(f"PostgreSQL {found.version} is too old: 15 or newer is needed")
         if found.commit == "off":
             raise Mendable("synchronous_commit is off: what the bot has answered may be lost")
         told = [f"PostgreSQL {found.version}", f"reached as {found.role}"]
