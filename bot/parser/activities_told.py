@@ -17,9 +17,8 @@ from bot.parser.findings import Findings
 from bot.parser.languages import gathered
 from bot.parser.moments import Cue
 from bot.parser.page import Page
-from bot.parser.phrases import Phrases, spelled
+from bot.parser.phrases import spelled
 from bot.parser.times import When
-from bot.parser.vocabulary.activities import NOT_ACTIVITY_PHRASES, NOT_ACTIVITY_PHRASES_SPANISH
 
 #: How many tokens apart an activity and its length may stand.
 REACH = 20
@@ -52,20 +51,6 @@ class Told:
 @cache
 def _edges(language: str) -> frozenset[str]:
     return frozenset(token for word in gathered(language, "active_lead") for token in spelled(word))
-
-
-@cache
-def _none() -> Phrases[bool]:
-    return Phrases([(NOT_ACTIVITY_PHRASES, True), (NOT_ACTIVITY_PHRASES_SPANISH, True)])
-
-
-def without_idioms(page: Page, doings: list[Doing]) -> list[Doing]:
-    """Leave out what only sounds like an activity (`ran out`)."""
-    idioms, taken = _none(), set[int]()
-    for index in range(len(page.tokens)):
-        if (hit := idioms.longest(page, index, len(page.tokens))) is not None:
-            taken.update(range(index, hit[0]))
-    return [doing for doing in doings if not taken & set(range(doing.start, doing.end))]
 
 
 def told(page: Page, language: str, found: Findings) -> Told:

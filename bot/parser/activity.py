@@ -14,6 +14,11 @@ from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases
+from bot.parser.vocabulary.activities import (
+    NOT_ACTIVITY_PHRASES,
+    NOT_ACTIVITY_PHRASES_SPANISH,
+    WORK,
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,6 +88,20 @@ def find(page: Page, language: str) -> list[Doing]:
     return found
 
 
+@cache
+def _none() -> Phrases[bool]:
+    return Phrases([(NOT_ACTIVITY_PHRASES, True), (NOT_ACTIVITY_PHRASES_SPANISH, True)])
+
+
+def without_idioms(page: Page, doings: list[Doing]) -> list[Doing]:
+    """Leave out what only sounds like an activity (`ran out`)."""
+    idioms, taken = _none(), set[int]()
+    for index in range(len(page.tokens)):
+        if (hit := idioms.longest(page, index, len(page.tokens))) is not None:
+            taken.update(range(index, hit[0]))
+    return [doing for doing in doings if not taken & set(range(doing.start, doing.end))]
+
+
 _GOING_ON = ("ing", "ando", "iendo")
 
 
@@ -122,26 +141,6 @@ def unlisted(
     return []
 
 
-#: Work of the hands on things, food among them: with a length of time it is an activity.
-_WORK = frozenset(
-    "picked picking peeled peeling pounded pounding dug digging planted planting sold selling fed feeding "
-    "watered watering hoed hoeing harvested harvesting sorted sorting carried carrying loaded loading "
-    "unloaded packed packing stacked stacking swept sweeping washed washing scrubbed scrubbing painted "
-    "painting fixed fixing repaired repairing built building moved moving hauled hauling pushed pushing "
-    "pulled pulling dragged dragging folded folding ironed ironing raked raking weeded weeding trimmed "
-    "trimming pruned pruning kneaded kneading husked husking shelled shelling shucked shucking threshed "
-    "threshing winnowed winnowing ground grinding fished fishing gutted gutting tended tending herded "
-    "herding milked milking groomed grooming chased chasing served serving stood standing worked working "
-    "climbed climbing gathered gathering collected collecting fetched fetching dried drying spread "
-    "spreading turned tilled tilling ploughed ploughing plowed sowed sowing sawed sawing split splitting "
-    "hammered hammering decorated decorating polished polishing dusted dusting mopped mopping hoovered "
-    "hoovering vacuumed vacuuming cleaned cleaning cleared clearing shovelled shovelling shoveled "
-    "delivered delivering lifted lifting rode riding rowed rowing played playing danced dancing practised "
-    "practising practiced practicing marched marching stirred stirring sieved sieving pressed stomped "
-    "shopped shopping bathed bathing minded hung hanging chopped chopping stocked stocking hawked hawking "
-    "vended vending sewed sewing wove weaving threw throwing kicked kicking juggled skipped jumped jumping "
-    "tidied tidying walked walking ran running swam cycled cycling pushed wheeled".split()
-)
 _NEVER_WORKED = frozenset("up out off myself hands feet hair face teeth".split())
 #: Up to this many words between the work and its length (`sold fish at the big market`).
 _WORKED_ON = 7
@@ -152,7 +151,7 @@ _STOPS = frozenset(", . ; ! ? ( ) > : then and after before".split())
 def worked(page: Page, language: str) -> list[Doing]:
     """Work on food or on any other thing, with its length behind it (`peeled potatoes 30 min`) or
     before it (`2 hours picking coffee`)."""
-    places = [i for i, token in enumerate(page.tokens) if token.word in _WORK and page.free(i)]
+    places = [i for i, token in enumerate(page.tokens) if token.word in WORK and page.free(i)]
     if not places:
         return []
     found = []

@@ -135,7 +135,8 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     all_found.planned = meals.planned(page, language)
     all_found.done = activity.said_done(page, language)
     worked = [each for each in all_found.doings if not page.any_taken(each.start, each.end)]
-    doings = activity.joined(activity.find(page, language), worked)
+    listed = activity.without_idioms(page, activity.find(page, language))
+    doings = activity.joined(listed, worked)
     busy = activity.tokens_of(worked)
     all_found.dishes = [
         dish for dish in all_found.dishes if dish.start not in busy and not _within(dish, doings)
@@ -236,7 +237,9 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     all_found.amounts = food.amounts(page, language, all_found.dishes, small)
     if context.asked is Asked.MEAL and not dish_at:  # `two frobbles and a glack`
         all_found.amounts |= food.counts_of_words(page, small)
-    all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at)
+    all_found.values += values.bare(
+        page, language, all_found.amounts | distances | dish_at | activity.tokens_of(all_found.doings)
+    )
     if all_found.code:
         all_found.values = [value for value in all_found.values if value.unit is not None]
     all_found.values.sort(key=lambda value: value.start)
