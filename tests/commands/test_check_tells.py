@@ -255,6 +255,33 @@ def test_somebody_elses_database(capsys: pytest.CaptureFixture[str], folder: Pat
     assert "was not made by this program" in Checked(capsys, "--offline").wrong("database")
 
 
+def test_a_postgresql_of_this_version(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch, postgres_url: str
+) -> None:
+    monkeypatch.setenv("AFTERPLATE_DATABASE", postgres_url)
+    told = Checked(capsys, "--offline")
+    assert told.status == 0, told.error
+    assert told.lines["database"].startswith(f"version {migrations.HEAD}, 0 enrolled")
+    assert told.lines["disk"] == "the database has its own"
+
+
+def test_a_postgresql_without_tables(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch, empty_postgres_url: str
+) -> None:
+    monkeypatch.setenv("AFTERPLATE_DATABASE", empty_postgres_url)
+    assert "run migrate first" in Checked(capsys, "--offline").wrong("database")
+
+
+def test_a_postgresql_out_of_reach(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    place = free_place()
+    monkeypatch.setenv("AFTERPLATE_DATABASE", f"postgresql://bot:never-to-be-shown@{place}/bot")
+    told = Checked(capsys, "--offline")
+    assert "Connection refused" in told.wrong("database")
+    assert "never-to-be-shown" not in told.error
+
+
 def test_metrics_whose_place_is_free(
     capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
