@@ -2,6 +2,7 @@
 
 import argparse
 import asyncio
+import contextlib
 import os
 import signal
 import sys
@@ -76,11 +77,26 @@ async def _serve(service: Service, chosen: Settings, *, on_terminal: bool) -> No
     systemd = Notify(os.environ)
     told = asyncio.create_task(_tell(service, chosen, ready, systemd, on_terminal=on_terminal))
     try:
-        await service.run(stop, ready=ready)
+        await _run(service, stop, ready)
     finally:
         told.cancel()
         await asyncio.gather(told, return_exceptions=True)
         systemd.tell("STOPPING=1")
+
+
+async def _run(service: Service, stop: asyncio.Event, ready: asyncio.Event) -> None:
+    """Serve until told to stop. Before it serves nothing is under way that is to be waited for,
+    and an API that does not answer would be waited for long: it is broken off."""
+    serving = asyncio.create_task(service.run(stop, ready=ready))
+    stopped = asyncio.create_task(stop.wait())
+    await asyncio.wait((serving, stopped), return_when=asyncio.FIRST_COMPLETED)
+    stopped.cancel()
+    if ready.is_set() or serving.done():
+        await serving
+        return
+    serving.cancel()
+    with contextlib.suppress(asyncio.CancelledError):
+        await serving
 
 
 async def _tell(

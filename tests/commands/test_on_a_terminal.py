@@ -109,6 +109,7 @@ def quietly(folder: Path, *arguments: str) -> subprocess.CompletedProcess[str]:
     )
 
 
+@pytest.mark.slow
 def test_long_commands_show_progress_at_a_terminal_and_nothing_elsewhere(tmp_path: Path) -> None:
     (tmp_path / "story.jsonl").write_text("".join(json.dumps(line) + "\n" for line in STORY))
     for arguments, word in (

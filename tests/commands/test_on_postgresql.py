@@ -1,6 +1,8 @@
 """Every command that opens the database, once on PostgreSQL, as a person runs it."""
 
 import json
+import os
+import subprocess
 from pathlib import Path
 
 import pytest
@@ -11,7 +13,7 @@ from bot.messages import Incoming
 from bot.storage.store import Store
 from bot.wiring import live_turns, new_id
 from tests.conversation.echo import START, person
-from tests.postgres import Server
+from tests.postgres import OWNER, Server
 
 
 class Run:
@@ -95,8 +97,41 @@ def test_migrate_again_does_nothing(run: Run, ann: None) -> None:
 def test_copies_are_made_by_postgresql_s_own_tools(run: Run, command: str) -> None:
     told = run.refused(command, "copy.db")
     assert "pg_dump" in told
-    assert "docs/many-machines.md" in told
+    assert "docs/postgresql.md" in told
     assert not Path("copy.db").exists()
+
+
+def test_a_dump_comes_back_as_the_page_tells(
+    run: Run,
+    ann: None,
+    postgres_server: Server,
+    empty_postgres_url: str,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    def use(tool: str, *arguments: str, database: str) -> None:
+        where = ["--host", str(postgres_server.folder), "--username", OWNER]
+        done = subprocess.run(
+            [str(postgres_server.programs / tool), *where, *arguments],
+            env={"PGDATABASE": database},
+            capture_output=True,
+            text=True,
+            check=False,
+        )
+        assert done.returncode == 0, done.stderr
+
+    record, there = run("export"), os.environ["AFTERPLATE_DATABASE"]
+    use("pg_dump", "--format=custom", "--no-owner", "--file=a.dump", database=name_of(there))
+    again = name_of(empty_postgres_url)
+    restored = ("--no-owner", "--exit-on-error", f"--dbname={again}", "a.dump")
+    use("pg_restore", *restored, database=again)
+    monkeypatch.setenv("AFTERPLATE_DATABASE", empty_postgres_url)
+    run("migrate")
+    assert run("export") == record
+
+
+def name_of(url: str) -> str:
+    """The database of a test's address."""
+    return url.partition("@/")[2].partition("?")[0]
 
 
 class TestCheck:
@@ -113,7 +148,7 @@ class TestCheck:
     def test_a_database_that_may_lose_what_was_answered_is_wrong(
         self, run: Run, postgres_server: Server, postgres_url: str
     ) -> None:
-        name = postgres_url.partition("@/")[2].partition("?")[0]
+        name = name_of(postgres_url)
         postgres_server.sql(f"ALTER DATABASE {name} SET synchronous_commit = off")
         assert "synchronous_commit is off" in run.refused("check", "--offline")
 

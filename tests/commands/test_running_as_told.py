@@ -339,6 +339,31 @@ def test_a_full_disk_is_one_clear_line(folder: Path) -> None:
     assert (ran.returncode, ran.stderr) == (1, "afterplate: No space left on device\n")
 
 
+def test_sigterm_ends_it_while_it_waits_for_an_api_that_never_answers(folder: Path) -> None:
+    with socket.create_server(("127.0.0.1", 0)) as silent:
+        process = subprocess.Popen(
+            [sys.executable, "-m", "bot", "serve"],
+            cwd=folder,
+            env={
+                "PATH": os.environ["PATH"],
+                "PYTHONPATH": str(CHECKOUT),
+                "AFTERPLATE_TELEGRAM_TOKEN": "1:a",
+                "AFTERPLATE_TELEGRAM_API": f"http://127.0.0.1:{silent.getsockname()[1]}",
+            },
+            stderr=subprocess.PIPE,
+            text=True,
+        )
+        silent.settimeout(30)
+        asked, _ = silent.accept()  # it has begun to ask
+        process.terminate()
+        try:
+            _, log = process.communicate(timeout=10)
+        finally:
+            process.kill()
+            asked.close()
+    assert (process.returncode, log) == (0, "")
+
+
 def test_a_port_in_use_is_told_with_its_setting(folder: Path) -> None:
     with socket.create_server(("127.0.0.1", 0)) as taken:
         place = f"127.0.0.1:{taken.getsockname()[1]}"
