@@ -3,6 +3,7 @@ them, and whatever of them can run without an engine is run."""
 
 import os
 import re
+import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -205,3 +206,31 @@ def test_the_files_that_it_mounts_are_there(services: dict[str, dict[str, Any]])
     assert mounted == ["./backup-postgres.sh"]
     assert all((DEPLOY / name).is_file() for name in mounted)
     assert os.path.normpath(DEPLOY / services["bot"]["build"]["context"]) == str(CHECKOUT)
+
+
+@pytest.mark.slow
+def test_what_the_container_copies_is_enough_to_install_from(
+    steps: list[str], tmp_path: Path
+) -> None:
+    """The build stage's own last line, without an index, on nothing but what is copied there."""
+    source = tmp_path / "src"
+    source.mkdir()
+    for name in ("pyproject.toml", "README.md", "LICENSE"):
+        shutil.copy(CHECKOUT / name, source)
+    for name in ("bot", "scheduler"):
+        ignored = shutil.ignore_patterns("__pycache__")
+        shutil.copytree(CHECKOUT / name, source / name, ignore=ignored)
+    (line,) = (step for step in steps if step.endswith(" ."))
+    assert line == (
+        "RUN /opt/afterplate/bin/pip install --no-cache-dir --no-deps --no-build-isolation ."
+    )
+    options = line.partition("pip install ")[2].split()
+    installed = subprocess.run(
+        [sys.executable, "-m", "pip", "install", "-q", *options, "--no-index", "--target", "there"],
+        cwd=source,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert installed.returncode == 0, installed.stderr
+    assert (source / "there/bin/afterplate").exists()
