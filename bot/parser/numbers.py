@@ -61,7 +61,7 @@ _SPOKEN = {"&": "and", "@": "at"}
 #: Short forms that people type for a word (`shld i tk my insulin b4 food`).
 _SHORT = {
     "shld": "should", "shud": "should", "cld": "could", "wld": "would", "tk": "take", "hv": "have",
-    "hvin": "having", "wat": "what", "wht": "what", "wot": "what", "hw": "how", "dnt": "dont",
+    "hvin": "having", "wht": "what", "hw": "how", "dnt": "dont",
     "cnt": "cant", "jst": "just", "wiv": "with", "wif": "with", "wid": "with", "wth": "with",
     "bcoz": "because", "bcos": "because", "coz": "because", "nw": "now", "tdy": "today",
     "mornin": "morning", "evenin": "evening", "nite": "night", "feelin": "feeling",
@@ -118,8 +118,7 @@ def _mended(match: re.Match[str], plain: str) -> list[Token]:
         mended = raw.translate(_ALIKE).replace(",", ".")
         value = float(mended)
         digits = sum(char.isdigit() for char in raw)
-        written = raw[0] in "ol" and raw[1] in ".,"  # `O.4` is 0.4 and no 4
-        if digits >= 1 and (written or any(plausible(value, unit) for unit in Unit)):
+        if digits >= 1 and any(plausible(value, unit) for unit in Unit):
             return [Token(match.start(), match.end(), mended)]
     return [
         Token(match.start() + part.start(), match.start() + part.end(), part.group())

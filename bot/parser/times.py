@@ -155,10 +155,7 @@ def _patterns(language: str) -> _Patterns:
             rf"{words('near')} {hour_word}(?:\.(?P<minute>[0-5]\d))?(?:{after_hour})?{part}?{ending}"
         ),
         named=pattern(f"{at}(?:(?P<noon>{words('noon')})|(?P<midnight>{words('midnight')}))"),
-        day=pattern(
-            f"(?:{days}|(?:{words('on_day')} )?(?P<weekday>{weekdays}))"
-            "(?: (?:(?P<early>morning|mornin)|(?P<late>afternoon|evening|night|arvo|evenin)))?"
-        ),
+        day=pattern(f"(?:{days}|(?:{words('on_day')} )?(?P<weekday>{weekdays}))"),
         bare_after_day=pattern(rf"(?P<hour>[01]?\d|2[0-3]){ending}"),
     )
 
@@ -211,7 +208,7 @@ def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
         yield _clock(span, hour, minute)
     for span in list(page.find(patterns.minutes_to)):
         minute = int(span["minutes"] or 0)
-        if span["sure"] or span["past"] or span["am"] or span["pm"] or _ends_clause(page, span.end):
+        if span["sure"] or span["am"] or span["pm"] or _ends_clause(page, span.end):
             yield _clock(span, int(span["hour"] or 0), minute if span["past"] else -minute)
     for span in list(page.find(patterns.with_half)):
         yield from _checked(span, language, page)
@@ -343,21 +340,37 @@ def _day(span: Span, language: str) -> When:
             for lex in lexica(language)
             if span["weekday"] in lex.times.weekdays
         )
-        return replace(base, day=Day.WEEKDAY, weekday=weekday, half=_day_half(span))
+        return replace(base, day=Day.WEEKDAY, weekday=weekday)
     if span["before_yesterday"]:
-        return replace(base, day=Day.DAY_BEFORE, half=_day_half(span))
+        return replace(base, day=Day.DAY_BEFORE)
     if span["last_night"]:
         return replace(base, day=Day.LAST_NIGHT, half=Half.AFTERNOON)
-    if span["yesterday"]:
-        return replace(base, day=Day.YESTERDAY, half=_day_half(span))
-    half = _day_half(span)
+    if said := span["yesterday"]:
+        return replace(base, day=Day.YESTERDAY, half=_part_of_day(said))
+    half = (
+        Half.MORNING
+        if span["this_morning"]
+        else Half.AFTERNOON
+        if span["this_afternoon"]
+        else Half.EITHER
+    )
     return replace(base, day=Day.TODAY, half=half)
 
 
-def _day_half(span: Span) -> Half:
-    if span["this_morning"] or span["early"]:
+def _part_of_day(said: str) -> Half:
+    """`yesterday morning`."""
+    if said.endswith(("morning", "manana")):
         return Half.MORNING
-    return Half.AFTERNOON if span["this_afternoon"] or span["late"] else Half.EITHER
+    return Half.AFTERNOON if said.endswith(_LATE) else Half.EITHER
+
+
+_LATE = ("afternoon", "evening", "tarde", "noche")
+
+
+def names_today(when: When, at: datetime) -> bool:
+    """A day without an hour that is the day of the message (`today`, `happy Sunday`)."""
+    same = when.day is Day.WEEKDAY and when.weekday == at.weekday()
+    return when.vague and (when.day is Day.TODAY or same)
 
 
 def _on(clock: When, day: When) -> When:
@@ -368,12 +381,6 @@ def _on(clock: When, day: When) -> When:
     return replace(
         clock, start=start, end=end, day=day.day, weekday=day.weekday, half=half, bare_digits=False
     )
-
-
-def is_today(when: When, at: datetime) -> bool:
-    """Whether it names the day of the message and no hour (`tonight`, `happy sunday`)."""
-    same = when.day is Day.WEEKDAY and when.weekday == at.weekday()
-    return when.vague and (when.day is Day.TODAY or same)
 
 
 def resolved(

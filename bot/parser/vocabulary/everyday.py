@@ -50,17 +50,9 @@ EVERYDAY: Final = phrases(
     that's, there's, what's, here's, let's, he's, she's, they're, you're, gonna, wanna, gotta
     im, ive, ill, id, dont, didnt, its, thats, ya, yo, u, ur, r, n, w, y, k, bc, tho, abt, w/
     literally, actually, honestly, basically, anyway, anyways, damn, ugh, sorry, oops, yay
-    mg, dl, mmol, sir, madam, ma'am, maam, folks, guys, everyone, everybody, people, person
+    mg, dl, mmol, sir, madam, mate, ma'am, maam, folks, guys, everyone, everybody, people, person
     three, two, four, five, half, quarter, full, couple, pair, third, part, side, end, top
     left, room, bed, woke, sleep, slept, sleeping, wake, awake, up, shower, work, working
-    prick, pricked, poked, jabbed, lancet, strip, strips, shows, showed, showing, show, display
-    displays, displayed, screen, machine, monitor, device, glucometer, y'all, folks, mate, bro, buddy
-    finally, ding, phew, gosh, blimey, crikey, hmph, media, sec, minute, pic, photo, picture
-    fore, appt, appointment, clinic, typed, txt, txting, texting, texted, text, message, msg
-    stressed, stress, ill, crying, cried, rainy, sunny, windy, snowing, raining, anxious, upset
-    angry, lonely, bored, grumpy, cranky, restless, achy, feverish, unwell, under, weather, exhausted
-    knackered, shattered, pooped, chilled, calm, cheerful, grateful, blessed, disappointed, annoyed
-    frustrated, nervous, scared, surprisingly, weird, strange, odd, amazing, lovely, brilliant
     usual, mostly, mainly, especially, different, special, favorite, favourite, own, real
     started, starting, begin, began, stop, stopped, ready, soon, able, unable, forgot, remember
     """
