@@ -4,7 +4,7 @@
 --
 -- `afterplate_owner` owns the tables: `migrate` and `copy` run as this role, and nothing else does.
 -- `afterplate_bot` is what `serve` and the other commands run as: it reads and writes rows, and
--- can neither make, change nor drop a table. docs/many-machines.md tells more.
+-- can neither make, change nor drop a table. docs/postgresql.md tells more.
 \set ON_ERROR_STOP on
 
 CREATE ROLE afterplate_owner LOGIN PASSWORD :'owner_password';

@@ -146,4 +146,4 @@ class Postgres:
         return f"the database cannot be used: {first or type(error.orig).__name__}"
 
     def wipe_log(self) -> None:
-        """PostgreSQL's own cleaning does it in its time; docs/many-machines.md tells more."""
+        """PostgreSQL's own cleaning does it in its time; docs/postgresql.md tells more."""

@@ -183,7 +183,7 @@ def file_of(url: str) -> str:
     if path is None:
         raise Mendable(
             "this is for an SQLite file: for PostgreSQL use pg_dump and pg_restore "
-            "(docs/many-machines.md)"
+            "(docs/postgresql.md)"
         )
     return path
 

@@ -98,7 +98,7 @@ def shape_by_steps(store: Store) -> Shape:
 
 
 def test_every_step_only_adds_so_that_a_program_of_the_step_before_goes_on(empty: Store) -> None:
-    """The policy of docs/many-machines.md, held mechanically: old hosts serve beside new ones."""
+    """The policy of docs/postgresql.md, held mechanically: old hosts serve beside new ones."""
     before: Shape = {}
     for step in STEPS:
         bring(empty, step)
