@@ -68,7 +68,7 @@ def _lines(book: Notebook, record: Record, now: datetime, words: Language) -> It
 def _eve_of_waking(record: Record, now: datetime) -> bool:
     """Whether tomorrow is the week's day for a test on waking, and none was told lately.
 
-    It is said here and not by a prompt: what falls due has its exact list (docs/week.md).
+    It is said here and not by a prompt: the prompts have their exact list (docs/sums.md).
     """
     person = record.participant
     tomorrow = local_date(now, person.zone) + DAY
