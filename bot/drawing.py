@@ -8,6 +8,9 @@ go out without their picture then.
 
 import asyncio
 import logging
+import os
+import threading
+import time
 from collections.abc import Callable, Mapping
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
@@ -24,6 +27,21 @@ PICTURES_EACH = 500
 IDLE_SECONDS = 120.0
 #: Seconds after which a drawing counts as hung.
 DEADLINE = 15.0
+
+
+#: Seconds between two looks whether the bot is still there.
+LOOK_EVERY = 2.0
+
+
+def end_with(parent: int) -> None:
+    """End this process soon after the one that began it: killed, that one cannot say so."""
+
+    def watch() -> None:
+        while os.getppid() == parent:
+            time.sleep(LOOK_EVERY)
+        os._exit(1)
+
+    threading.Thread(target=watch, daemon=True).start()
 
 
 class Drawing:
@@ -79,6 +97,8 @@ class Drawing:
                 # A forked copy of a process with threads may stand still for ever.
                 mp_context=get_context("spawn"),
                 max_tasks_per_child=PICTURES_EACH,
+                initializer=end_with,
+                initargs=(os.getpid(),),
             )
         return self._pool
 

@@ -7,7 +7,7 @@ again by the next look into our own table, and whoever is woken for nothing is l
 import asyncio
 import contextlib
 import logging
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Awaitable, Mapping
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
@@ -33,8 +33,10 @@ SOON = "soon"
 AHEAD = timedelta(minutes=2)
 #: However quiet it is, look again after so many seconds: a job may have died with its worker.
 LOOK_EVERY = 10.0
-#: People handed over in one look; if there are more, the next look follows at once.
+#: People handed over in one look; while so many wait to be woken that the workers are kept busy
+#: for a second, nobody looks for more.
 BATCH = 2000
+ENOUGH = 1000
 #: Seconds between two questions for jobs: how late a wake can be at most on a quiet night.
 POLL = 1.0
 #: Wakes under way at one time, and things being made. The latter never take the former's places.
@@ -51,6 +53,14 @@ HANDING_OVER = 4_200_002
 LAST = datetime(2090, 1, 1, tzinfo=UTC)
 MOST_URGENT = 2**31 - 1
 
+MAY_HAND_OVER = "SELECT pg_try_advisory_xact_lock(%s)"
+OVERDUE = """
+SELECT count(*) FROM (
+    SELECT FROM procrastinate_jobs
+    WHERE status = 'todo' AND queue_name = %s AND (scheduled_at IS NULL OR scheduled_at <= now())
+    LIMIT %s
+) overdue
+"""
 WAITING = """
 SELECT queueing_lock FROM procrastinate_jobs
 WHERE status = 'todo' AND queueing_lock = ANY(%s)
@@ -82,8 +92,6 @@ class PostgresEngine:
         self._making = Making(wire)
         self._look_now = asyncio.Event()
         self._app: App | None = None
-        #: Told each time the engine has gone round: it is alive.
-        self.on_beat: Callable[[], None] = lambda: None
 
     def nudge(self, at: datetime | None) -> None:
         """Look again if somebody is to be woken within two minutes (None: look)."""
@@ -153,31 +161,40 @@ class PostgresEngine:
     async def _keep_looking(self, app: App, due: AskDue) -> None:
         while True:
             self._look_now.clear()
-            until = self._clock.bot_time(self._clock.real_now() + AHEAD)
-            found = await due(until, BATCH)
-            if found.who:
-                await self._hand_over(app, found)
-            self.on_beat()
-            full = len(found.who) >= BATCH
+            all_seen = await self._look(app, due)
             with contextlib.suppress(TimeoutError):
-                async with asyncio.timeout(POLL if full else LOOK_EVERY):
+                async with asyncio.timeout(LOOK_EVERY if all_seen else POLL):
                     await self._look_now.wait()
 
-    async def _hand_over(self, app: App, found: Due) -> None:
+    async def _look(self, app: App, due: AskDue) -> bool:
+        """Hand over who is due soon; False if there may be more of them."""
+        async with self._wire.pool.connection() as connection:
+            row = await (await connection.execute(MAY_HAND_OVER, [HANDING_OVER])).fetchone()
+            if row is None or not row[0]:
+                return False  # another machine is at it
+            row = await (await connection.execute(OVERDUE, [QUEUE, ENOUGH])).fetchone()
+            if row is None or row[0] >= ENOUGH:
+                return False
+            found = await due(self._clock.bot_time(self._clock.real_now() + AHEAD), BATCH)
+            if found.who:
+                await self._hand_over(app, found, connection)
+        return len(found.who) < BATCH
+
+    async def _hand_over(
+        self, app: App, found: Due, connection: psycopg.AsyncConnection[Any]
+    ) -> None:
         """One job a person and instant, unless it waits already."""
-        jobs = {
-            f"{who} {at.isoformat()}": self._job(who, at)
+        asked = {
+            f"{who} {at.isoformat()}": (who, at)
             for who, at in zip(found.who, found.at, strict=True)
         }
-        async with self._wire.pool.connection() as connection:
-            await connection.execute("SELECT pg_advisory_xact_lock(%s)", [HANDING_OVER])
-            rows = await (await connection.execute(WAITING, [list(jobs)])).fetchall()
-            waiting = {row[0] for row in rows}
-            new = [job for lock, job in jobs.items() if lock not in waiting]
-            if new:
-                await app.job_manager.batch_defer_jobs_async(new, connection=connection)
+        rows = await (await connection.execute(WAITING, [list(asked)])).fetchall()
+        waiting = {row[0] for row in rows}
+        new = [self._job(lock, *told) for lock, told in asked.items() if lock not in waiting]
+        if new:
+            await app.job_manager.batch_defer_jobs_async(new, connection=connection)
 
-    def _job(self, who: str, at: datetime) -> Job:
+    def _job(self, lock: str, who: str, at: datetime) -> Job:
         real = self._clock.real_time(at)
         return Job(
             id=None,
@@ -186,7 +203,7 @@ class PostgresEngine:
             task_kwargs={"who": who, "at": at.isoformat()},
             # `lock` would let jobs of one person wait for each other behind a dead worker.
             lock=None,
-            queueing_lock=f"{who} {at.isoformat()}",
+            queueing_lock=lock,
             scheduled_at=real if real > self._clock.real_now() else None,
             priority=min(MOST_URGENT, int((LAST - real).total_seconds())),
         )

@@ -77,6 +77,8 @@ def take_turns(url: str, process: int, count: int) -> None:
             work.enrol(who, now)
             work.keep_chat(ChatSeen(id=chat, participant=who.id), now)
 
+    parked: list[int] = []
+
     def talk(thread: int) -> None:
         for number in range(count // THREADS):
             update = (process * THREADS + thread) * 1_000_000 + number
@@ -84,7 +86,8 @@ def take_turns(url: str, process: int, count: int) -> None:
             text = TEXTS[number // PEOPLE_A_THREAD % len(TEXTS)]
             at = now + timedelta(minutes=70 * (number // PEOPLE_A_THREAD))
             message = Incoming(update=update, chat=chat, message=str(number), at=at, text=text)
-            assert not conversation.hear(message, at).parked
+            if conversation.hear(message, at).parked:
+                parked.append(number)
 
     threads = [threading.Thread(target=talk, args=[thread]) for thread in range(THREADS)]
     began = _wait_to_go()
@@ -92,8 +95,11 @@ def take_turns(url: str, process: int, count: int) -> None:
         thread.start()
     for thread in threads:
         thread.join()
-    _tell(time.perf_counter() - began)
+    took = time.perf_counter() - began
     store.close()
+    if parked:
+        raise RuntimeError(f"{len(parked)} turns failed: nothing was measured")
+    _tell(took)
 
 
 def turns_a_second(url: str, processes: int, count: int) -> float:

@@ -69,3 +69,30 @@ async def test_a_crashed_process_fails_its_picture_and_the_next_one_is_drawn(
         await drawing({"crash": True})
     assert await drawing({})
     drawing.close()
+
+
+async def test_the_drawing_process_ends_soon_after_a_bot_that_was_killed(
+    tmp_path: Path, checkout: Path
+) -> None:
+    (tmp_path / "drawn_here.py").write_text(DRAWN_HERE)
+    draws_and_waits = (
+        "import asyncio, drawn_here; from bot.drawing import Drawing\n"
+        "async def main():\n"
+        "    print((await Drawing(drawn_here.draw_as_told)({})).decode(), flush=True)\n"
+        "    await asyncio.sleep(60)\n"
+        "if __name__ == '__main__': asyncio.run(main())\n"
+    )
+    (tmp_path / "bot_like.py").write_text(draws_and_waits)
+    bot = await asyncio.create_subprocess_exec(
+        sys.executable,
+        str(tmp_path / "bot_like.py"),
+        env={**os.environ, "PYTHONPATH": str(checkout)},
+        stdout=asyncio.subprocess.PIPE,
+    )
+    assert bot.stdout is not None
+    drawing = int(await asyncio.wait_for(bot.stdout.readline(), 30))
+    bot.kill()
+    await bot.wait()
+    async with asyncio.timeout(20):
+        while Path(f"/proc/{drawing}").exists():  # noqa: ASYNC110, ASYNC240 - it tells of nothing
+            await asyncio.sleep(0.1)

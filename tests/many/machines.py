@@ -145,6 +145,7 @@ class Machines:
                 "serve",
                 *self._role(name),
                 cwd=CHECKOUT,
+                start_new_session=True,
                 env={
                     **os.environ,
                     "PYTHONPATH": str(CHECKOUT),
@@ -164,7 +165,7 @@ class Machines:
 
     async def kill(self, name: str) -> None:
         """As if the host had lost its power."""
-        self.running[name].send_signal(signal.SIGKILL)
+        os.killpg(self.running[name].pid, signal.SIGKILL)
         await self.running[name].wait()
 
     async def stop(self) -> dict[str, int]:
@@ -234,7 +235,7 @@ async def machines(url: str, **wrong_by: float) -> AsyncIterator[Machines]:
         finally:
             for process in hosts.running.values():
                 if process.returncode is None:
-                    process.kill()
+                    os.killpg(process.pid, signal.SIGKILL)
                     await process.wait()
 
 
