@@ -117,9 +117,17 @@ def medicine(page: Page, language: str) -> list[Wish]:
                 default=begin,
             )
             last = max(told, _until_mark(page, begin, end))
-            after = page.words(last, min(last + 2, end))
-            if told == last and after and after[-1].isdigit():  # `supposed to be 1`
-                last += len(after)
+            meant = page.words(max(last - 2, begin), last + 1)
+            if {"to", "been", "than", "of"} & set(meant) and page.words(last, last + 1) != [","]:
+                while last < end and page.tokens[last].word in {
+                    "be",
+                    "take",
+                    "have",
+                    "only",
+                    "just",
+                }:
+                    last += 1  # `supposed to be 1`
+                last += last < end and page.tokens[last].word.isdigit()
             found.append(_wish(page, begin, last, What.WRONG_DOSE))
     return found
 
@@ -173,6 +181,8 @@ _FIRST_PERSON = frozenset({"should", "shall", "can", "could", "do", "may", "must
 
 def _may_open(page: Page, index: int, start: int) -> bool:
     """A question opens a sentence or follows a mark or a small word; `should I` asks anywhere."""
+    if page.tokens[index].word == "which" and index > start:  # `my dinner, which is lasagne`
+        return page.tokens[index - 1].word in {"-", ":", "and"}
     return (
         index == start
         or (

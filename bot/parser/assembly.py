@@ -64,7 +64,9 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     for done in activities.done:
         sheet.entries.append((done.start, done.entry(given.get(done.start), context.at)))
     if found.skip is not None and not readings.entries:
-        sheet.entries.append((found.skip[0], found.skip[2]))
+        alone = not (sheet.entries or found.strips or found.wishes or found.values)
+        skip = _with_reason(page, found.skip) if alone else found.skip[2]
+        sheet.entries.append((found.skip[0], skip))
     sheet.entries += [(start, strips) for start, _, strips in found.strips]
     sheet.entries += [(wish.start, wish.request) for wish in found.wishes]
     if readings.ask is not None:
@@ -82,6 +84,16 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
         others_feel=sheet.others_feel,
     )
     return Understood(entries=entries, ask=ask, doubt=doubt)
+
+
+def _with_reason(page: Page, skip: tuple[int, int, Skip]) -> Skip:
+    """Why there is none, where the rest of the message says so (`at a funeral, can't test`)."""
+    start, end, said = skip
+    spans = [(0, start), (end, len(page.tokens))]
+    rest = next(((a, b) for a, b in spans if any(w.isalpha() for w in page.words(a, b))), None)
+    if said.reason is not None or rest is None:
+        return said
+    return Skip(reason=page.text(*rest).strip(" .,;:!?-") or None)
 
 
 def _same_again(
@@ -128,7 +140,9 @@ _JOINING = frozenset("and y e , & also very a so still".split())
 def _joined(page: Page, found: Findings, index: int) -> bool:
     this, following = found.feelings[index], found.feelings[index + 1]
     between = page.words(this.end, following.start)
-    if not (this.now and following.now and len(between) <= 2 and set(between) <= _JOINING):
+    near = len(between) <= 2 and set(between) <= _JOINING
+    since = between[:1] in (["since"], ["desde"]) and len(between) <= 4
+    if not (this.now and following.now and (near or since)):
         return False
     return this.suggests is following.suggests or _sick_and_worse(page, this, following)
 

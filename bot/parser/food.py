@@ -16,7 +16,6 @@ from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases, spelled
 from bot.parser.spelling import SHORTEST, Spelling
 from bot.parser.tidy import plain, shown
-from bot.parser.vocabulary.activities import WORK
 from bot.parser.vocabulary.foods import NOT_FOOD_PHRASES
 
 
@@ -67,18 +66,19 @@ def _meant(word: str, language: str) -> str | None:
     return None if word in known_words(language) else _spelling(language).meant(word)
 
 
-def find(page: Page, language: str) -> list[Dish]:
+def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> list[Dish]:
     """Give every food named among the unclaimed words, in order, unclaimed; claim what only
-    looks like one (`blood sugar`, `couch potato`)."""
+    looks like one (`blood sugar`, `couch potato`), but nothing at the `active` places."""
     not_food, phrases = _not_food(), _phrases(language)
     found: list[Dish] = []
     index = 0
     while index < len(page.tokens):
         hit = phrases.longest(page, index, len(page.tokens))
         looks = not_food.longest(page, index, len(page.tokens))
-        if looks is not None and (hit is None or looks[0] >= hit[0]):
-            if page.tokens[index].word not in WORK:  # `fed the chickens 15 min` is an activity
-                page.claim(index, looks[0])
+        if looks is not None and index in active:
+            index += 1  # `pounding the yam 30 min` is work
+        elif looks is not None and (hit is None or looks[0] >= hit[0]):
+            page.claim(index, looks[0])
             index = looks[0]
         elif hit is not None:
             found.append(Dish(start=index, end=hit[0], kind=hit[1]))
@@ -132,6 +132,20 @@ def amounts(page: Page, language: str, dishes: list[Dish], own_small: float) -> 
     return found
 
 
+def counts_of_words(page: Page, own_small: float) -> set[int]:
+    """Small whole numbers right before any word."""
+    tokens = page.tokens
+    return {
+        index
+        for index in range(len(tokens) - 1)
+        if page.free(index)
+        and tokens[index].word.isdigit()
+        and int(tokens[index].word) < own_small
+        and tokens[index + 1].word.isalpha()
+        and page.free(index + 1)
+    }
+
+
 def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -> bool:
     value = (
         float(page.tokens[index].word)
@@ -140,6 +154,8 @@ def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -
     )
     dish = starts.get(index + 1)
     whole = value.is_integer()
+    if whole and value < own_small and _behind(page, index, starts):
+        return True
     if dish is None:
         after = page.tokens[index + 2].word if index + 2 < len(page.tokens) else ""
         return (
@@ -162,6 +178,14 @@ def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -
         return (whole and (value <= own_small or several)) or (value % 0.5 == 0 and value < 3)
     counted = whole or value < 3  # `1.5`; 8.3 is more like a value
     return (value < own_small and counted) or (several and whole and value <= 50)
+
+
+def _behind(page: Page, index: int, starts: dict[int, Dish]) -> bool:
+    """`chapati 2, dal`: a count behind its food, at a mark."""
+    follows = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
+    return follows in {",", "+", "&", "nos", "and"} and any(
+        index - back in starts and starts[index - back].end == index for back in range(1, 4)
+    )
 
 
 _SINGULAR = frozenset(

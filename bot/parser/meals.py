@@ -52,6 +52,7 @@ class Plate:
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
+    since: re.Pattern[str]
     named: re.Pattern[str]
     for_name: re.Pattern[str]
     lead: re.Pattern[str]
@@ -86,14 +87,17 @@ def _patterns(language: str) -> _Patterns:
     shy = either(tuple(shy_names(language)))
     verbs = tuple(_verbs(language))
     return _Patterns(
+        since=pattern(
+            rf"(?:since|until|till|til|by|desde|hasta)(?: (?:my|the|el|la|mi))? {names}(?: time)?"
+        ),
         named=pattern(
-            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick) )*(?P<name>{names}|(?:(?<=for )|(?<=my )){shy}|{shy}(?= :))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready|which is|which was|that is))*(?: :| -| =)?"
+            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick) )*(?P<name>{names}|(?:(?<=for )|(?<=my )|(?<=me )|(?<=our )){shy}|{shy}(?= (?::|was) ))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready|which is|which was|that is))*(?: :| -| =)?"
         ),
         for_name=pattern(
             rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"
         ),
         lead=pattern(
-            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|a nice|ahora|un poco de))*(?: :| -)?"
+            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|a nice|say|like|about|around|roughly|maybe|ahora|un poco de))*(?: :| -)?"
         ),
         planned=pattern(either(gathered(language, "planned"))),
         same=pattern(either(gathered(language, "same_as"))),
@@ -111,29 +115,6 @@ def planned(page: Page, language: str) -> list[tuple[int, int]]:
     return [(span.start, span.end) for span in page.find(_patterns(language).planned)]
 
 
-@cache
-def _others_eating(language: str) -> re.Pattern[str]:
-    return pattern(
-        f"my {either(gathered(language, 'kin'))}s? (?:always |often |just |only |usually )?(?:eats?|ate|had|has|is eating|is having|drinks?|drank|likes|loves|come|comio|come siempre|se comio)"
-    )
-
-
-def eaten_by_others(page: Page, language: str) -> list[int]:
-    """Where words end which say that somebody else eats what follows; claimed."""
-    found = []
-    for span in list(page.find(_others_eating(language))):
-        page.claim(span.start, span.end)
-        found.append(span.end)
-    return found
-
-
-@cache
-def since(language: str) -> re.Pattern[str]:
-    """`since breakfast`: how long, and no meal."""
-    names = either(tuple(meal_names(language)))
-    return pattern(f"(?:since|desde) (?:my |the |el |la |mi )?{names}(?: time)?")
-
-
 def same_as(page: Page, language: str) -> tuple[int, int] | None:
     """`same as yesterday`."""
     span = page.first(_patterns(language).same)
@@ -147,6 +128,8 @@ def leads(page: Page, language: str, within: set[int]) -> list[Lead]:
         _patterns(language), meal_names(language), shy_names(language), _verbs(language),
     )  # fmt: skip
     found: list[Lead] = []
+    for span in list(page.find(patterns.since)):
+        page.claim(span.start, span.end)
     for span in list(page.find(patterns.for_name)):
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
         page.claim(span.start, span.end)
@@ -343,18 +326,23 @@ def _sure(page: Page, dish: Dish) -> bool:
     return not dish.guessed and " ".join(page.words(dish.start, dish.end)) not in _also_not_food()
 
 
-#: Behind a food they only leave something out of it (`quarter pounder no bun`).
-_WITHOUT = frozenset({"no", "without", "sin", "not"})
-
-
 def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
     not_eaten = _not_eaten(language)
+    without = [
+        index
+        for index in range(start, end)
+        if page.tokens[index].word in _LEFT_OUT and index - 1 in food_at and index + 1 < end
+    ]
     return any(
         index not in food_at
+        and index not in without
         and not_eaten.longest(page, index, end) is not None
-        and not (page.tokens[index].word in _WITHOUT and index - 1 in food_at)
         for index in range(start, end)
     )
+
+
+#: Behind a food these name what it comes without (`quarter pounder no bun`).
+_LEFT_OUT = frozenset({"no", "without", "sin"})
 
 
 def listed(page: Page, before: int, after: int) -> bool:
@@ -364,13 +352,19 @@ def listed(page: Page, before: int, after: int) -> bool:
     )
 
 
-def strange_words(page: Page, language: str) -> bool:
-    """Whether unclaimed words are left that are not everyday ones."""
+def strange_places(page: Page, language: str) -> list[int]:
+    """Where unclaimed words are left that are not everyday ones."""
     everyday = _everyday(language)
-    return any(
-        word not in everyday and any(char.isalnum() for char in word)
-        for _, word in page.find_words(0, len(page.tokens))
-    )
+    return [
+        index
+        for index, word in page.find_words(0, len(page.tokens))
+        if word not in everyday and any(char.isalnum() for char in word)
+    ]
+
+
+def strange_words(page: Page, language: str) -> bool:
+    """Whether any such word is left."""
+    return bool(strange_places(page, language))
 
 
 _BEGINNING = frozenset(

@@ -1,5 +1,7 @@
 """The meals of a message: which words, which name, and whether it begins now."""
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from dataclasses import dataclass, field
 from datetime import datetime
 
@@ -9,7 +11,7 @@ from bot.parser.findings import Findings
 from bot.parser.food import amount_words, kinds_of
 from bot.parser.meals import Lead
 from bot.parser.page import Page
-from bot.parser.strangers import Kind
+from bot.parser.subjects import Whose
 from bot.parser.times import When
 
 
@@ -31,7 +33,7 @@ class Plate:
     def entry(self, page: Page, when: When | None, at: datetime, language: str) -> Meal:
         """The meal with its start."""
         text = _text(page, self.spans)
-        if when is not None and when.ago != 0 and not times.names_today(when, at):
+        if when is not None and when.ago != 0 and not times.is_today(when, at):
             ahead = not self.past
             started = times.resolved(when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST)
         else:
@@ -66,14 +68,12 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
         piece = meals.judged(
             page, start, end, language, found.dishes, found.amounts, led=lead is not None
         )
-        if result and lead is None and _measure_of(page, language, found, result[-1], start, end):
+        if result and _how_much(page, language, found, result[-1], start, end):
             result[-1].spans.append((start, end))
             continue
         if piece is None or not piece.food or _planned(found, start, end, piece.start):
             continue
-        if lead is None and _priced(page, found, piece.end):
-            continue
-        if _others_food(found, piece.start):
+        if _priced(page, found, end) or found.subjects.whose(piece.start) is Whose.OTHER:
             continue
         plate = _joined(page, found, result, piece.start, lead)
         if plate is None:
@@ -91,50 +91,6 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
         for span in plate.spans:
             page.claim(*span)
     return sorted(result, key=lambda plate: plate.start)
-
-
-def _measure_of(
-    page: Page, language: str, found: Findings, plate: Plate, start: int, end: int
-) -> bool:
-    """How much of it was eaten, behind a comma (`pizza, 2 slices`)."""
-    if not plate.spans or plate.spans[-1][1] + 1 != start or page.tokens[start - 1].word != ",":
-        return False
-    sizes = amount_words(language) | _SIZES
-    return all(
-        index in found.amounts or page.tokens[index].word in sizes for index in range(start, end)
-    )
-
-
-_SIZES = frozenset(
-    [
-        "half",
-        "quarter",
-        "third",
-        "whole",
-        "a",
-        "an",
-        "small",
-        "big",
-        "large",
-        "medium",
-        "full",
-        "double",
-        "of",
-    ]
-)
-
-
-def _priced(page: Page, found: Findings, end: int) -> bool:
-    """`the fish cost 120 shillings`: spoken of, not eaten."""
-    return any(each.start == end and each.kind is Kind.ODD for each in found.strangers)
-
-
-def _others_food(found: Findings, first: int) -> bool:
-    """`my friend eats fufu every day`: none of the participant's."""
-    return any(
-        found.clauses[place] == found.clauses[first] and place <= first
-        for place in found.others_eat
-    )
 
 
 def _lead_before(page: Page, found: Findings, start: int, used: set[int]) -> Lead | None:
@@ -177,6 +133,31 @@ def _planned(found: Findings, start: int, end: int, first: int) -> bool:
     )
 
 
+def _how_much(
+    page: Page, language: str, found: Findings, plate: Plate, start: int, end: int
+) -> bool:
+    """`pizza, 2 slices`: right behind a plate nothing but its amount."""
+    if not plate.spans or page.words(plate.end, start) not in ([","], ["("], ["-"]):
+        return False
+    sizes = amount_words(language) | {"a", "of", "only", "just", "quarter", "third"}
+    words = page.words(start, end)
+    return bool(amount_words(language) & set(words)) and all(
+        start + at in found.amounts or word in sizes for at, word in enumerate(words)
+    )
+
+
+_PRICE = frozenset("cost costs costed cuesta costo".split())
+
+
+def _priced(page: Page, found: Findings, end: int) -> bool:
+    """`the fish cost 120`, `tomatoes 120 a kilo`: bought, and perhaps not eaten."""
+    return any(
+        stranger.start == end
+        and (page.tokens[end].word in _PRICE or page.words(end + 1, end + 2) in (["a"], ["per"]))
+        for stranger in found.strangers
+    )
+
+
 def _joined(
     page: Page, found: Findings, result: list[Plate], start: int, lead: Lead | None
 ) -> Plate | None:
@@ -203,28 +184,24 @@ def _name(page: Page, found: Findings, result: list[Plate], used: set[int]) -> N
             plate.name = lead.name
             used.add(lead.start)
     for cue in found.cues:
-        if cue.meal is not None and cue.moment in {Moment.BEFORE_MEAL, Moment.AFTER_MEAL}:
+        if cue.meal is not None and cue.moment is Moment.BEFORE_MEAL:
             after = [plate for plate in result if plate.start > cue.start]
-            if (
-                after
-                and after[0].name is None
-                and (
-                    cue.moment is Moment.BEFORE_MEAL
-                    or (not after[0].led and after[0].start == cue.end + 1)
-                )
-            ):
+            if after and after[0].name is None:
                 after[0].name = cue.meal
-                after[0].over = cue.moment is Moment.AFTER_MEAL
 
 
 def _empty(page: Page, language: str, found: Findings, result: list[Plate], used: set[int]) -> None:
     """A name alone, or `eating` alone: a meal without words."""
     if result or found.planned or found.strangers or found.under_way is not None:
         return
+    if found.same_as is not None or any(token.word in _NOT_EATEN for token in page.tokens):
+        return
     if any(index for index, word in page.find_words(0, len(page.tokens)) if word == "?"):
         return
     names = [lead for lead in found.leads if lead.is_name]
-    if meals.strange_words(page, language):
+    if meals.strange_words(page, language) or any(
+        token.word in _TO_COME for token in page.tokens
+    ):
         names = []
     if names:
         lead = names[0]
@@ -238,12 +215,22 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
         result.append(Plate(start=leads[0].start, name=leads[0].name, past=leads[0].past))
 
 
+#: With one of these no meal is begun (`nothing to eat yet 118`).
+_NOT_EATEN = frozenset(
+    "no not nothing didnt dont havent hasnt never skipped skipping missed without nada".split()
+)
+_TO_COME = frozenset("will wont shall".split())
+
+
 def _tense(page: Page, found: Findings, plate: Plate) -> None:
     """Whether the meal is named only as what is over."""
     after = [cue for cue in found.cues if cue.moment is Moment.AFTER_MEAL]
     if not after or not plate.spans:
         return
     direct = any(cue.open and 0 <= plate.spans[0][0] - cue.end <= 1 for cue in after)
+    named = [cue for cue in after if cue.meal and 0 <= plate.spans[0][0] - cue.end <= 1]
+    if named and not plate.led:  # `171 after dinner, chapati and beans`
+        direct, plate.name = True, plate.name or named[0].meal
     before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)
     if direct or plate.past:
         plate.over = True

@@ -79,7 +79,7 @@ def _patterns(language: str) -> _Patterns:
     )
     return _Patterns(
         whole=whole,
-        before=pattern(f"(?:just |right )?{before}(?! yesterday| last ){tail}"),
+        before=pattern(f"(?:just |right )?{before}(?! (?:(?:de )?(?:yesterday|ayer)|last) ){tail}"),
         after=pattern(f"(?:just |right )?{after}{tail}"),
         long_after=pattern(f"(?:at |a las |about |around )?{long} (?:{after}|{later}|mark){tail}"),
         bare_long=pattern(f"(?:at |a las )?{long}(?: (?:reading|test|check|mark|number|one))?"),

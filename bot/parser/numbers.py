@@ -118,7 +118,8 @@ def _mended(match: re.Match[str], plain: str) -> list[Token]:
         mended = raw.translate(_ALIKE).replace(",", ".")
         value = float(mended)
         digits = sum(char.isdigit() for char in raw)
-        if digits >= 1 and any(plausible(value, unit) for unit in Unit):
+        written = raw[0] in "ol" and raw[1] in ".,"  # `O.4` is 0.4 and no 4
+        if digits >= 1 and (written or any(plausible(value, unit) for unit in Unit)):
             return [Token(match.start(), match.end(), mended)]
     return [
         Token(match.start() + part.start(), match.start() + part.end(), part.group())

@@ -126,16 +126,23 @@ def in_clauses(page: Page, language: str) -> list[Wish]:
     """Claim the clauses that ask for something in a message that holds more (`142. how am I
     doing?`); single words ask for something only alone."""
     found = []
-    clauses = _clauses(page)
-    for start, end in clauses:
-        if end - start < 2 or page.any_taken(start, end):
+    clauses = [(start, end) for start, end in _clauses(page) if start < end]
+    if len(page.tokens) > _LONG:
+        return []
+    rules = [intents.asked_for(page, start, end, language) for start, end in clauses]
+    every = None not in rules  # `summary and goals`
+    for (start, end), rule in zip(clauses, rules, strict=True):
+        if rule is None or page.any_taken(start, end):
             continue
-        rule = intents.asked_for(page, start, end, language)
-        if rule is not None and _plain(rule, page.words(start, end)):
+        if every or (end - start > 1 and _plain(rule, page.words(start, end))):
             page.claim(start, end)
             words = _bare(page, start, end)
             found.append(Wish(start=start, end=end, request=_request(rule, words, language)))
     return found
+
+
+#: Longer messages report, and what they ask is not looked for.
+_LONG = 60
 
 
 def _plain(rule: Rule, words: list[str]) -> bool:

@@ -37,7 +37,7 @@ def _patterns(language: str) -> _Patterns:
         reason=re.compile(f"{_EDGE}(?P<reason>{reason}){_TAIL}"),
         soft=re.compile(f"{either(gathered(language, 'soft_no'))}"),
         because=re.compile(
-            f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues|i am|im))+ (?P<why>.+)"
+            f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues|i am|im)| (?=(?:am|im|at|in|on|still|got|too|was|were|stuck|estoy) ))+ ?(?P<why>.+)"
         ),
         strips=pattern(
             rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"
@@ -93,7 +93,7 @@ def _by_meaning(page: Page, language: str, *, asked: bool) -> Skip | None:
     if len(page.tokens) > _LONGEST:
         return None
     said = segments(page, 0, len(page.tokens), language)
-    if not said:
+    if not said or any(token.word in {"lo", "hi"} for token in page.tokens):
         return None
     tags = [segment.tags for segment in said]
     if any(each.fits(tags) for each in _WHY):
@@ -123,7 +123,8 @@ def _reason(page: Page, said: list[Segment]) -> str:
 def in_clauses(page: Page, language: str) -> tuple[int, int, Skip] | None:
     """Claim a clause that is a skip in a message that holds more (`forgot to test, feel faint`)."""
     patterns = _patterns(language)
-    for start, end in _clauses(page):
+    clauses = _clauses(page)
+    for start, end in clauses:
         part = Page(page.shown, page.tokens[start:end])
         words = _words(part)
         for sought in (patterns.reason, patterns.skip):
@@ -132,13 +133,16 @@ def in_clauses(page: Page, language: str) -> tuple[int, int, Skip] | None:
                 if skip is not None:
                     page.claim(start, end)
                     return start, end, skip
+        if len(clauses) > 1 and (skip := _by_meaning(part, language, asked=False)):
+            page.claim(start, end)
+            return start, end, skip
     return None
 
 
 def _clauses(page: Page) -> list[tuple[int, int]]:
     found, start = [], 0
     for index, token in enumerate(page.tokens):
-        if token.word in {",", ".", ";", "!", "but", "and"}:
+        if token.word in {",", ".", ";", "!", "but", "and", "so", "y", "pero"}:
             found.append((start, index))
             start = index + 1
     found.append((start, len(page.tokens)))

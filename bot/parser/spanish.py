@@ -66,7 +66,7 @@ TIMES = TimeWords(
     this_morning=("esta manana", "hoy en la manana", "hoy por la manana"),
     this_afternoon=("esta tarde", "esta noche", "hoy en la tarde"),
     last_night=("anoche", "ayer por la noche", "ayer en la noche"),
-    yesterday=("ayer",),
+    yesterday=("ayer por la manana", "ayer en la manana", "ayer por la tarde", "ayer en la tarde", "ayer por la noche", "ayer en la noche", "ayer",),
     before_yesterday=("anteayer", "antier", "antes de ayer"),
     weekdays={"lunes": 0, "martes": 1, "miercoles": 2, "jueves": 3, "viernes": 4, "sabado": 5,
               "domingo": 6},

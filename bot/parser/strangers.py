@@ -69,7 +69,7 @@ def _patterns(language: str) -> _Patterns:
             pattern(
                 r"(?:call|phone|tel|number|text|cell|mobile|whatsapp|dial|telefono|celular|llama|ring|fax)"
                 r"(?: [a-z]+| :| \(| \+){0,4} \d{3,5}(?: [-.)(])?(?: \d{2,4}(?: [-.)(])?){1,4}"
-                r"|\(? ?\+ ?\d[\d ().-]{6,}\d|\( ?\d{3} \) \d{3} ?-? ?\d{4}|0\d{2,4}(?: [-.)(])?(?: \d{3,4}(?: [-.)(])?){1,3}"
+                r"|\(? ?\+ ?\d[\d ().-]{6,}\d|\( ?\d{3} \) \d{3} ?-? ?\d{4}|0\d{2,4}(?: [-.)(])?(?: \d{3,4}(?: [-.)(])?){2,3}|0\d{2,4} \d{5,8}"
                 r"|\d{3}(?: [-.])? \d{3}(?: [-.])? \d{4}|\d{3} - \d{4}|\d{7,}"
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
@@ -97,7 +97,15 @@ def _patterns(language: str) -> _Patterns:
                 rf"(?:won|win|lost|lose|beat|beaten|drew|draw|match|game|final|score|scored|ganamos|perdimos|ganaron|perdieron|partido|marcador)(?: [a-z]+){{0,4}} {N} (?:-|:|to|a|,) {N}"
             ),
             pattern(rf"[a-z]+ (?:vs|v|beat|beats|ganó|gano) [a-z]+ {N} ?-? ?{N}"),
-            pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue)"),
+            pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue|in|on|of)"),
+            # shares, ranks and companies: `7 out of 10`, `2 for 150`, `3 sets of 50`, `table for 6`
+            pattern(
+                rf"{N} (?:out of|de cada|(?:sets?|rounds?|reps|lots?|packs?|boxes) of|for(?: only| just)?) {N}|{N} for the (?:lot|pair|set|two|both)"
+                rf"|(?:table|party|group|family|team|class|crowd|queue|reservation|booked|room|seats|space) (?:for|of) {N}"
+                rf"|(?:we are|we were|there are|there were|there is|theres) (?:only |about |like )?{N}|slept (?:only |about |for |just |like )?{N}"
+                rf"|(?:day|week|month|stage|phase|top|pain|pain level|pain is|rated|rating|rate it|rated it|score it) {N}"
+                rf"|{N} (?:a|per) (?:kilo|kg|litre|liter|piece|dozen|bag|bottle|head|ticket|night|month|week|year|pop|bunch|person|box|pound|unit|pair|packet)|{N} (?:each|apiece)"
+            ),
             pattern(
                 rf"(?:score|scored|points|won|lottery|jackpot|bet|lost)(?: [a-z]+){{0,4}} {N}(?: (?:at|in|on) [a-z]+)?"
             ),

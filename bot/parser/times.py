@@ -41,6 +41,7 @@ class Day(Enum):
     YESTERDAY = auto()
     DAY_BEFORE = auto()
     WEEKDAY = auto()
+    SOME_DAYS_AGO = auto()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,6 +56,7 @@ class When:
     half: Half = Half.EITHER
     day: Day | None = None
     weekday: int = 0
+    days: int = 0
     minutes: float | None = None  # `from 5 to 5:30`: how long, and `hour` is the end
     bare_digits: bool = False  # `1:18`: could be a dictated glucose value
 
@@ -100,7 +102,7 @@ def _patterns(language: str) -> _Patterns:
         tuple(hour for lex in lexica(language) for hour in lex.times.hour_words) or ("\x01",)
     )
     hour_word = rf"(?P<hour>[01]?\d|2[0-4]|{extra})"
-    ending = r"(?= (?:[.,;!?)>]|$|and |y |then |\x00))"
+    ending = r"(?= (?:[.,;!?)>]|$|and |y |then |it |i |was |my |\x00))"
     after_hour = (
         f"(?: (?:(?P<and_half>{words('and_half')})|(?P<and_quarter>{words('and_quarter')})"
         f"|(?P<less_quarter>{words('less_quarter')})))"
@@ -131,6 +133,7 @@ def _patterns(language: str) -> _Patterns:
         worded=pattern(
             f"{at}(?:(?P<half_past>{words('half_past')})|(?P<quarter_past>{words('quarter_past')})"
             f"|(?P<quarter_to>{words('quarter_to')})) {hour}(?: oclock)?{part}?"
+            r"|(?P<half>half) (?P<half_hour>[1-9]|1[0-2])(?= (?:[.,;!?]|$|\d\d|\d\.|and |it ))"
         ),
         minutes_to=pattern(
             f"(?:(?P<sure>{words('at')}) )?(?P<minutes>5|10|15|20|25) (?:(?P<past>{words('past')})"
@@ -155,7 +158,11 @@ def _patterns(language: str) -> _Patterns:
             rf"{words('near')} {hour_word}(?:\.(?P<minute>[0-5]\d))?(?:{after_hour})?{part}?{ending}"
         ),
         named=pattern(f"{at}(?:(?P<noon>{words('noon')})|(?P<midnight>{words('midnight')}))"),
-        day=pattern(f"(?:{days}|(?:{words('on_day')} )?(?P<weekday>{weekdays}))"),
+        day=pattern(
+            f"(?:{days}|(?:{words('on_day')} )?(?P<weekday>{weekdays})"
+            r"|(?P<days_ago>[1-7]) days? (?:ago|back)|hace (?P<hace>[1-7]) dias?)"
+            "(?: (?:(?P<early>morning|mornin)|(?P<late>afternoon|evening|night|arvo|evenin)))?"
+        ),
         bare_after_day=pattern(rf"(?P<hour>[01]?\d|2[0-3]){ending}"),
     )
 
@@ -203,12 +210,12 @@ def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
     for span in list(page.find(patterns.span)):
         yield _long_span(span)
     for span in list(page.find(patterns.worded)):
-        hour = int(span["hour"] or 0)
-        minute = 30 if span["half_past"] else 15 if span["quarter_past"] else -15
+        hour = int(span["hour"] or span["half_hour"] or 0)
+        minute = 30 if span["half_past"] or span["half"] else 15 if span["quarter_past"] else -15
         yield _clock(span, hour, minute)
     for span in list(page.find(patterns.minutes_to)):
         minute = int(span["minutes"] or 0)
-        if span["sure"] or span["am"] or span["pm"] or _ends_clause(page, span.end):
+        if span["sure"] or span["past"] or span["am"] or span["pm"] or _parted(page, span.end):
             yield _clock(span, int(span["hour"] or 0), minute if span["past"] else -minute)
     for span in list(page.find(patterns.with_half)):
         yield from _checked(span, language, page)
@@ -294,8 +301,9 @@ def _clock(span: Span, hour: int, minute: int) -> When:
     return When(start=span.start, end=span.end, hour=hour % 24, minute=minute, half=half)
 
 
-def _ends_clause(page: Page, index: int) -> bool:
-    return index >= len(page.tokens) or not page.tokens[index].word[0].isalnum()
+def _parted(page: Page, index: int) -> bool:
+    """Whether a time in words ends there: at a mark, or before a number (`20 to 8 142`)."""
+    return index >= len(page.tokens) or not page.tokens[index].word[0].isalpha()
 
 
 def _with_days(page: Page, clocks: list[When], patterns: _Patterns, language: str) -> list[When]:
@@ -340,37 +348,24 @@ def _day(span: Span, language: str) -> When:
             for lex in lexica(language)
             if span["weekday"] in lex.times.weekdays
         )
-        return replace(base, day=Day.WEEKDAY, weekday=weekday)
+        return replace(base, day=Day.WEEKDAY, weekday=weekday, half=_day_half(span))
+    if span["days_ago"] or span["hace"]:
+        back = int(span["days_ago"] or span["hace"] or 0)
+        return replace(base, day=Day.SOME_DAYS_AGO, days=back, half=_day_half(span))
     if span["before_yesterday"]:
-        return replace(base, day=Day.DAY_BEFORE)
+        return replace(base, day=Day.DAY_BEFORE, half=_day_half(span))
     if span["last_night"]:
         return replace(base, day=Day.LAST_NIGHT, half=Half.AFTERNOON)
-    if said := span["yesterday"]:
-        return replace(base, day=Day.YESTERDAY, half=_part_of_day(said))
-    half = (
-        Half.MORNING
-        if span["this_morning"]
-        else Half.AFTERNOON
-        if span["this_afternoon"]
-        else Half.EITHER
-    )
+    if span["yesterday"]:
+        return replace(base, day=Day.YESTERDAY, half=_day_half(span))
+    half = _day_half(span)
     return replace(base, day=Day.TODAY, half=half)
 
 
-def _part_of_day(said: str) -> Half:
-    """`yesterday morning`."""
-    if said.endswith(("morning", "manana")):
+def _day_half(span: Span) -> Half:
+    if span["this_morning"] or span["early"]:
         return Half.MORNING
-    return Half.AFTERNOON if said.endswith(_LATE) else Half.EITHER
-
-
-_LATE = ("afternoon", "evening", "tarde", "noche")
-
-
-def names_today(when: When, at: datetime) -> bool:
-    """A day without an hour that is the day of the message (`today`, `happy Sunday`)."""
-    same = when.day is Day.WEEKDAY and when.weekday == at.weekday()
-    return when.vague and (when.day is Day.TODAY or same)
+    return Half.AFTERNOON if span["this_afternoon"] or span["late"] else Half.EITHER
 
 
 def _on(clock: When, day: When) -> When:
@@ -379,8 +374,15 @@ def _on(clock: When, day: When) -> When:
         half = day.half
     start, end = min(clock.start, day.start), max(clock.end, day.end)
     return replace(
-        clock, start=start, end=end, day=day.day, weekday=day.weekday, half=half, bare_digits=False
-    )
+        clock, start=start, end=end, day=day.day, weekday=day.weekday, days=day.days, half=half,
+        bare_digits=False,
+    )  # fmt: skip
+
+
+def is_today(when: When, at: datetime) -> bool:
+    """Whether it names the day of the message and no hour (`tonight`, `happy sunday`)."""
+    same = when.day is Day.WEEKDAY and when.weekday == at.weekday()
+    return when.vague and (when.day is Day.TODAY or same)
 
 
 def resolved(
@@ -434,6 +436,8 @@ def _days_back(when: When, at: datetime, hour: int, ahead: bool) -> tuple[int, .
             return (2,)
         case Day.LAST_NIGHT:
             return (1,) if hour >= 17 else (0,) if hour < 5 else ()
+        case Day.SOME_DAYS_AGO:
+            return (when.days,)
         case Day.WEEKDAY:
             return ((at.weekday() - when.weekday) % 7, (at.weekday() - when.weekday) % 7 + 7)
 

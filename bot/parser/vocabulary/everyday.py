@@ -53,6 +53,15 @@ EVERYDAY: Final = phrases(
     mg, dl, mmol, sir, madam, mate, ma'am, maam, folks, guys, everyone, everybody, people, person
     three, two, four, five, half, quarter, full, couple, pair, third, part, side, end, top
     left, room, bed, woke, sleep, slept, sleeping, wake, awake, up, shower, work, working
+    prick, pricked, poked, jabbed, lancet, strip, strips, shows, showed, showing, show, display
+    displays, displayed, screen, machine, monitor, device, glucometer, y'all, folks, mate, bro, buddy
+    finally, ding, phew, gosh, blimey, crikey, hmph, media, sec, minute, pic, photo, picture
+    fore, appt, appointment, clinic, typed, txt, txting, texting, texted, text, message, msg
+    stressed, stress, ill, crying, cried, rainy, sunny, windy, snowing, raining, anxious, upset
+    angry, lonely, bored, grumpy, cranky, restless, achy, feverish, unwell, under, weather, exhausted
+    knackered, shattered, pooped, chilled, calm, cheerful, grateful, blessed, disappointed, annoyed
+    frustrated, nervous, scared, surprisingly, weird, strange, odd, amazing, lovely, brilliant
+    nowt, owt, summat, skipped, skipping, missed
     usual, mostly, mainly, especially, different, special, favorite, favourite, own, real
     started, starting, begin, began, stop, stopped, ready, soon, able, unable, forgot, remember
     """

@@ -83,7 +83,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         sat, sun, tomorrow, next, this week, for now, january, february, march, april, may, june, july
         august, september, october, november, december, th, st, nd, rd, fortnight, end of
         coming, several, tonight, today, one, two, three, the end of the week, further notice, new year, christmas
-        easter, eid, rest of, return, am back, get back
+        easter, eid, rest of, return, am back, get back, i'm home, i am home, home, i'm better, i feel better, i say, i say so
         """,
     "away": """
         holiday, holidays, vacation, away, travelling, traveling, on leave, trip, abroad, out of town, hospital stay
@@ -147,7 +147,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         what did i {log|send|write|record|tell you|eat|report|enter|put in|text|give you|save|note|have}
         everything i {logged|sent|wrote|recorded|ate|reported|entered|have sent|have logged|told you}, everything i've {logged|sent|recorded|told you}
         what was i {before|after} {lunch|dinner|breakfast}, what have you got {so far|for me|for today|from me}, what was my {sugar|reading|number|result|glucose|blood sugar|level}, what were my {sugars|readings|numbers|results|levels}
-        what you have {written down|noted|logged}( so far), what did you {write down|note|save|record|log}
+        what have you {written down|noted|noted down|logged|recorded|saved|stored}( for me| so far| down), what you have {written down|noted|logged}( so far), what did you {write down|note|save|record|log}
         """,
     "day": """
         today, yesterday, this morning, last night, so far, this week, last week, this month, last month, week, month, on, monday, tuesday
@@ -188,7 +188,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         next step, nxt step, next stage, next phase, next challenge, next task, next level, next part, next lesson, next one, next thing, the next, next activity, next bit
         what's the next {thing|step|one}( to try| to do), whats the next {thing|step|one}, what's next, whats next, what is next, what next, what comes next, what happens next, what's coming next, whats coming next, where next
         what {do|should|can|shall} i {do|try|start|change} next, what {do|should|can|shall} we {do|try|start|change} next, what to {do|try} next
-        move on, moving on, next please, go to next, what step am i on, which step am i on, what stage am i at, which step is this, what is my step, what's my step, whats my step
+        move on, moving on, next please, go to next, when {do|should|must|shall} i {test|check|measure|prick} next, when is {my|the} next {test|check|reading|one}, when's {my|the} next {test|check|reading|one}, when next, next test when, what am i supposed to do now, what now for me, what step am i on, which step am i on, what stage am i at, which step is this, what is my step, what's my step, whats my step
         what is my current step, what's my current step, current step, further step, step up, what now after this step, move forward, next week's step, skip to next step
         """,
     "step_done": """
@@ -216,7 +216,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         """,
     "how_used": """
         how does {this|it|that|the bot|this thing|this bot|all this|everything} work, how {this|it|the bot|this thing} works, how do you work, how {do|can|should|would} i {use|log|send|report|enter|record|write|text|type|start|begin|work|tell you|add|put in|get started|submit}
-        how to {use|log|send|report|enter|record|write|add}, how am i supposed to {use|do|log|send}, what can you do, what do you do, what can i {do|say|send|text|type|ask|write|tell you|use|ask you}, what {do|should|must|shall} i {say|send|text|type|write|tell you|put|do|enter|report}, what am i supposed to {do|send|write|say|text|type}
+        how to {use|log|send|report|enter|record|write|add}, how am i supposed to {use|do|log|send}, what can you do, what do you do, what can i {do|say|send|text|type|ask|write|tell you|use|ask you}, what {do|should|must|shall} i {say|send|text|type|write|tell you|put|do|enter|report}, what am i supposed to {send|write|say|text|type}
         what to {do|send|write|say|text|type}, what are you( for), who are you, who is this, who's this, whos this, what is this( for| thing| bot| number), what's this( for| thing| bot), whats this( for| thing| bot), what {words|commands} can i use, what else can {you|i} do
         what are my options, what can i ask, what are the commands, are you a {robot|bot|person|real person|human|machine|computer}, what is this all about, what's this all about, how do i begin, how do i start, what do you need from me, what do you want from me, what do you want me to {do|send}
         i don't know {what|how} to, what are you able to do, which commands, tell me what you can do, how {this|it} is used, what now, i'm lost, i am lost, i'm stuck, i am stuck, {i don't|i do not|don't} {understand|get} {this|it|any of this|anything}, i don't understand, show me how, teach me how
@@ -331,7 +331,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         ok, okay, k, kk, okey, okie, okie dokie, okey dokey, alright, all right, alrighty, right then, sure, sure thing, of course, yes, yeah, yep, yup, ya, aye, yes please, great, cool, nice, good, fine, perfect, awesome, wonderful, excellent, fantastic, brilliant, lovely, amazing, super, superb, sweet, wow, yay, woohoo, whoo, hooray, hurray, haha, hahaha, hehe, lol, lmao, lolz, rofl, great news, good news, sounds {good|great|fine|like a plan}, no worries, no problem, no probs, np, not to worry, no bother, all good, all well, all is well, all fine, it's fine, its fine, it's ok, its ok, that's {good|great|fine|ok|okay|nice|right|cool|lovely|wonderful|awesome|all|interesting}, thats {good|great|fine|ok|okay|nice|right|cool|lovely|wonderful|awesome|all|interesting}, i'm {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, i am {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, im {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, feeling {fine|good|great|well|ok|okay|better|wonderful|amazing|fantastic}, feel {fine|good|great|well|ok|okay|better|wonderful|amazing|fantastic}, doing {well|fine|good|great|ok}, i'm so happy, so happy, so proud, phew, interesting, congrats, congratulations, hmm, ah, aha, oh, amen, insha'allah, inshallah, mashallah, alhamdulillah, praise god, hallelujah
         """,
     "small": """
-        so much, very much, a lot, lots, a million, a bunch, a ton, again, kindly, for, the, your, help, for helping, for reminding me, for the reminder, for the tip, for the tips, for the advice, for the info, for checking, for checking in, for asking, for letting me know, for that, for this, for everything, for being there, for all your help, for caring, bot, dear, friend, my friend, doctor, doc, nurse, mate, pal, buddy, love, sir, ma'am, madam, boss, bro, sis, everyone, all, team, guys, there, to you, to you too, you too, same to you, and, so, that, it, is, was, this, very, really, too, just, now, then, today, me, my, i, i'm, you, u, to, of, sorry, sorry for the late reply, sorry for the delay, late reply, much, here, with, good, ones, day, a, an, tomorrow, well, oh, that's, in, will, do, hear, as, always, am, feel, at, one
+        so much, very much, a lot, lots, a million, a bunch, a ton, again, kindly, for, the, your, help, for helping, for reminding me, for the reminder, for the tip, for the tips, for the advice, for the info, for checking, for checking in, for asking, for letting me know, for that, for this, for everything, for being there, for all your help, for caring, bot, dear, friend, my friend, doctor, doc, nurse, mate, pal, buddy, love, sir, ma'am, madam, boss, bro, sis, everyone, all, team, guys, there, to you, to you too, you too, same to you, and, so, that, it, is, was, this, very, really, too, just, now, then, today, me, my, i, i'm, you, u, to, of, sorry, sorry for the late reply, sorry for the delay, late reply, much, here, with, good, xx, x, xxx, ones, day, a, an, tomorrow, well, oh, that's, in, will, do, hear, as, always, am, feel, at, one
         """,
 }
 
