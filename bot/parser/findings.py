@@ -237,9 +237,8 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     all_found.amounts = food.amounts(page, language, all_found.dishes, small)
     if context.asked is Asked.MEAL and not dish_at:  # `two frobbles and a glack`
         all_found.amounts |= food.counts_of_words(page, small)
-    all_found.values += values.bare(
-        page, language, all_found.amounts | distances | dish_at | activity.tokens_of(all_found.doings)
-    )
+    busy = activity.tokens_of(all_found.doings)
+    all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at | busy)
     if all_found.code:
         all_found.values = [value for value in all_found.values if value.unit is not None]
     all_found.values.sort(key=lambda value: value.start)

@@ -157,7 +157,8 @@ def either(*groups: Words) -> str:
     The words are filed under their first letter, so that the engine tries some thirty branches at
     each place of a message, not hundreds.
     """
-    every = sorted({word for group in groups for word in group}, key=lambda word: (-len(word), word))
+    words = {word for group in groups for word in group}
+    every = sorted(words, key=lambda word: (-len(word), word))
     filed: dict[str, list[str]] = {}
     branches = []
     for word in every:

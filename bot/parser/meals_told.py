@@ -1,5 +1,6 @@
 """The meals of a message: which words, which name, and whether it begins now."""
 
+# ruff: noqa: PLR0917 - a finding needs all of them
 # ruff: noqa: SIM905 - word sets read best as one string
 
 from dataclasses import dataclass, field
@@ -73,7 +74,7 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
             continue
         if piece is None or not piece.food or _planned(found, start, end, piece.start):
             continue
-        if _priced(page, found, end) or found.subjects.whose(piece.start) is Whose.OTHER:
+        if _priced(page, found, end) or _others_food(page, found, piece):
             continue
         plate = _joined(page, found, result, piece.start, lead)
         if plate is None:
@@ -146,6 +147,17 @@ def _how_much(
     )
 
 
+_EATS = frozenset(
+    "eats eat ate had has having eating likes loves drinks drank wants come comio".split()
+)
+
+
+def _others_food(page: Page, found: Findings, piece: meals.Piece) -> bool:
+    """`my friend eats fufu every day`; what `my wife made` is eaten all the same."""
+    words = page.words(max(piece.start - 6, 0), piece.end)
+    return found.subjects.whose(piece.start) is Whose.OTHER and not _EATS.isdisjoint(words)
+
+
 _PRICE = frozenset("cost costs costed cuesta costo".split())
 
 
@@ -199,9 +211,7 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
     if any(index for index, word in page.find_words(0, len(page.tokens)) if word == "?"):
         return
     names = [lead for lead in found.leads if lead.is_name]
-    if meals.strange_words(page, language) or any(
-        token.word in _TO_COME for token in page.tokens
-    ):
+    if meals.strange_words(page, language) or any(token.word in _TO_COME for token in page.tokens):
         names = []
     if names:
         lead = names[0]
