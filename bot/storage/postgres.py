@@ -112,9 +112,13 @@ class Postgres:
         connection.execute(_LOCK_CHAT, {"chat": chat})
 
     def lock_upgrade(self, connection: Connection) -> None:
-        """Whoever comes second waits as long as it takes, and finds it done."""
+        """Whoever comes second waits as long as it takes, and finds it done.
+
+        What a step then changes is waited for no longer than by a turn: turns would wait behind.
+        """
         connection.exec_driver_sql("SET LOCAL lock_timeout = 0")
         connection.execute(_LOCK_UPGRADE)
+        connection.exec_driver_sql(f"SET LOCAL lock_timeout = '{SESSION['lock_timeout']}'")
 
     def real_ms(self, real_now: datetime) -> int | ColumnElement[int]:
         """The database's clock: hosts may differ by minutes."""

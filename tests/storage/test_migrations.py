@@ -11,10 +11,10 @@ from sqlalchemy import Engine, inspect, text
 from bot.conversation import Conversation
 from bot.mendable import Mendable
 from bot.messages import Incoming
-from bot.storage import migrations
+from bot.storage import migrations, postgres
 from bot.storage.store import Store, backend_of
 from bot.storage.work import ChatSeen
-from tests.conversation.echo import START, echo_turns, person
+from tests.conversation.echo import START, echo_turns, person, saying
 from tests.postgres import Server
 
 STEPS = sorted(
@@ -155,6 +155,21 @@ class TestGuard:
 
         with ThreadPoolExecutor(max_workers=6) as hosts:
             assert list(hosts.map(migrate, range(6))) == [None] * 6
+
+    def test_a_step_that_a_long_turn_keeps_waiting_gives_up_and_lets_the_turns_go_on(
+        self, empty_postgres_url: str, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        monkeypatch.setitem(postgres.SESSION, "lock_timeout", "100ms")
+        bot = Store(backend_of(empty_postgres_url))
+        bring(bot, "0002")  # the step behind it makes an index of the outbox
+        with bot.turn() as work:
+            work.outbox.queue([saying("chat:1", "hi", "k")], START)
+            with pytest.raises(Mendable, match="lock timeout"):
+                Store.open(empty_postgres_url, upgrade=True)
+        Store.open(empty_postgres_url, upgrade=True).close()
+        with bot.turn() as work:
+            assert len(work.outbox.pending()) == 1
+        bot.close()
 
     @pytest.mark.parametrize("step", [None, STEPS[0]])
     def test_an_older_one_is_refused_on_postgresql(
