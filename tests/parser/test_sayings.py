@@ -1,4 +1,4 @@
-"""The first corpus, row by row in groups; and floors for both, so that a slip is seen."""
+"""The first corpus, row by row in groups; and floors for all, so that a slip is seen."""
 
 import importlib.util
 import json
@@ -29,13 +29,14 @@ def _outcomes(name: str) -> list:
     return REPORT.outcomes(json.loads(line) for line in lines if line.strip())
 
 
-# Floors: what is reached. The reader has been developed on both by now.
+# Floors: what is reached. The reader has been mended against all four by now.
 @pytest.mark.parametrize(
     ("corpus", "right", "wrong", "missed"),
     [
         ("sayings.jsonl", 1.0, 0, 0),
         ("second_sayings.jsonl", 0.99, 0.001, 0),
-        ("third_sayings.jsonl", 0.965, 0.003, 0),
+        ("third_sayings.jsonl", 0.98, 0.003, 0),
+        ("fourth_sayings.jsonl", 0.99, 0.002, 0),
     ],
 )
 def test_corpus(corpus: str, right: float, wrong: float, missed: int) -> None:
