@@ -1,0 +1,204 @@
+"""A hundred thousand people due at once, against APScheduler's own database job store.
+
+`python tests/bench/bench_alarm.py [ours|peer] --people N`. Both do the same work for each
+person: find who is due, read their record, decide by the real turns what to say (the prompt
+two hours after a meal), and commit the message and the next wake, in SQLite with WAL and
+synchronous FULL. What differs is the alarm clock: ours holds one timer and asks the same
+database who is due, waking a few in one transaction; the peer keeps a job a person in a job
+store of its own, takes each out of it with a commit of its own, and wakes them one by one.
+Both wake in one thread beside the event loop.
+"""
+
+import argparse
+import asyncio
+import logging
+import resource
+import sqlite3
+import sys
+import tempfile
+import threading
+import time
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+from apscheduler.executors.pool import ThreadPoolExecutor
+from apscheduler.jobstores.sqlalchemy import SQLAlchemyJobStore
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
+from sqlalchemy import event
+
+from bot.conversation import Conversation
+from bot.entries import Food, FoodKind, Meal
+from bot.participants import Participant
+from bot.record import Event
+from bot.storage.store import Store, Writer
+from bot.turns.turn import Turn
+from bot.units import Unit
+from bot.wiring import live_turns
+from scheduler.clock import LiveClock, real_now
+from scheduler.in_process import InProcessEngine
+from scheduler.port import Due
+
+#: How long either is watched.
+SECONDS = 20.0
+
+
+class Watch:
+    """When the first was woken, how many were, and how long the event loop was held."""
+
+    def __init__(self) -> None:
+        self.began = time.perf_counter()
+        self.first = 0.0
+        self.woken = 0
+        self.hold = 0.0
+
+    def wake(self, count: int = 1) -> None:
+        """So many more were woken, each with what is to be said to them committed."""
+        self.first = self.first or time.perf_counter() - self.began
+        self.woken += count
+
+    async def loop(self) -> None:
+        """Look a thousand times a second how long the loop was away."""
+        last = time.perf_counter()
+        while True:
+            await asyncio.sleep(0.001)
+            now = time.perf_counter()
+            self.hold = max(self.hold, now - last - 0.001)
+            last = now
+
+    def tell(self, what: str) -> None:
+        """One line."""
+        now = time.perf_counter()
+        took = now - self.began
+        peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024
+        sys.stdout.write(
+            f"{what}: first after {self.first * 1000:.0f} ms, {self.woken} woken in {took:.1f} s, "
+            f"{self.woken / took:.0f} a second, loop held {self.hold * 1000:.0f} ms at most, "
+            f"peak memory {peak} MB\n"
+        )
+        sys.stdout.flush()
+
+
+def enrol(store: Store, people: int, now: datetime) -> None:
+    """People who began a meal two hours ago and are to be asked for the second test now."""
+    started = now - timedelta(minutes=120)
+    rice = Meal(text="rice", started_at=started, foods=(Food(text="rice", kind=FoodKind.STARCH),))
+    told = Event(id=1, at=started, body=rice, message="0")
+    quiet = [(now + timedelta(hours=hours)).time() for hours in (6, 7)]
+    for first in range(0, people, 1000):
+        with store.turn() as work:
+            for number in range(first, min(first + 1000, people)):
+                who = Participant(
+                    id=f"p{number}",
+                    unit=Unit.MG_DL,
+                    zone="UTC",
+                    joined_at=started,
+                    quiet_from=quiet[0],
+                    quiet_to=quiet[1],
+                )
+                work.enrol(who, now)
+                work.save(Turn(participant=who, events=(told,), wake_at=now))
+
+
+def conversation_of(store: Store) -> Conversation:
+    """The bot's own, with the turns that serve people."""
+    return Conversation(store, live_turns(), real_now=real_now, new_id=lambda: "x")
+
+
+async def ours(folder: Path, people: int) -> None:
+    """The engine of `serve` on a database just opened."""
+    url = f"sqlite:///{folder / 'ours.db'}"
+    store = Store.open(url)
+    enrol(store, people, real_now())
+    store.close()
+    began = time.perf_counter()
+    store = Store.open(url)
+    with store.turn() as work:
+        work.due(real_now(), 50)
+    sys.stdout.write(f"opened in {(time.perf_counter() - began) * 1000:.0f} ms\n")
+    writer, conversation, watch = Writer(), conversation_of(store), Watch()
+
+    def look(at: datetime, limit: int) -> Due:
+        with store.turn() as work:
+            who, next_at = work.due(at, limit)
+        return Due(who=who, next_at=next_at)
+
+    async def due(at: datetime, limit: int) -> Due:
+        return await writer.run(look, at, limit)
+
+    async def wake(who: tuple[str, ...], at: datetime) -> None:
+        watch.wake((await writer.run(conversation.wake_all, who, at)).said)
+
+    running = asyncio.create_task(InProcessEngine(LiveClock.plain()).run(due, wake))
+    watching = asyncio.create_task(watch.loop())
+    watch.began = time.perf_counter()
+    until = watch.began + SECONDS
+    while watch.woken < people and time.perf_counter() < until:  # noqa: ASYNC110 - tells nothing
+        await asyncio.sleep(0.01)
+    watch.tell("ours")
+    running.cancel()
+    watching.cancel()
+    writer.close()
+    store.close()
+
+
+PEER: list[tuple[Conversation, Watch]] = []
+
+
+def wake_one(number: int) -> None:
+    """What a job of the peer does: the same turn, in a transaction of its own."""
+    conversation, watch = PEER[0]
+    watch.wake(conversation.wake(f"p{number}", real_now()).said)
+
+
+def as_durable(connection: sqlite3.Connection, _record: object) -> None:
+    """The pragmas of ours."""
+    connection.execute("PRAGMA journal_mode = WAL")
+    connection.execute("PRAGMA synchronous = FULL")
+
+
+async def peer(folder: Path, people: int) -> None:
+    """A job a person, in a job store with a file of its own."""
+    store = Store.open(f"sqlite:///{folder / 'turns.db'}")
+    now = real_now()
+    enrol(store, people, now)
+    jobs = SQLAlchemyJobStore(url=f"sqlite:///{folder / 'jobs.db'}")
+    event.listen(jobs.engine, "connect", as_durable)
+    alarm = AsyncIOScheduler(
+        timezone=UTC, jobstores={"default": jobs}, executors={"default": ThreadPoolExecutor(1)}
+    )
+    alarm.start(paused=True)
+    for number in range(people):
+        alarm.add_job(
+            wake_one, "date", run_date=now, misfire_grace_time=None, id=str(number), args=[number]
+        )
+    watch = Watch()
+    PEER.append((conversation_of(store), watch))
+    watching = asyncio.create_task(watch.loop())
+    await asyncio.sleep(0.01)
+    # Its loop may be held for longer than it is watched: a thread tells what came of it.
+    told = threading.Timer(SECONDS, lambda: watch.tell("peer while its loop is held"))
+    told.start()
+    watch.began = time.perf_counter()
+    alarm.resume()
+    while watch.woken < people:  # noqa: ASYNC110 - the peer tells of nothing
+        await asyncio.sleep(0.05)
+    told.cancel()
+    watch.tell("peer")
+    watching.cancel()
+    alarm.shutdown(wait=False)
+    store.close()
+
+
+def main() -> None:
+    """Print what one of the two did; each in a process of its own, for its memory."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("who", choices=("ours", "peer"))
+    parser.add_argument("--people", type=int, default=100_000)
+    args = parser.parse_args()
+    logging.disable(logging.CRITICAL)  # the peer warns of every job of its backlog
+    with tempfile.TemporaryDirectory() as name:
+        asyncio.run({"ours": ours, "peer": peer}[args.who](Path(name), args.people))
+
+
+if __name__ == "__main__":
+    main()
