@@ -189,11 +189,17 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
     ):
         return mend
     for sought in (patterns.said_but, patterns.not_food, patterns.food_not):
-        if match := sought.fullmatch(words):
+        if (match := sought.fullmatch(words)) and not _left_out(words, match, language):
             return _food(page, match, language, foods)
     if match := patterns.meant.fullmatch(words):
         return _meant_food(page, match, language, foods)
     return None
+
+
+def _left_out(words: str, match: re.Match[str], language: str) -> bool:
+    """`burger no bun` is a meal; with a comma, a word before it or in Spanish it mends."""
+    between = words[match.end("new") : match.start("old")].strip()
+    return between == "no" and match.start("new") == 0 and not language.startswith("es")
 
 
 def _meant_food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> Mend | None:

@@ -94,7 +94,7 @@ NOT_FOOD_PHRASES: Final[tuple[str, ...]] = phrases(
     chocolate brown, crab(by) mood, eye candy, smart cookie, tough cookie, cookies on this site
     accept cookies, browser cookies, web cookies, treat for low, treat a low, treated well
     sweet dreams, sweet of you, how sweet, so sweet of, that's sweet, home sweet home, sweetheart
-    sweet talk, water the plants, watered the plants, water bill, water the garden
+    sweet talk, water the plants, watered the plants, water the garden
     watered the garden, water broke, water main, tea towel, not my cup of tea, coffee table
     coffee morning, wash in water, water aerobics, waterproof, smell the coffee, milk run
     big mouth, mouth full of, finger lickin, cream for my, hand cream, skin cream, face cream
