@@ -8,6 +8,7 @@ from bisect import bisect_left
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import cache
+from itertools import islice
 
 from bot.parser.durations import NUMBER, duration, minutes_of
 from bot.parser.languages import gathered, lexica, phrases_of
@@ -175,7 +176,8 @@ def worked(page: Page, language: str) -> list[Doing]:
 def _on_things(page: Page, index: int, measure: Measure) -> bool:
     """Whether nothing parts the work at `index` from its length."""
     words = page.words(index + 1, measure.start)
-    return not _STOPS & set(words) and not _NEVER_WORKED & set(words[:1])
+    counted = any(word[0].isdigit() for word in words)
+    return not counted and not _STOPS & set(words) and not _NEVER_WORKED & set(words[:1])
 
 
 def _object_end(page: Page, index: int) -> int:
@@ -190,14 +192,23 @@ def _object_end(page: Page, index: int) -> int:
 
 def joined(listed: list[Doing], worked: list[Doing]) -> list[Doing]:
     """The activities of the lists and the work: what overlaps is one (`line dancing for 1 hr`)."""
-    rest = list(listed)
+    found: list[Doing] = []
+    at = 0
     for work in worked:
-        met = [one for one in rest if one.start < work.end and work.start < one.end]
+        while at < len(listed) and listed[at].end <= work.start:
+            found.append(listed[at])
+            at += 1
+        met = []
+        for one in islice(listed, at, None):
+            if one.start >= work.end:
+                break
+            met.append(one)
+        at += len(met)
         if any(not one.over for one in met):
-            continue
-        rest = [one for one in rest if one not in met]
-        rest.append(replace(work, start=min([work.start, *(one.start for one in met)])))
-    return sorted(rest, key=lambda one: one.start)
+            found += met
+        else:
+            found.append(replace(work, start=min([work.start, *(one.start for one in met)])))
+    return found + listed[at:]
 
 
 def measures(page: Page, language: str) -> list[Measure]:
