@@ -295,7 +295,7 @@ class TestTrouble:
         return str(hosts.one.engine.url.database)
 
     def test_a_server_that_has_become_a_copy_for_reading_takes_no_message_and_loses_none(
-        self, hosts: Hosts, talk: Conversation
+        self, hosts: Hosts, talk: Conversation, caplog: pytest.LogCaptureFixture
     ) -> None:
         message = Incoming(update=1, chat="100", message="1", at=START, text="hello")
         name = self.name(hosts)
@@ -303,6 +303,7 @@ class TestTrouble:
         hosts.one.engine.dispose()
         with pytest.raises(Exception, match="read-only"):
             talk.hear(message, START)
+        assert "update parked" not in caplog.text
         hosts.server.sql(f"ALTER DATABASE {name} RESET default_transaction_read_only")
         hosts.one.engine.dispose()
         assert not talk.hear(message, START).parked
