@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 from bot.caution.activity import carbohydrate_first
 from bot.caution.cautions import Caution, due_cautions
 from bot.caution.ladder import ladder_closed, recovery
-from bot.entries import Ask, Doubt, Reading, Request, What
+from bot.entries import Ask, By, Doubt, Reading, Request, What
 from bot.localtime import fixed, shifted
 from bot.messages import Content, Incoming, Kind
 from bot.parser import read
@@ -218,7 +218,8 @@ def _number(doubt: Doubt) -> str:
 
 
 def _caution(heard: _Heard, cautions: tuple[Caution, ...]) -> None:
-    book = heard.book
+    book, wishes = heard.book, heard.words.wishes
+    by_helper = heard.incoming.by is By.HELPER
     for caution in cautions:
         text = caution_words(
             caution,
@@ -226,7 +227,7 @@ def _caution(heard: _Heard, cautions: tuple[Caution, ...]) -> None:
             heard.words.cautions,
             now=heard.now,
             by=heard.incoming.by,
-            fast=heard.words.wishes.fast_caution,
+            fast=wishes.fast_caution_helper if by_helper else wishes.fast_caution,
         )
         book.say(
             Kind.CAUTION,

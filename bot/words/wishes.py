@@ -27,6 +27,7 @@ class WishSentences:
     fast_over: str
     fast_none: str
     fast_caution: str
+    fast_caution_helper: str
 
     discreet_words: frozenset[str]
     normal_words: frozenset[str]

@@ -4,7 +4,12 @@ from datetime import date, time, timedelta
 
 import pytest
 
+from bot.entries import By
+from bot.messages import Incoming
+from bot.turns.hearing import hear
+from bot.turns.turn import Opened
 from tests.educator.classroom import MONDAY, Classroom
+from tests.planning.living import person
 
 
 @pytest.fixture
@@ -94,6 +99,15 @@ def test_on_any_other_day_it_says_nothing_of_a_fast(room: Classroom, text: str) 
     assert "fast now" not in " ".join(room.say("ana", text))
     room.go_to(MONDAY + timedelta(days=9, hours=3))
     assert "fast now" not in " ".join(room.say("ana", text))
+
+
+def test_a_helper_reads_it_of_the_person() -> None:
+    fasting = person(MONDAY, fast_from=MONDAY.date(), fast_to=MONDAY.date())
+    opened = Opened(participant=fasting, events=(), whole=tuple)
+    told = Incoming(update=1, chat="ana", message="1", at=MONDAY, text="62", by=By.HELPER)
+    said = hear(opened, told, now=MONDAY).says[0].text
+    assert "They are fasting: end the fast now." in said
+    assert "You are fasting" not in said
 
 
 def test_an_emergency_says_nothing_else(room: Classroom) -> None:

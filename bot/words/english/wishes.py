@@ -49,6 +49,7 @@ WISHES = WishSentences(
     fast_over="Good. You have no fasting days any more.",
     fast_none="You have no fasting days here.",
     fast_caution="You are fasting: end the fast now.",
+    fast_caution_helper="They are fasting: end the fast now.",
     discreet_words=frozenset(
         {
             "discreet",

@@ -48,6 +48,7 @@ WISHES = WishSentences(
     fast_over="Bien. Ya no tiene días de ayuno.",
     fast_none="Aquí no tiene días de ayuno.",
     fast_caution="Está ayunando: termine el ayuno ahora.",
+    fast_caution_helper="La persona está ayunando: el ayuno termina ahora.",
     discreet_words=frozenset(
         {
             "discreto",
