@@ -174,18 +174,19 @@ async def test_a_place_in_use_is_refused_by_the_settings_name(tmp_path: Path) ->
                 pass
 
 
-async def test_a_database_that_does_not_answer_is_told_and_the_counts_stay(tmp_path: Path) -> None:
+async def test_a_database_that_does_not_answer_is_told_and_the_counts_stay(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def away(_work: object, _now: object) -> None:
+        raise OSError("the disk is gone")
+
     place = free_place()
-    async with StandIn(real_now) as server, served(server, tmp_path, place) as service:
+    async with StandIn(real_now) as server, served(server, tmp_path, place):
         await all_begun(place)
-        before = service._store.engine
-        service._store.engine = None  # type: ignore[assignment]
-        try:
-            status, wrong = await asked(place, "alive")
-            told = values((await asked(place, "metrics"))[1])
-        finally:
-            service._store.engine = before
+        monkeypatch.setattr("bot.wiring.figures", away)
+        status, wrong = await asked(place, "alive")
+        told = values((await asked(place, "metrics"))[1])
         assert status == 503
-        assert wrong.startswith("database: ")
+        assert wrong == "database: OSError\n"
         assert told["afterplate_database_up"] == 0
         assert 'afterplate_messages_in_total{how="answered"}' in told
