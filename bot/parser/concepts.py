@@ -11,6 +11,7 @@ import re
 from collections import defaultdict
 from dataclasses import dataclass
 from functools import cache
+from typing import cast
 
 from bot.parser.languages import lexica, phrases_of
 from bot.parser.page import Page
@@ -87,6 +88,13 @@ def _concepts(language: str) -> Phrases[frozenset[str]]:
 
 def segments(page: Page, start: int, end: int, language: str) -> list[Segment] | None:
     """The concepts of a span, phrase by phrase; None where a word stands for none."""
+    place = (start, end, language)
+    if place not in page.seen:  # requests, small talk and skips all ask for the same
+        page.seen[place] = _segments(page, start, end, language)
+    return cast("list[Segment] | None", page.seen[place])
+
+
+def _segments(page: Page, start: int, end: int, language: str) -> list[Segment] | None:
     concepts = _concepts(language)
     found: list[Segment] = []
     while start < end:

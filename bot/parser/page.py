@@ -42,13 +42,14 @@ def pattern(source: str) -> re.Pattern[str]:
 class Page:
     """One message under the finders' hands."""
 
-    __slots__ = ("_ends", "_line", "_starts", "_taken", "shown", "tokens")
+    __slots__ = ("_ends", "_line", "_starts", "_taken", "seen", "shown", "tokens")
 
     def __init__(self, shown: str, tokens: list[Token]) -> None:
         self.shown = shown
         self.tokens = tokens
         self._taken = bytearray(len(tokens))
         self._line: str | None = None
+        self.seen: dict[tuple[int, int, str], object] = {}  # kept by finders until a claim
         self._starts: dict[int, int] = {}
         self._ends: dict[int, int] = {}
         place = 1
@@ -85,6 +86,7 @@ class Page:
         """Blot tokens out."""
         self._taken[start:end] = b"\x01" * (end - start)
         self._line = None
+        self.seen.clear()
 
     def free(self, index: int) -> bool:
         """Tell whether nothing has claimed this token."""
