@@ -45,7 +45,7 @@ def told() -> list[tuple[str, str]]:
     """Each line of a block, and each piece of inline code, with the page it is on."""
     found = []
     for page in PAGES:
-        text = page.read_text(encoding="utf-8").replace("\\\n", " ")
+        text = re.sub(r" *\\\n *", " ", page.read_text(encoding="utf-8"))
         rows = re.findall(r"^    (\S.*)$", text, re.MULTILINE)
         for block in re.findall(r"^```\w*\n(.*?)^```", text, re.MULTILINE | re.DOTALL):
             rows += block.splitlines()
