@@ -168,6 +168,7 @@ _BREAK = frozenset(". ; ! ? , : > \n".split()) | {
     "_",
     "&",
 }
+_ARTICLES = frozenset("a an some un una unos unas the half medio media la el".split())
 _LISTED = frozenset(", + & /".split())
 
 
@@ -231,25 +232,7 @@ def trimmed(
     while start < end and start not in dishes and start not in amounts:
         word = page.tokens[start].word
         following = start + 1 < end
-        article = (
-            word
-            in {
-                "a",
-                "an",
-                "some",
-                "un",
-                "una",
-                "unos",
-                "unas",
-                "the",
-                "half",
-                "medio",
-                "media",
-                "la",
-                "el",
-            }
-            and following
-        )
+        article = word in _ARTICLES and following
         if (
             (word in edges and not article and page.tokens[start].word.isalpha())
             or (

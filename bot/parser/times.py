@@ -294,10 +294,8 @@ def _clock(span: Span, hour: int, minute: int) -> When:
     if minute < 0:
         hour, minute = (hour - 1) or 12, minute + 60
     half = Half.EITHER if 1 <= hour <= 12 else Half.STATED
-    if groups.get("am"):
-        half = Half.MORNING
-    elif groups.get("pm"):
-        half = Half.AFTERNOON
+    if groups.get("am") or groups.get("pm"):
+        half = Half.MORNING if groups.get("am") else Half.AFTERNOON
     return When(start=span.start, end=span.end, hour=hour % 24, minute=minute, half=half)
 
 
@@ -350,16 +348,15 @@ def _day(span: Span, language: str) -> When:
         )
         return replace(base, day=Day.WEEKDAY, weekday=weekday, half=_day_half(span))
     if span["days_ago"] or span["hace"]:
-        back = int(span["days_ago"] or span["hace"] or 0)
-        return replace(base, day=Day.SOME_DAYS_AGO, days=back, half=_day_half(span))
+        days = int(span["days_ago"] or span["hace"] or 0)
+        return replace(base, day=Day.SOME_DAYS_AGO, days=days, half=_day_half(span))
     if span["before_yesterday"]:
         return replace(base, day=Day.DAY_BEFORE, half=_day_half(span))
     if span["last_night"]:
         return replace(base, day=Day.LAST_NIGHT, half=Half.AFTERNOON)
     if span["yesterday"]:
         return replace(base, day=Day.YESTERDAY, half=_day_half(span))
-    half = _day_half(span)
-    return replace(base, day=Day.TODAY, half=half)
+    return replace(base, day=Day.TODAY, half=_day_half(span))
 
 
 def _day_half(span: Span) -> Half:
