@@ -19,12 +19,14 @@ from bot.storage.codec import MILLISECOND, to_ms
 from bot.storage.letters import Letter, is_stale, letter_of, row_of
 from bot.storage.statements import (
     CHAT_OF,
+    KEEP_MESSAGE,
     NEXT_TRY,
     OWED,
     PENDING,
     RECEIPT,
     SETTLE,
     literal,
+    next_message,
 )
 from bot.storage.urgency import URGENCY
 
@@ -83,23 +85,11 @@ class Outbox:
         A plain one is marked as being sent at once; one with something to make is marked so
         by `sending`, so that a crash while it is made cannot be mistaken for a lost answer.
         """
-        box = tables.outbox
-        wanted = (
-            select(box)
-            .where(
-                box.c.state == literal("pending"),
-                box.c.due_ms <= to_ms(now),
-                box.c.retry_real <= to_ms(real_now),
-            )
-            .order_by(box.c.rank, box.c.id)
-            .limit(1)
-            .with_for_update(skip_locked=True)
-        )
+        wanted = next_message(some_closed=bool(closed), plain_only=plain_only)
+        told: dict[str, Any] = {"now": to_ms(now), "real": to_ms(real_now)}
         if closed:
-            wanted = wanted.where(box.c.reader.not_in(sorted(closed)))
-        if plain_only:
-            wanted = wanted.where(box.c.to_make.is_(False))
-        while (row := self._connection.execute(wanted).one_or_none()) is not None:
+            told["closed"] = sorted(closed)
+        while (row := self._connection.execute(wanted, told).one_or_none()) is not None:
             if is_stale(row, now, real_now):
                 self._end(row.id, row.reader, End.EXPIRED, real_now)
                 continue
@@ -299,9 +289,10 @@ class Outbox:
         return self._connection.execute(held).one_or_none() is not None
 
     def _set(self, id_: int, **values: Any) -> None:
-        self._connection.execute(
-            update(tables.outbox).where(tables.outbox.c.id == id_).values(values)
-        )
+        if any(isinstance(value, ColumnElement) for value in values.values()):
+            self._connection.execute(KEEP_MESSAGE.values(values), {"row": id_})
+        else:
+            self._connection.execute(KEEP_MESSAGE, {"row": id_, **values})
 
 
 def _mine(letter: Letter) -> tuple[ColumnElement[bool], ...]:

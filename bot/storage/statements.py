@@ -4,7 +4,10 @@ States and kinds stand in them as literals where a partial index is to be used: 
 for the index before it knows the value of a parameter.
 """
 
-from sqlalchemy import bindparam, func, insert, literal_column, select, update
+from functools import cache
+from typing import Any
+
+from sqlalchemy import Select, bindparam, func, insert, literal_column, select, update
 from sqlalchemy.sql.elements import ColumnElement
 
 from bot.storage import tables
@@ -70,6 +73,26 @@ CHAT_OF = (
     .order_by(_CHAT.c.since_real.desc(), _CHAT.c.id)
     .limit(1)
 )
+
+
+@cache
+def next_message(*, some_closed: bool, plain_only: bool) -> Select[Any]:
+    """The most urgent message that may leave: executed with `now`, `real` and, where some
+    readers may not be written to, `closed`."""
+    wanted = select(_OUTBOX).where(
+        _OUTBOX.c.state == literal("pending"),
+        _OUTBOX.c.due_ms <= bindparam("now"),
+        _OUTBOX.c.retry_real <= bindparam("real"),
+    )
+    if some_closed:
+        wanted = wanted.where(_OUTBOX.c.reader.not_in(bindparam("closed", expanding=True)))
+    if plain_only:
+        wanted = wanted.where(_OUTBOX.c.to_make.is_(False))
+    return wanted.order_by(_OUTBOX.c.rank, _OUTBOX.c.id).limit(1).with_for_update(skip_locked=True)
+
+
+#: Executed with `row` and the columns that change.
+KEEP_MESSAGE = update(_OUTBOX).where(_OUTBOX.c.id == bindparam("row"))
 RECEIPT = select(_OUTBOX.c.key).where(
     _OUTBOX.c.chat == bindparam("chat"), _OUTBOX.c.message == bindparam("message")
 )
