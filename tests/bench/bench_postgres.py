@@ -3,7 +3,9 @@
 On a PostgreSQL of its own (fsync on), server and processes on the same cores. Whole turns a
 second with 1, 2 and 4 processes, beside one process on SQLite; and how fast people who fall due
 together are woken by 1, 2 and 4 workers, with nobody else waiting and with 100,000 due next
-week, beside the plain job engine, which is given all of them, near and far.
+week, beside the plain job engine, which is given all of them, near and far. Beside each rate
+stands what one of them cost in processor time, the server's included: other work on the same
+cores lowers the rates, but hardly that.
 """
 
 import argparse
@@ -17,6 +19,8 @@ import tempfile
 import threading
 import time
 from collections.abc import Awaitable, Callable
+from contextlib import suppress
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -59,6 +63,18 @@ INSERT INTO said (who) SELECT id FROM woken
 """
 
 
+@dataclass(frozen=True, kw_only=True)
+class Rate:
+    """How many a second, and the processor time of one: the bot's processes', the server's."""
+
+    a_second: float
+    own_ms: float
+    server_ms: float
+
+    def __str__(self) -> str:
+        return f"{self.a_second:.0f}/s, {self.own_ms:.1f} + {self.server_ms:.1f} ms each"
+
+
 # --- whole turns -----------------------------------------------------------------------------
 
 
@@ -89,23 +105,33 @@ def take_turns(url: str, process: int, count: int) -> None:
             if conversation.hear(message, at).parked:
                 parked.append(number)
 
+    for number, text in enumerate(TEXTS * 2):  # patterns are built when they are first met
+        update, at = -(process * 100 + number) - 1, now - timedelta(days=2, minutes=-90 * number)
+        first = chats[0][0]
+        conversation.hear(Incoming(update=update, chat=first, message="", at=at, text=text), at)
     threads = [threading.Thread(target=talk, args=[thread]) for thread in range(THREADS)]
-    began = _wait_to_go()
+    _wait_to_go()
+    began, used = time.perf_counter(), time.process_time()
     for thread in threads:
         thread.start()
     for thread in threads:
         thread.join()
-    took = time.perf_counter() - began
+    took, used = time.perf_counter() - began, time.process_time() - used
     store.close()
     if parked:
         raise RuntimeError(f"{len(parked)} turns failed: nothing was measured")
-    _tell(took)
+    _tell(took, used)
 
 
-def turns_a_second(url: str, processes: int, count: int) -> float:
-    """Whole turns a second, all processes together; from the first to the last."""
-    took = _run_all(processes, lambda number: ["turns", url, str(number), str(count)])
-    return processes * count / max(took)
+def turns_a_second(url: str, processes: int, count: int, server: Server) -> Rate:
+    """Whole turns, all processes together; from the first to the last."""
+    before = _server_cpu(server)
+    told = _run_all(processes, lambda number: ["turns", url, str(number), str(count)])
+    return Rate(
+        a_second=processes * count / max(took for took, _ in told),
+        own_ms=sum(used for _, used in told) / (processes * count) * 1000,
+        server_ms=(_server_cpu(server) - before) / (processes * count) * 1000,
+    )
 
 
 # --- waking ----------------------------------------------------------------------------------
@@ -168,8 +194,10 @@ async def _wake(pool: AsyncConnectionPool, who: str) -> None:
         await connection.execute(WAKE, {"who": who})
 
 
-def woken_a_second(url: str, kind: str, workers: int, due: int, backlog: int) -> float:
-    """How many are woken a second, of `due` who fall due together."""
+def woken_a_second(
+    url: str, kind: str, *, workers: int, due: int, backlog: int, server: Server
+) -> Rate:
+    """How fast `due` people are woken who fall due together."""
     with psycopg.connect(url, autocommit=True) as line:
         line.execute("TRUNCATE participant, procrastinate_jobs, procrastinate_events, said CASCADE")
         _people(line, "far", backlog, "7 days")
@@ -178,6 +206,7 @@ def woken_a_second(url: str, kind: str, workers: int, due: int, backlog: int) ->
         line.execute("VACUUM ANALYZE")
         children = _start(workers, lambda _number: [kind, url])
         time.sleep(1.5)  # they have looked once, and have nothing to do
+        before = _server_cpu(server), sum(_cpu(child.pid) for child in children)
         with line.transaction():
             _people(line, "due", due, "0")
             if kind == "plain":
@@ -188,7 +217,13 @@ def woken_a_second(url: str, kind: str, workers: int, due: int, backlog: int) ->
         try:
             while (done := _count(line)) < due and time.perf_counter() - began < 120:
                 time.sleep(0.02)
-            return done / (time.perf_counter() - began)
+            took = time.perf_counter() - began
+            used = sum(_cpu(child.pid) for child in children) - before[1]
+            return Rate(
+                a_second=done / took,
+                own_ms=used / done * 1000,
+                server_ms=(_server_cpu(server) - before[0]) / done * 1000,
+            )
         finally:
             for child in children:
                 child.kill()
@@ -226,13 +261,12 @@ def _jobs(line: psycopg.Connection, name: str, count: int, wake: str) -> None:
 # --- processes -------------------------------------------------------------------------------
 
 
-def _wait_to_go() -> float:
+def _wait_to_go() -> None:
     _tell(0)
     sys.stdin.readline()
-    return time.perf_counter()
 
 
-def _tell(seconds: float) -> None:
+def _tell(*seconds: float) -> None:
     sys.stdout.write(f"{json.dumps(seconds)}\n")
     sys.stdout.flush()
 
@@ -255,15 +289,32 @@ def _start(count: int, arguments: Callable[[int], list[str]]) -> list[subprocess
     return children
 
 
-def _run_all(count: int, arguments: Callable[[int], list[str]]) -> list[float]:
+def _run_all(count: int, arguments: Callable[[int], list[str]]) -> list[tuple[float, float]]:
     children = _start(count, arguments)
     for child in children:
         assert child.stdin is not None
         child.stdin.write("go\n")
         child.stdin.flush()
-    took = [float(json.loads(child.communicate()[0])) for child in children]
+    told = [tuple(json.loads(child.communicate()[0])) for child in children]
     assert not any(child.returncode for child in children)
-    return took
+    return told
+
+
+def _cpu(process: int) -> float:
+    """Processor seconds of a process, and of children of it that have ended (proc(5), stat)."""
+    fields = Path(f"/proc/{process}/stat").read_text(encoding="utf-8").rpartition(")")[2].split()
+    return sum(int(field) for field in fields[11:15]) / os.sysconf("SC_CLK_TCK")
+
+
+def _server_cpu(server: Server) -> float:
+    """Of PostgreSQL, all its processes."""
+    process = server.process.pid
+    children = Path(f"/proc/{process}/task/{process}/children").read_text(encoding="utf-8")
+    used = _cpu(process)
+    for child in children.split():
+        with suppress(FileNotFoundError, ProcessLookupError):  # ended just now
+            used += _cpu(int(child))
+    return used
 
 
 ROLES: dict[str, Callable[..., Awaitable[None] | None]] = {
@@ -287,12 +338,14 @@ def main() -> None:
         return
     out = sys.stdout.write
     with tempfile.TemporaryDirectory() as folder, Server.begun(**HONEST) as server:
-        one = turns_a_second(_made(f"sqlite:///{folder}/bot.db"), 1, args.turns)
-        out(f"whole turns/s, SQLite, 1 process: {one:.0f}\n")
+        one = turns_a_second(_made(f"sqlite:///{folder}/bot.db"), 1, args.turns, server)
+        out(f"whole turns, SQLite, 1 process: {one}\n")
         for processes in PROCESSES:
             with server.database() as url:
-                rate = turns_a_second(_made(url), processes, args.turns)
-            out(f"whole turns/s, PostgreSQL, {processes}: {rate:.0f} ({rate / one:.2f})\n")
+                rate = turns_a_second(_made(url), processes, args.turns, server)
+            ratio = rate.a_second / one.a_second
+            out(f"whole turns, PostgreSQL, {processes} processes: {rate} ({ratio:.2f})\n")
+            sys.stdout.flush()
         with server.database() as url:
             _made(url)
             with psycopg.connect(url, autocommit=True) as line:
@@ -300,12 +353,14 @@ def main() -> None:
             for backlog in (0, args.backlog):
                 for workers in PROCESSES:
                     ours, plain = (
-                        woken_a_second(url, kind, workers, args.due, backlog)
+                        woken_a_second(
+                            url, kind, workers=workers, due=args.due, backlog=backlog, server=server
+                        )
                         for kind in ("ours", "plain")
                     )
                     out(
-                        f"woken/s, {workers} workers, {backlog} next week: "
-                        f"{ours:.0f}, plain {plain:.0f} ({ours / plain:.1f})\n"
+                        f"woken, {workers} workers, {backlog} next week: {ours}; "
+                        f"plain {plain} ({ours.a_second / plain.a_second:.1f})\n"
                     )
                     sys.stdout.flush()
 
