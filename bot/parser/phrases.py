@@ -75,9 +75,14 @@ class Phrases(Generic[Meaning]):
 
     def longest(self, page: Page, start: int, end: int) -> tuple[int, Meaning] | None:
         """The longest phrase of unclaimed tokens that begins at `start`: its end and meaning."""
-        if start >= end or not page.free(start):
+        if start >= end:
             return None
-        node = self._branch(page.tokens[start].word)
+        word = page.tokens[start].word
+        node = self._branches.get(word)
+        if node is None and word in self._seeds:
+            node = self._branch(word)
+        if node is None or not page.free(start):
+            return None
         found: tuple[int, Meaning] | None = None
         index = start
         while node is not None:
