@@ -83,7 +83,7 @@ class Part:
             await self._leave()
 
     async def _play_while_held(self, begin: Callable[[], Awaitable[None]]) -> None:
-        say(_LOG, logging.WARNING, "part taken up", part=self._name)
+        say(_LOG, logging.INFO, "part taken up", part=self._name)
         self.is_mine = True
         playing = asyncio.ensure_future(begin())
         try:
