@@ -13,7 +13,7 @@ from bot.guesses import Guesses
 from bot.logs import place_of, say
 from bot.messages import Incoming
 from bot.metrics.meter import Heard
-from bot.participants import Invitation, Participant, Role
+from bot.participants import Invitation, Participant, Role, State
 from bot.record import fold
 from bot.storage.faults import is_outage
 from bot.storage.outbox import TO_CHAT
@@ -191,6 +191,8 @@ class Conversation:
             work.keep_text(who, incoming, now)
         kept = self._keep(work, opened, turn, now, heard_at=now)
         person = turn.participant
+        if person.state is State.STOPPED:
+            work.outbox.withdraw_prompts(who, self._real_now())
         owed = work.outbox.say_owed_cautions(
             who, now, self._real_now(), owed_words(person.language, person.zone, now)
         )

@@ -51,7 +51,7 @@ class End(StrEnum):
     UNSURE = "unsure"  # it may have arrived; no further copy may be sent
     EXPIRED = "expired"
     TOLD = "told"  # a caution that ended as one of the two before, said again since
-    CANCELLED = "cancelled"  # its reader's chat takes no messages
+    CANCELLED = "cancelled"  # its reader's chat takes no messages, or they want no prompts
     FAILED = "failed"  # the chat program will never take this message
 
 
@@ -183,6 +183,16 @@ class Outbox:
         self._connection.execute(
             update(box)
             .where(box.c.reader == reader, box.c.state == literal("pending"))
+            .values(state=End.CANCELLED.value, settled_real=to_ms(real_now))
+        )
+
+    def withdraw_prompts(self, reader: str, real_now: datetime) -> None:
+        """Close the prompts that wait for a reader who wants none any more."""
+        box = tables.outbox
+        self._connection.execute(
+            update(box)
+            .where(box.c.reader == reader, box.c.kind == Kind.PROMPT.value)
+            .where(box.c.state == literal("pending"))
             .values(state=End.CANCELLED.value, settled_real=to_ms(real_now))
         )
 
