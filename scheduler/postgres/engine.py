@@ -18,7 +18,7 @@ from procrastinate.jobs import Job, Status
 from procrastinate.worker import Worker
 
 from scheduler.clock import SharedClock
-from scheduler.port import AskDue, Due, OnWake
+from scheduler.port import AskDue, OnWake
 from scheduler.postgres import making
 from scheduler.postgres.making import STALLED, Make, Making, worker_of
 from scheduler.postgres.wire import MISSED, Wire, connection_string, pool_of
@@ -37,6 +37,8 @@ LOOK_EVERY = 10.0
 #: for a second, nobody looks for more.
 BATCH = 2000
 ENOUGH = 1000
+#: Handed over together: the first are woken while the rest are handed over.
+TOGETHER = 100
 #: Seconds between two questions for jobs: how late a wake can be at most on a quiet night.
 POLL = 1.0
 #: Wakes under way at one time, and things being made. The latter never take the former's places.
@@ -53,7 +55,8 @@ HANDING_OVER = 4_200_002
 LAST = datetime(2090, 1, 1, tzinfo=UTC)
 MOST_URGENT = 2**31 - 1
 
-MAY_HAND_OVER = "SELECT pg_try_advisory_xact_lock(%s)"
+MAY_HAND_OVER = "SELECT pg_try_advisory_lock(%s)"
+HANDED_OVER = "SELECT pg_advisory_unlock(%s)"
 OVERDUE = """
 SELECT count(*) FROM (
     SELECT FROM procrastinate_jobs
@@ -129,7 +132,8 @@ class PostgresEngine:
 
     async def _work(self, due: AskDue, on_wake: OnWake) -> None:
         """One life of the workers. Returns or raises when any part of it ends."""
-        pool = pool_of(self._url, most=WAKES_AT_ONCE)
+        # A dead connection ends this life; the next one begins with fresh ones.
+        pool = pool_of(self._url, most=WAKES_AT_ONCE, tried=False)
         try:
             await pool.open(wait=True, timeout=POLL * 10)
             app = App(connector=PsycopgConnector())
@@ -172,22 +176,27 @@ class PostgresEngine:
             row = await (await connection.execute(MAY_HAND_OVER, [HANDING_OVER])).fetchone()
             if row is None or not row[0]:
                 return False  # another machine is at it
-            row = await (await connection.execute(OVERDUE, [QUEUE, ENOUGH])).fetchone()
-            if row is None or row[0] >= ENOUGH:
-                return False
-            found = await due(self._clock.bot_time(self._clock.real_now() + AHEAD), BATCH)
-            if found.who:
-                await self._hand_over(app, found, connection)
+            try:
+                row = await (await connection.execute(OVERDUE, [QUEUE, ENOUGH])).fetchone()
+                if row is None or row[0] >= ENOUGH:
+                    return False
+                found = await due(self._clock.bot_time(self._clock.real_now() + AHEAD), BATCH)
+                for first in range(0, len(found.who), TOGETHER):
+                    part = slice(first, first + TOGETHER)
+                    told = zip(found.who[part], found.at[part], strict=True)
+                    await self._hand_over(app, tuple(told), connection)
+            finally:
+                await connection.execute(HANDED_OVER, [HANDING_OVER])
         return len(found.who) < BATCH
 
     async def _hand_over(
-        self, app: App, found: Due, connection: psycopg.AsyncConnection[Any]
+        self,
+        app: App,
+        due: tuple[tuple[str, datetime], ...],
+        connection: psycopg.AsyncConnection[Any],
     ) -> None:
         """One job a person and instant, unless it waits already."""
-        asked = {
-            f"{who} {at.isoformat()}": (who, at)
-            for who, at in zip(found.who, found.at, strict=True)
-        }
+        asked = {f"{who} {at.isoformat()}": (who, at) for who, at in due}
         rows = await (await connection.execute(WAITING, [list(asked)])).fetchall()
         waiting = {row[0] for row in rows}
         new = [self._job(lock, *told) for lock, told in asked.items() if lock not in waiting]

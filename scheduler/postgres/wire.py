@@ -44,16 +44,26 @@ def connection_string(url: str) -> str:
     return make_conninfo(f"{scheme.partition('+')[0]}{separator}{rest}", **KEEPING_ALIVE)
 
 
-def pool_of(url: str, *, most: int) -> AsyncConnectionPool[psycopg.AsyncConnection[Any]]:
-    """A pool that tries its connections before it gives them out; not yet open."""
+def pool_of(
+    url: str, *, most: int, tried: bool
+) -> AsyncConnectionPool[psycopg.AsyncConnection[Any]]:
+    """A pool, not yet open, whose statements each stand alone: half as many ways to and fro.
+
+    `tried`: a connection is tried before it is given out. Otherwise a dead one is met in use.
+    """
     return AsyncConnectionPool(
         connection_string(url),
+        configure=_each_alone,
         min_size=1,
         max_size=most,
         timeout=PATIENCE,
         open=False,
-        check=AsyncConnectionPool.check_connection,
+        check=AsyncConnectionPool.check_connection if tried else None,
     )
+
+
+async def _each_alone(connection: psycopg.AsyncConnection[Any]) -> None:
+    await connection.set_autocommit(True)
 
 
 class Wire:
@@ -71,7 +81,7 @@ class Wire:
         self._heard = heard
         self._to_ring: set[str] = set()
         self._tasks: set[asyncio.Task[None]] = set()
-        self.pool = pool_of(url, most=2)
+        self.pool = pool_of(url, most=2, tried=True)
 
     async def __aenter__(self) -> Self:
         await self.pool.open(wait=True, timeout=PATIENCE)
