@@ -75,6 +75,9 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
         sheet.asks.append(Ask.WHEN_DONE)
     if not sheet.entries and not sheet.asks:
         return _remainder(page, context, found, sheet)
+    if found.unsure and not sheet.asks:  # `118, rice and <b>beans</b>`: no value is lost unasked
+        sheet.asks.append(Ask.VALUE)
+        readings.numbers = tuple(value.number for value in found.unsure)
     entries = tuple(entry for _, entry in sorted(sheet.entries, key=lambda placed: placed[0]))
     ask = next((ask for ask in WORST_FIRST if ask in sheet.asks), None)
     doubt = Doubt(

@@ -3,7 +3,7 @@
 # ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM905 - word sets read best as one string
 
-from bot.entries import MealName, Moment
+from bot.entries import FoodKind, MealName, Moment
 from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals
 from bot.parser.vocabulary.absent import ABSENT
@@ -16,6 +16,7 @@ from bot.parser.vocabulary.intents import INTENTS
 from bot.parser.vocabulary.joined import joined, joined_symptoms
 from bot.parser.vocabulary.other_numbers import COUNTED, CURRENCIES, MONEY, NUMBERED
 from bot.parser.vocabulary.seen import ALSO_FOODS, ALSO_SYMPTOMS
+from bot.parser.vocabulary.sugar import SUGAR, SUGAR_DRINKS
 from bot.parser.vocabulary.symptoms import SYMPTOMS
 
 _UNITS = "one two three four five six seven eight nine".split()
@@ -91,7 +92,7 @@ ENGLISH = Lexicon(
     code="en",
     numerals=NUMERALS,
     times=TIMES,
-    glucose=("blood sugar", "blood sugars", "bloodsugar", "blood glucose", "sugar level",
+    glucose=("rbs", "rbg", "bgl", "bgls", "bsl", "bsr", "grbs", "cbg", "rbsl", "random", "random sugar", "random bs", "hgt", "dxt", "dextrostix", "hemoglucotest", "glucometry", "blood sugar", "blood sugars", "bloodsugar", "blood glucose", "sugar level",
              "sugar levels", "sugar reading", "glucose level", "glucose reading", "glucose",
              "sugars", "bs", "bg", "gluc", "reading", "readings", "sugar", "level", "levels",
              "number", "result", "finger stick", "fingerstick", "finger prick", "prick", "test",
@@ -107,16 +108,18 @@ ENGLISH = Lexicon(
     before=("before", "fore", "pre", "prior to", "b4", "bfr", "bef", "befor", "bfore", "b/4",
             "preprandial", "pre prandial", "premeal", "just before", "right before", "ahead of"),
     after=("after", "post", "aftr", "afer", "afta", "aft", "following", "postprandial",
-           "post prandial", "postmeal", "post meal"),
+           "post prandial", "postmeal", "post meal", "pp", "ppbs", "ppbg", "pplbs", "ppg", "ppgl", "ppfs",
+           "ppbsl", "pppg", "ppsugar", "p p", "ppbf", "ppdbs", "2hpp", "postprandially"),
     eating=("food", "eating", "meal", "meals", "i ate", "i eat", "i had", "ate", "eat", "my meal",
             "the meal", "my food", "having eaten", "meal time", "mealtime", "first bite",
             "the first bite", "my first bite", "i eaten", "we ate", "she ate", "he ate",
+            "i started", "i begin", "i began", "i start", "we started", "she started", "he started",
             "a meal", "eatin", "starting to eat", "i started eating", "starting eating"),
     moving=("activity", "exercise", "exercising", "workout", "work out", "working out", "gym",
             "the gym", "wlk", "moving", "movement", "sport", "training", "being active", "chores"),
     moments={
         Moment.FASTING: (
-            "fasting", "fasted", "fastin", "fastng", "fbs", "fbg", "woke up", "wake up",
+            "fasting", "fasted", "fastin", "fastng", "fbs", "fbg", "fpg", "fbgl", "fbsl", "fasting bs", "fbsugar", "bsf", "woke up", "wake up",
             "on waking", "waking up", "waking", "when i woke", "when i woke up", "woke",
             "on waking up", "upon waking", "after waking", "after waking up", "just woke up",
             "i just woke up", "just got up", "when i got up", "got up", "empty stomach",
@@ -185,7 +188,8 @@ ENGLISH = Lexicon(
              "might eat", "later today", "for later", "want", "would like", "craving", "hungry for",
              "should i", "can i", "could i", "may i", "shall i", "we will have", "making",
              "cooking", "im making", "im cooking", "next week", "tmrw", "tomorow", "2mrw",
-             "will be having", "will be eating", "need to buy", "wanna eat", "wish i could"),
+             "gonna be late", "gonna be", "going to be late", "will be late", "is late", "running late", "be late", "will be early",
+             "late today", "late tonight", "be ready", "will be ready", "will be having", "will be eating", "need to buy", "wanna eat", "wish i could"),
     food_advice=("how bad", "how good", "how healthy", "can i", "could i", "may i", "should i", "shall i", "am i allowed",
                  "is it ok", "is it okay", "is it safe", "is it alright", "is it fine", "ok to",
                  "okay to", "can diabetics", "can we", "can she", "can he", "is", "are",
@@ -256,7 +260,8 @@ ENGLISH = Lexicon(
     same_as=("same as yesterday", "same as before", "same as last time", "the usual", "same again",
              "same as usual", "same thing", "same as always", "usual", "same as last night",
              "same as this morning", "same"),
-    foods=joined(FOODS, DRINKS, ALSO_FOODS, FOODS_BY_MAKER),
+    foods=joined({FoodKind.SWEET_FOOD: SUGAR, FoodKind.SWEET_DRINK: SUGAR_DRINKS},
+                 FOODS, DRINKS, ALSO_FOODS, FOODS_BY_MAKER),
     activities=ACTIVITIES,
     underway=ACTIVITIES_UNDERWAY,
     about_to=("going for", "going to", "gonna", "about to", "off to", "off for", "heading to",

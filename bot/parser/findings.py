@@ -52,6 +52,7 @@ class Findings:
     measures: list[activity.Measure] = field(default_factory=list)
     amounts: set[int] = field(default_factory=set)
     values: list[Value] = field(default_factory=list)
+    unsure: list[Value] = field(default_factory=list)  # among marks that people do not write
     planned: list[tuple[int, int]] = field(default_factory=list)
     leads: list[meals.Lead] = field(default_factory=list)
     then: set[int] = field(default_factory=set)
@@ -240,15 +241,24 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     busy = activity.tokens_of(all_found.doings)
     all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at | busy)
     if all_found.code:
+        all_found.unsure = [value for value in all_found.values if value.unit is None]
         all_found.values = [value for value in all_found.values if value.unit is not None]
     all_found.values.sort(key=lambda value: value.start)
     all_found.whens += times.find_now(page, language) if len(all_found.values) > 1 else []
+    longer = [dish for dish in all_found.dishes if dish.end - dish.start > 1 or dish.sugar]
     all_found.named = values.claim_names(
-        page, language, dish_at, all_found.amounts, valued=bool(all_found.values)
+        page,
+        language,
+        dish_at,
+        all_found.amounts,
+        valued=bool(all_found.values),
+        part_of={at for dish in longer for at in range(dish.start, dish.end)},
     )
     if not (context.wants_reading or all_found.named or all_found.cues or dish_at):
         _named_otherwise(page, language, all_found)
-    medicines = strangers.find_medicine(page, language)
+    sugar = {at for dish in longer if dish.sugar for at in range(dish.start, dish.end)}
+    medicines = strangers.find_medicine(page, language, sugar | busy)
     all_found.strangers += medicines
     within = {at for dish in all_found.dishes for at in range(dish.start + 1, dish.end)}
-    all_found.leads = meals.leads(page, language, within)
+    all_found.leads = meals.leads(page, language, within, busy - dish_at)
+    all_found.leads += meals.taken(page, all_found.dishes)

@@ -17,6 +17,7 @@ from bot.parser.phrases import Phrases, spelled
 from bot.parser.spelling import SHORTEST, Spelling
 from bot.parser.tidy import plain, shown
 from bot.parser.vocabulary.foods import NOT_FOOD_PHRASES
+from bot.parser.vocabulary.sugar import BARE_SUGAR, EATEN, SUGAR_TABLETS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,6 +28,7 @@ class Dish:
     end: int
     kind: FoodKind
     guessed: bool = False  # a word of no list, a slip away from one
+    sugar: bool = False  # taken against a low, though named as a reading or a drug is
 
 
 @cache
@@ -73,7 +75,8 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
     found: list[Dish] = []
     index = 0
     while index < len(page.tokens):
-        hit = phrases.longest(page, index, len(page.tokens))
+        hit = _sugar(page, index) or phrases.longest(page, index, len(page.tokens))
+        sweet = hit is not None and _against_low(page.words(index, hit[0]))
         looks = not_food.longest(page, index, len(page.tokens))
         if looks is not None and index in active:
             index += 1  # `pounding the yam 30 min` is work
@@ -81,7 +84,7 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
             page.claim(index, looks[0])
             index = looks[0]
         elif hit is not None:
-            found.append(Dish(start=index, end=hit[0], kind=hit[1]))
+            found.append(Dish(start=index, end=hit[0], kind=hit[1], sugar=sweet))
             index = hit[0]
         else:
             if (
@@ -93,6 +96,41 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
                 found.append(Dish(start=index, end=index + 1, kind=kind, guessed=True))
             index += 1
     return found
+
+
+@cache
+def _sugar_tablets() -> Phrases[bool]:
+    return Phrases([(SUGAR_TABLETS, True)])
+
+
+def _sugar(page: Page, index: int) -> tuple[int, FoodKind] | None:
+    """Sugar by a name that is its own only here: `took 3 sugar tablets` and `had some glucose`,
+    not `my sugar tablet`, `took glucose 142`."""
+    if page.tokens[index].word not in _SUGAR_BEGINS:
+        return None
+    before = page.words(max(index - 2, 0), index)
+    tablets = _sugar_tablets().longest(page, index, len(page.tokens))
+    if tablets is not None:
+        counted = bool(before) and (before[-1].isdigit() or before[-1] in _COUNTED_BY)
+        return (tablets[0], FoodKind.SWEET_FOOD) if counted else None
+    if not page.free(index) or page.tokens[index].word == "sugar" or EATEN.isdisjoint(before):
+        return None
+    if before[-1] in {"my", "mi", "the", "la", "his", "her"}:
+        return None
+    ahead = [word for word in page.words(index + 1, index + 4) if word not in _NUMBER_BEHIND]
+    return None if ahead[:1] and ahead[0][0].isdigit() else (index + 1, FoodKind.SWEET_FOOD)
+
+
+def _against_low(words: list[str]) -> bool:
+    """Whether it is sugar by name: a word of its own, or among others (`sugar tablets`)."""
+    named = not _SUGAR_NAMES.isdisjoint(words)
+    return named and (len(words) > 1 or words[0] not in {"sugar", "azucar"})
+
+
+_SUGAR_NAMES = BARE_SUGAR | {"glucotab", "glucotabs", "gluco", "sugar", "azucar"}
+_SUGAR_BEGINS = BARE_SUGAR | {"sugar"}
+_COUNTED_BY = frozenset("some few more couple of the two three four five unas de".split())
+_NUMBER_BEHIND = frozenset("is was of at : = - test reading level es fue".split())
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,14 +236,29 @@ def kinds_of(text: str, language: str = "en") -> tuple[Food, ...]:
     """The foods of a dish's text, each with its kind; a dish of no known food is one unknown."""
     kept = shown(text)
     page = Page(kept, spoken(tokens(kept, plain(kept)), [lex.numerals for lex in lexica(language)]))
+    dishes = find(page, language)
     foods = [
-        Food(text=page.text(dish.start, dish.end), kind=dish.kind) for dish in find(page, language)
+        Food(text=page.text(dish.start, dish.end), kind=dish.kind)
+        for dish in dishes
+        if not left_out(page, dish.start)
     ]
-    covered = {index for dish in find(page, language) for index in range(dish.start, dish.end)}
+    covered = {index for dish in dishes for index in range(dish.start, dish.end)}
     foods.extend(
         Food(text=word, kind=FoodKind.UNKNOWN) for word in _unknown(page, covered, language)
     )
     return tuple(foods)
+
+
+#: Behind a food these name what it comes without (`quarter pounder no bun`, `tea nae sugar`).
+LEFT_OUT = frozenset("no without sin nae minus hold".split())
+_LEFT_OUT_TOO = frozenset("added extra any the ni nada de".split())
+
+
+def left_out(page: Page, index: int) -> bool:
+    """Whether the food that begins there is what a dish comes without."""
+    while index and page.tokens[index - 1].word in _LEFT_OUT_TOO:
+        index -= 1
+    return index > 0 and page.tokens[index - 1].word in LEFT_OUT
 
 
 @cache

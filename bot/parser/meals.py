@@ -121,9 +121,25 @@ def same_as(page: Page, language: str) -> tuple[int, int] | None:
     return (span.start, span.end) if span else None
 
 
-def leads(page: Page, language: str, within: set[int]) -> list[Lead]:
+def taken(page: Page, dishes: list[Dish]) -> list[Lead]:
+    """Claim `took` before sugar, which nobody eats as a meal to come."""
+    found = []
+    for dish in dishes:
+        at = dish.start - 1
+        while dish.sugar and at >= max(dish.start - 3, 0) and page.free(at):
+            if page.tokens[at].word in _TAKEN:
+                page.claim(at, at + 1)
+                found.append(Lead(start=at, end=at + 1, strong=True, past=True))
+            at -= 1
+    return found
+
+
+_TAKEN = frozenset("took taken chewed sucked swallowed tome mastique chupe di".split())
+
+
+def leads(page: Page, language: str, within: set[int], active: set[int]) -> list[Lead]:
     """Claim names of meals and what leads food in, in order; none is `within` a food (`drink` of
-    `an energy drink`)."""
+    `an energy drink`) or leads to what is `active` (`finished my walk`)."""
     patterns, names, shy, verbs = (
         _patterns(language), meal_names(language), shy_names(language), _verbs(language),
     )  # fmt: skip
@@ -139,7 +155,7 @@ def leads(page: Page, language: str, within: set[int]) -> list[Lead]:
         page.claim(span.start, span.end)
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True, strong=True))
     for span in list(page.find(patterns.lead)):
-        if within & set(range(span.start, span.end)):
+        if within & set(range(span.start, span.end)) or span.end in active:
             continue
         word = span["lead"] or ""
         page.claim(span.start, span.end)

@@ -140,13 +140,26 @@ def _cue(
     names: dict[str, MealName],
     active: set[int],
 ) -> Cue:
-    if match["move"] or (
-        not match["name"] and not match["food"] and _active_next(page, end, active)
-    ):
+    begun = match["food"] is None or match["food"].split()[-1] in _BEGUN  # `before i started my walk`
+    if match["move"] or (not match["name"] and begun and _active_next(page, end, active)):
         after = Moment.AFTER_ACTIVITY if moment is Moment.AFTER_MEAL else None
         return Cue(start=start, end=end, moment=after, moved=True)
     meal = names.get(match["name"], MealName.DINNER) if match["name"] else None
-    return Cue(start=start, end=end, moment=moment, meal=meal, open=not match["name"])
+    meal = meal or _NAMED_BY_VERB.get(match["food"] or "")
+    return Cue(start=start, end=end, moment=moment, meal=meal, open=meal is None)
+
+
+#: Eating that says which meal it is (`antes de cenar`).
+_NAMED_BY_VERB = {
+    "almorzar": MealName.LUNCH,
+    "cenar": MealName.DINNER,
+    "desayunar": MealName.BREAKFAST,
+    "desayunarme": MealName.BREAKFAST,
+    "merendar": MealName.SNACK,
+}
+
+
+_BEGUN = frozenset("started began begin start".split())
 
 
 def _measured(page: Page, index: int) -> bool:

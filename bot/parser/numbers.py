@@ -46,7 +46,7 @@ _TOKEN = re.compile(
     | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
     | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?!\d|:\d))
     | (?P<thousands>(?<![\d.,])\d{1,3},\d{3}(?=\s?(?:steps?|pasos|cals?|kcals?|calories|calorias|m\b|meters|metres))|\d{1,2},\d00(?![\d.,]))
-    | (?P<alike>(?<![a-z0-9|.,'])(?=[a-z|.,]*\d)(?=[0-9.,]*[a-z|])(?:(?:[0-9oli|]{2,4}|[1-5][sb]\d)(?:[.,][0-9ol]{1,2})?|[0-9l][.,][ol]|[ol][.,]\d)(?![a-z0-9|']))
+    | (?P<alike>(?<![a-z0-9|.,'])(?=[a-z|.,]*\d)(?=[0-9.,]*[a-z|])(?:(?:[0-9oli|]{2,4}|[1-5][sb]\d)(?:[.,][0-9ol]{1,2})?|[0-9l][.,][ol]|[ol][.,]\d)(?![a-z0-9|']|[.,]\d))
     | (?P<decimal>\d+(?:\.\d+|,\d{1,2}(?!\d)))
     | (?P<digits>\d+)
     | (?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)
@@ -131,7 +131,15 @@ def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
     """Replace numbers in words by one token of digits each (`one hundred and forty two`)."""
     result: list[Token] = []
     index = 0
+    points = frozenset().union(*(say.point for say in numerals))
     while index < len(tokens):
+        if index + 2 < len(tokens) and tokens[index + 1].word in points:
+            whole, tenth = tokens[index].word, tokens[index + 2].word
+            if whole.isdigit() and tenth.isdigit():  # `7 point 2`, as dictation writes it
+                written = f"{whole}.{tenth}"
+                result.append(Token(tokens[index].start, tokens[index + 2].end, written))
+                index += 3
+                continue
         for language in numerals:
             if tokens[index].word in language.words:
                 end, written = _number(tokens, index, language)

@@ -2,7 +2,7 @@
 
 # ruff: noqa: E501 - patterns and word lists, one a line
 
-from bot.entries import MealName, Moment
+from bot.entries import FoodKind, MealName, Moment
 from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals
 from bot.parser.vocabulary.absent import ABSENT_SPANISH
@@ -12,6 +12,7 @@ from bot.parser.vocabulary.everyday_spanish import EVERYDAY_SPANISH
 from bot.parser.vocabulary.foods_spanish import FOODS_SPANISH
 from bot.parser.vocabulary.intents_spanish import INTENTS_SPANISH
 from bot.parser.vocabulary.joined import joined
+from bot.parser.vocabulary.sugar import SUGAR_DRINKS_SPANISH, SUGAR_SPANISH
 from bot.parser.vocabulary.symptoms import SYMPTOMS_SPANISH
 
 NUMERALS = Numerals(
@@ -95,12 +96,14 @@ SPANISH = Lexicon(
     after=("despues", "despues de", "despues del", "luego de", "tras", "post", "dspues", "depues",
            "despues d", "pos"),
     eating=("comer", "comida", "comidas", "la comida", "comerme", "haber comido", "que comi",
-            "empezar a comer", "alimentos", "almorzar", "cenar", "desayunar", "desayunarme"),
+            "empezar a comer", "alimentos", "almorzar", "cenar", "desayunar", "desayunarme",
+            "merendar", "empezar", "empece", "comience", "comenzar"),
     moving=("caminar", "ejercicio", "el ejercicio", "hacer ejercicio", "actividad", "la caminata",
             "caminata", "el gimnasio", "gimnasio", "bailar", "la actividad", "andar", "correr",
             "la actividad fisica", "nadar", "pasear"),
     moments={
-        Moment.FASTING: ("ayunas", "en ayunas", "en ayuno", "ayuno", "al despertar", "amaneci", "amaneci con", "desperte con", "amanezco con", "al levantarme",
+        Moment.FASTING: ("ayunas", "en ayunas", "en ayuno", "ayuno", "al despertar", "amaneci", "amaneci con", "desperte con", "amanezco con",
+                         "desperto con", "desperto", "se desperto", "amanecio con", "amanecio", "al despertarse", "al levantarse", "despertamos con", "amanecimos con", "al levantarme",
                          "al despertarme", "recien levantado", "recien levantada", "me levante",
                          "me desperte", "al levantar", "ayuna", "de ayunas", "despertando",
                          "estomago vacio", "con el estomago vacio", "sin comer nada", "acabo de despertar",
@@ -174,7 +177,8 @@ SPANISH = Lexicon(
              "buenas", "buenos", "dias", "tardes", "noches", "hola", "he", "ha", "su", "ella"),
     same_as=("lo mismo de ayer", "lo mismo que ayer", "igual que ayer", "lo mismo", "lo de siempre",
              "igual que siempre", "lo mismo de siempre", "igual"),
-    foods=joined(FOODS_SPANISH, DRINKS_SPANISH),
+    foods=joined({FoodKind.SWEET_FOOD: SUGAR_SPANISH, FoodKind.SWEET_DRINK: SUGAR_DRINKS_SPANISH},
+                 FOODS_SPANISH, DRINKS_SPANISH),
     activities=ACTIVITIES_SPANISH,
     underway=ACTIVITIES_UNDERWAY_SPANISH,
     about_to=("voy a", "voy al", "vamos a", "me voy a", "salgo a", "estoy por", "a punto de", "saliendo a",

@@ -181,9 +181,11 @@ def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
         for sought in patterns.odd:
             for span in list(page.find(sought)):
                 claim(span, Kind.ODD)
+        sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
         for sought in patterns.measured:
             for span in list(page.find(sought)):
-                claim(span, Kind.MEASURED)
+                if sugar.isdisjoint(range(span.start, span.end)):
+                    claim(span, Kind.MEASURED)
         food_at = {dish.start for dish in dishes}
         for span in list(page.find(patterns.weight)):
             if not ({span.end, span.end + 1} & food_at):
@@ -240,11 +242,14 @@ def _glued(page: Page, language: str, claim: Callable[[Span, Kind], None]) -> No
 _CODE = pattern(r"[a-z]+ (?:\( )?\d+(?:\.\d+)?(?: \))?")
 
 
-def find_medicine(page: Page, language: str) -> list[Stranger]:
-    """Claim medicine that was taken, or a measurement that is only named."""
+def find_medicine(page: Page, language: str, other: set[int]) -> list[Stranger]:
+    """Claim medicine that was taken, or a measurement that is only named; `other` are words that
+    are something else (`glucose tablets`, `shot hoops`)."""
     patterns = _patterns(language)
     found = []
     for span in list(page.find(patterns.drug)):
+        if not other.isdisjoint(range(span.start, span.end)):
+            continue
         page.claim(span.start, span.end)
         found.append(Stranger(start=span.start, end=span.end, kind=Kind.MEASURED))
     return found

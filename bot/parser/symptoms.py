@@ -215,4 +215,12 @@ def _double(words: list[str], start: int, end: int) -> bool:
 
 def still(page: Page) -> bool:
     """Whether the words say that it goes on (`since yesterday`, `still`)."""
-    return any(token.word in _STILL for token in page.tokens)
+    words = [token.word for token in page.tokens if token.word.isalnum()]
+    return any(
+        word in _STILL and not (word == "since" and at and words[at - 1] in _WELL)
+        for at, word in enumerate(words)
+    )
+
+
+#: `all good since` says that it is over.
+_WELL = frozenset("good fine ok okay well nothing none great better normal ever".split())

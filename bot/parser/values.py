@@ -103,7 +103,8 @@ def _value(page: Page, start: int, end: int, written: str, unit: Unit | None) ->
 
 
 _SWEETENED = frozenset(
-    "with and of no brown white spoon spoons tsp teaspoon con y de azucar some".split()
+    "with and of no brown white spoon spoons tsp teaspoon con y de azucar some without sin nae less "
+    "zero ni poca poco extra more added low minus wi little reduced media cero".split()
 )
 
 
@@ -122,16 +123,25 @@ SWEETENED_UP_TO = 40
 
 
 def claim_names(
-    page: Page, language: str, food_at: set[int], amounts: set[int], *, valued: bool
+    page: Page,
+    language: str,
+    food_at: set[int],
+    amounts: set[int],
+    *,
+    valued: bool,
+    part_of: set[int],
 ) -> bool:
     """Claim what a reading is called (`my sugar`, which may also be a food); tell whether there
-    was any. `valued` says that the message holds a value."""
+    was any. `valued` says that the message holds a value; `part_of` are words that are sugar only
+    with others."""
     found = False
     for span in list(page.find(_patterns(language).glucose)):
         before = page.tokens[span.start - 1].word if span.start else ""
         as_food = set(range(span.start, span.end)) & food_at
         if as_food and _beside_value(page, span.start, span.end, food_at, amounts):
             as_food = set()
+        if any(at in part_of for at in range(span.start, span.end)):
+            continue  # `glucose` of `glucose tablets`
         if as_food and (before in _SWEETENED or span.start - 1 in amounts or not valued):
             continue
         found = True

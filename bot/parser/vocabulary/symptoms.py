@@ -568,7 +568,7 @@ cetonas (altas|positivas|en la orina), tengo cetonas
 """
 
 _EMERGENCY_SPANISH: Final = """
-{me desmaye|me desmalle|se desmallo|me desmalle|se desmaya|desmayada|desmayado|desmayo|desmayos|desmaye|se me desmayo
+{me desmaye|{me|se|nos} {acabo|acaba|acabe|acabamos} de {desmayar|desvanecer|desplomar|caer desmayado|caer desmayada}|acabo de desmayarme|acaba de desmayarse|acaba de caer desmayada|acaba de caer desmayado|me acababa de desmayar|me desplome|se desplomo|{perdi|perdio} el sentido|me desmalle|se desmallo|me desmalle|se desmaya|desmayada|desmayado|desmayo|desmayos|desmaye|se me desmayo
   me he desmayado|se ha desmayado|nos desmayamos|desvanecida|desvanecido|me desvaneci
   se desvanecio|desvanecimiento|perdi el conocimiento|perdio el conocimiento|perdi la conciencia
   perdio la conciencia|perdi la consciencia|perdio la consciencia|perdida de conocimiento
