@@ -105,14 +105,16 @@ def _reading_lines(about: Replying, id_: int) -> Iterator[str]:
     moment = next(one.moment for one in settled(about.recent) if one.noted.id == id_)
     if pair is not None and pair.status is Status.OFF_TIME and moment not in SPEAKS_OF_A_MEAL:
         pair = None
-    yield put.reading_words(replace(noted.entry, moment=moment), pair, person, say)
-    cautions = about.words.cautions
+    told, cautions = replace(noted.entry, moment=moment), about.words.cautions
+    far = surprise(about.recent, id_)
+    # No goal is drawn from a value far from the last one until a new test is near it.
+    yield put.unjudged_words(told, say) if far else put.reading_words(told, pair, person, say)
     overruled = doubtful(about.recent)
     for gone in sorted(overruled - doubtful(about.before)) if overruled else ():
         first = noted_reading(about.recent, gone)
         if first is not None:
             yield doubtful_words(first.entry, noted.entry, person, cautions)
-    if surprise(about.recent, id_):
+    if far:
         before = about.recent.readings[about.recent.readings.index(noted) - 1]
         yield surprise_words(noted.entry, before.entry, person, cautions)
         return

@@ -127,12 +127,16 @@ def reading_words(
     """One reading said back, with its goal; with `pair` it is that pair's after reading."""
     if pair is not None:
         return _after_words(reading, pair, person, say)
-    value = value_words(reading)
-    moment = say.moments[reading.moment]
     judgement = _judge_before(reading, person, say) if _is_before(reading.moment) else None
     if judgement is None:
-        return say.reading.format(value=value, moment=moment)
+        return unjudged_words(reading, say)
+    value, moment = value_words(reading), say.moments[reading.moment]
     return say.reading_judged.format(value=value, moment=moment, judgement=judgement)
+
+
+def unjudged_words(reading: Reading, say: ReplySentences) -> str:
+    """One reading said back without a goal."""
+    return say.reading.format(value=value_words(reading), moment=say.moments[reading.moment])
 
 
 def _is_before(moment: Moment) -> bool:
