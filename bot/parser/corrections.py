@@ -88,7 +88,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?:wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
         ),
         ate_at=re.compile(
-            r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
+            r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:actually |really |only |in fact )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
         ),
         not_food=re.compile(
             r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"
@@ -122,9 +122,14 @@ def _words(page: Page) -> str:
     return " ".join(words)
 
 
+#: `scratch that last 1`
+_LAST_ONE = re.compile(r"\b(last|that|this|previous) 1$")
+
+
 def takes_back(page: Page, language: str) -> bool:
     """Whether a message is nothing but a removal."""
     words = _words(page).replace(" ,", "").replace(" .", "").replace(" !", "")
+    words = _LAST_ONE.sub(r"\1 one", words)
     if _patterns(language).removal.fullmatch(words) is not None:
         return True
     if len(page.tokens) > LONGEST:
@@ -161,10 +166,16 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
 _ENDS = frozenset(", . ; ! and but y pero".split())
 
 
+#: What a meter shows, and no mistake of the person's (`error 5`).
+_ERROR_CODE = re.compile(r"(?:(?:the|my|meter|it|says|shows|an|got|gives|code) )*(?:error|err)(?: code)? \d{1,2}")
+
+
 def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) -> Mend | None:
     """A message that is nothing but a correction or a removal."""
     patterns = _patterns(language)
     words = _words(page)
+    if _ERROR_CODE.fullmatch(words):
+        return None
     for sought in (
         patterns.swapped,
         patterns.not_then,
@@ -197,9 +208,15 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
 
 
 def _left_out(words: str, match: re.Match[str], language: str) -> bool:
-    """`burger no bun` is a meal; with a comma, a word before it or in Spanish it mends."""
-    between = words[match.end("new") : match.start("old")].strip()
-    return between == "no" and match.start("new") == 0 and not language.startswith("es")
+    """`burger, no bun` is a meal; behind a word for a mistake or in Spanish it mends (`pan, no
+    arroz`), unless what is left out is only put into food (`café, no azúcar`)."""
+    between = words[match.end("new") : match.start("old")].strip(" ,")
+    if between != "no" or match.start("new") != 0:
+        return False
+    return not language.startswith("es") or match["old"].split()[-1] in _PUT_IN
+
+
+_PUT_IN = frozenset("azucar sal leche crema mantequilla hielo miel salsa mayonesa sugar".split())
 
 
 def _meant_food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> Mend | None:
@@ -271,6 +288,8 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
     if cues and cues[0].moment is not None and cues[0].start <= 1 and len(left) <= 2:
         first = cues[0]
         not_first = rest.tokens[first.start - 1].word in {"not", "no"} if first.start else False
+        if any(word[0].isdigit() for word in left):
+            return None  # `it's 10.6 two hours after dinner` is a reading
         chosen = cues[1].moment if not_first and len(cues) > 1 else first.moment
         if not_first and len(cues) == 1:
             chosen = Moment.AFTER_MEAL if first.moment is Moment.BEFORE_MEAL else Moment.BEFORE_MEAL

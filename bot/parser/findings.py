@@ -235,8 +235,9 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     }
     small = SMALL[context.unit]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
-    all_found.amounts = food.amounts(page, language, all_found.dishes, small)
-    if context.asked is Asked.MEAL and not dish_at:  # `two frobbles and a glack`
+    answer = context.asked is Asked.MEAL
+    all_found.amounts = food.amounts(page, language, all_found.dishes, small, answer=answer)
+    if answer and not dish_at:  # `two frobbles and a glack`
         all_found.amounts |= food.counts_of_words(page, small)
     busy = activity.tokens_of(all_found.doings)
     all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at | busy)

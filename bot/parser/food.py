@@ -153,9 +153,12 @@ def _amounts(language: str) -> _Amounts:
     )
 
 
-def amounts(page: Page, language: str, dishes: list[Dish], own_small: float) -> set[int]:
+def amounts(
+    page: Page, language: str, dishes: list[Dish], own_small: float, *, answer: bool = False
+) -> set[int]:
     """Give the tokens of amounts of food. A whole number below `own_small`, or a count before the
-    plural of a food, is one when food or an unknown word follows."""
+    plural of a food, is one when food or an unknown word follows; in an `answer` to what is eaten,
+    any small count behind a food or an unknown word, too."""
     patterns = _amounts(language)
     found: set[int] = set()
     for sought in (patterns.certain, patterns.share, patterns.fraction, patterns.times):
@@ -165,9 +168,32 @@ def amounts(page: Page, language: str, dishes: list[Dish], own_small: float) -> 
     for index, token in enumerate(page.tokens):
         if index in found or not page.free(index) or not token.word[0].isdigit():
             continue
-        if _counts(page, index, starts, own_small):
+        if _counts(page, index, starts, own_small) or _counted_behind(
+            page, index, starts, language, answer=answer
+        ):
             found.add(index)
     return found
+
+
+#: Nobody eats more pieces of a thing at a time and counts them (common practice, no source).
+_PIECES = 12
+
+
+def _counted_behind(
+    page: Page, index: int, starts: dict[int, Dish], language: str, *, answer: bool
+) -> bool:
+    """`weetbix 3 with trim milk`: a whole number behind food that more food follows, whatever the
+    unit; what is eaten being asked for, at the end of the message too (`pakora 2`)."""
+    word = page.tokens[index].word
+    if not index or not word.isdigit() or int(word) > _PIECES:
+        return False
+    ends = {dish.end for dish in starts.values()}
+    before = page.tokens[index - 1].word
+    follows = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
+    if follows in {"with", "con", "w", "wi"}:
+        return index in ends
+    strange = before.isalpha() and len(before) > 2 and before not in known_words(language)
+    return answer and page.free(index - 1) and (index in ends or strange)
 
 
 def counts_of_words(page: Page, own_small: float) -> set[int]:

@@ -11,7 +11,7 @@ from functools import cache
 from itertools import islice, takewhile
 
 from bot.entries import MealName
-from bot.parser.food import Dish, amount_words
+from bot.parser.food import LEFT_OUT, Dish, amount_words
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
 from bot.parser.moments import meal_names
@@ -327,10 +327,11 @@ def _sure(page: Page, dish: Dish) -> bool:
 
 def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
     not_eaten = _not_eaten(language)
+    begun = next((index for index in range(start, end) if index in food_at), end)
     without = [
         index
-        for index in range(start, end)
-        if page.tokens[index].word in _LEFT_OUT and index - 1 in food_at and index + 1 < end
+        for index in range(begun + 1, end - 1)
+        if page.tokens[index].word in LEFT_OUT
     ]
     return any(
         index not in food_at
@@ -338,10 +339,6 @@ def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int
         and not_eaten.longest(page, index, end) is not None
         for index in range(start, end)
     )
-
-
-#: Behind a food these name what it comes without (`quarter pounder no bun`).
-_LEFT_OUT = frozenset({"no", "without", "sin"})
 
 
 def listed(page: Page, before: int, after: int) -> bool:

@@ -247,7 +247,7 @@ SPANISH = Lexicon(
                "perfecto", "excelente", "muy amable", "de nada", "hasta luego", "saludos", "bien",
                "estoy bien", "todo bien", "que tal", "como estas", "listo", "claro", "genial", "feliz dia",
                "entendido", "esta bien", "bendiciones", "hasta manana", "igualmente", "que amable", "muy bien"),
-    correction=("perdon", "quise decir", "me equivoque", "correccion", "error", "digo", "no perdon",
+    correction=("quise poner", "queria poner", "quise escribir", "queria escribir", "quise mandar", "quise anotar", "puse mal", "escribi mal", "lo puse mal", "perdon", "quise decir", "me equivoque", "correccion", "error", "digo", "no perdon",
                 "equivocado", "disculpa", "mal", "era", "no era", "lo siento", "corrijo", "perdona",
                 "es", "quiero decir", "me equivoque era", "en realidad", "no es", "debe ser", "disculpe",
                 "queria decir", "no espera", "ups", "corregir"),
