@@ -49,16 +49,12 @@ def _of_values(message: Told) -> Iterator[Caution]:
             level=level,
             cause=noted.id,
             reading=noted,
-            late=_late(noted),
+            late=message.now > shifted(when(noted), LATE_AFTER),
             repeat=_repeats(message, noted, level),
             planned=planned_high(message.record, noted),
-            retest_at=retest_at(noted) if level in LOWS else None,
+            retest_at=retest_at(noted, message.now) if level in LOWS else None,
             asked_again=message.record.participant.state is not State.STOPPED,
         )
-
-
-def _late(noted: Noted[Reading]) -> bool:
-    return noted.at > shifted(when(noted), LATE_AFTER)
 
 
 def _repeats(message: Told, noted: Noted[Reading], level: Level) -> bool:

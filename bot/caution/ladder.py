@@ -95,15 +95,15 @@ def rechecks(record: Record, *, now: datetime | None = None) -> tuple[Recheck, .
     return tuple(sorted(worth, key=lambda one: (one.due_at, one.key)))
 
 
-def retest_at(noted: Noted[Reading]) -> datetime:
+def retest_at(noted: Noted[Reading], told: datetime) -> datetime:
     """When a reading out of range is to be tested again: 15 minutes after it was taken, or after
-    it was told where that has passed by then."""
-    return _after(noted, RECHECK_AFTER)
+    it was `told` where that has passed by then."""
+    return _after(noted, RECHECK_AFTER, told)
 
 
 def retest_after_recovery(back: Noted[Reading]) -> datetime:
     """When the one more test an hour after a low is due."""
-    return _after(back, RECHECK_AFTER_RECOVERY)
+    return _after(back, RECHECK_AFTER_RECOVERY, back.at)
 
 
 def recovery(record: Record, new: Collection[int]) -> Noted[Reading] | None:
@@ -156,7 +156,7 @@ def _words(record: Record) -> Iterator[EducatorWord]:
 
 def _unanswered(record: Record) -> Iterator[EducatorWord]:
     for low, answer in _lows(record):
-        due = shifted(retest_at(low), 2 * SECOND_RECHECK_AFTER)
+        due = shifted(retest_at(low, _told(record, low)), 2 * SECOND_RECHECK_AFTER)
         if answer is None or answer.at > due:
             yield _word(EducatorWhy.UNANSWERED, low.id, due)
 
@@ -175,7 +175,7 @@ def _after_lows(record: Record) -> Iterator[Recheck]:
     for low, answer in _lows(record):
         if answer is not None:
             continue
-        first = retest_at(low)
+        first = retest_at(low, _told(record, low))
         second = shifted(first, SECOND_RECHECK_AFTER)
         yield _recheck(RecheckKind.FIRST, low.id, first, until=second)
         yield _recheck(RecheckKind.SECOND, low.id, second, until=shifted(second, RECHECK_OPEN))
@@ -227,7 +227,7 @@ def _after_highs(record: Record) -> Iterator[Recheck]:
         first = next((noted for noted in episode if not planned_high(record, noted)), None)
         if first is None or _answer(record, places[first.id]) is not None:
             continue
-        due = retest_at(first)
+        due = retest_at(first, _told(record, first))
         until = shifted(due, RECHECK_OPEN - REPEAT_WITHIN / 2)
         yield _recheck(RecheckKind.HIGH, first.id, due, until=until)
 
@@ -252,9 +252,20 @@ def _recheck(kind: RecheckKind, cause: int, due_at: datetime, *, until: datetime
     )
 
 
-def _after(noted: Noted[Reading], wait: timedelta) -> datetime:
+def _after(noted: Noted[Reading], wait: timedelta, told: datetime) -> datetime:
     due = shifted(when(noted), wait)
-    return due if due > noted.at else shifted(noted.at, wait)
+    return due if due > told else shifted(told, wait)
+
+
+def _told(record: Record, noted: Noted[Reading]) -> datetime:
+    """When the bot came to know of a reading: a value that was put right stands at the instant
+    of its first version, and its caution was said at its own."""
+    cautioned = (
+        spoken.at
+        for spoken in record.spoke
+        if spoken.entry.cause == noted.id and spoken.entry.kind is Kind.CAUTION
+    )
+    return max(noted.at, next(cautioned, noted.at))
 
 
 def _lows(record: Record) -> Iterator[tuple[Noted[Reading], Noted[Reading] | None]]:
