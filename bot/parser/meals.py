@@ -97,7 +97,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"
         ),
         lead=pattern(
-            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|a nice|say|like|about|around|roughly|maybe|ahora|un poco de))*(?: :| -)?"
+            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|also|that|i had|i ate|had|ate|a nice|say|like|about|around|roughly|maybe|ahora|un poco de))*(?: :| -)?"
         ),
         planned=pattern(either(gathered(language, "planned"))),
         same=pattern(either(gathered(language, "same_as"))),
@@ -194,7 +194,7 @@ def _edges(language: str) -> frozenset[str]:
 
 
 @cache
-def _everyday(language: str) -> frozenset[str]:
+def everyday(language: str) -> frozenset[str]:
     words = {token for word in gathered(language, "filler") for token in spelled(word)}
     return frozenset(words) | _edges(language)
 
@@ -289,19 +289,19 @@ def judged(
     if first >= last:
         return None
     known = any(index in food_at for index in range(first, last))
-    everyday = _everyday(language)
+    plain = everyday(language)
     strange = [
         index
         for index in range(first, last)
         if index not in food_at
         and index not in amounts
-        and page.tokens[index].word not in everyday
+        and page.tokens[index].word not in plain
         and page.tokens[index].word not in amount_words(language)
     ]
     if led:
         food = known or bool(strange)
         return Piece(start=first, end=last, food=food, known=known)
-    spoken_of = _spoken_of(page, start, end, language, food_at)
+    spoken_of = spoken_of(page, start, end, language, food_at)
     named = sum(1 for index in range(first, last) if index in food_at)
     surely = any(
         dish.start <= index < dish.end and _sure(page, dish)
@@ -325,7 +325,7 @@ def _sure(page: Page, dish: Dish) -> bool:
     return not dish.guessed and " ".join(page.words(dish.start, dish.end)) not in _also_not_food()
 
 
-def _spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
+def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
     not_eaten = _not_eaten(language)
     begun = next((index for index in range(start, end) if index in food_at), end)
     without = [
@@ -350,11 +350,11 @@ def listed(page: Page, before: int, after: int) -> bool:
 
 def strange_places(page: Page, language: str) -> list[int]:
     """Where unclaimed words are left that are not everyday ones."""
-    everyday = _everyday(language)
+    plain = everyday(language)
     return [
         index
         for index, word in page.find_words(0, len(page.tokens))
-        if word not in everyday and any(char.isalnum() for char in word)
+        if word not in plain and any(char.isalnum() for char in word)
     ]
 
 

@@ -9,8 +9,9 @@ from datetime import datetime
 from bot.entries import Meal, MealName, Moment
 from bot.parser import meals, times
 from bot.parser.findings import Findings
-from bot.parser.food import amount_words, kinds_of
+from bot.parser.food import LEFT_OUT, amount_words, kinds_of
 from bot.parser.meals import Lead
+from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.subjects import Whose
 from bot.parser.times import When
@@ -72,6 +73,11 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
         if result and _how_much(page, language, found, result[-1], start, end):
             result[-1].spans.append((start, end))
             continue
+        if result and lead is None and not (piece is not None and piece.food):
+            more = _goes_on(page, language, found, result[-1], start, end)
+            if more is not None:
+                result[-1].spans.append(more)
+                continue
         if piece is None or not piece.food or _planned(found, start, end, piece.start):
             continue
         if _priced(page, found, end) or _others_food(page, found, piece):
@@ -145,6 +151,48 @@ def _how_much(
     return bool(amount_words(language) & set(words)) and all(
         start + at in found.amounts or word in sizes for at, word in enumerate(words)
     )
+
+
+_LONGEST_DISH = 5
+_WITHIN_A_DISH = frozenset("with and of in on the a an some de del con y en la el al".split())
+
+
+def _goes_on(
+    page: Page, language: str, found: Findings, plate: Plate, start: int, end: int
+) -> tuple[int, int] | None:
+    """A list that begins with food is food to its end: what it comes without (`tea, no sugar`),
+    or a dish that nobody has listed (`rice + inun-unan`), right behind a mark."""
+    marks = page.words(plate.end, start)
+    if not plate.spans or not marks or not set(marks) <= {",", "+", "&", "and", "y", "/"}:
+        return None
+    dishes = {at for dish in found.dishes for at in range(dish.start, dish.end)}
+    if page.tokens[start].word in LEFT_OUT:
+        begun = start + 1
+        if end - begun > _LONGEST_DISH or begun not in dishes | {begun - 1, end - 1}:
+            return None
+        return (start, end) if dishes & set(range(begun, end)) else None
+    known = known_words(language)
+    first, last = meals.trimmed(page, start, end, language, dishes, found.amounts, led=False)
+    words = [(at, page.tokens[at].word) for at in range(first, last)]
+    inside = dishes & set(range(first, last))
+    if inside and not meals.spoken_of(page, start, end, language, dishes):
+        known = meals.everyday(language)  # `lemon leaf tea`
+    strange = {
+        at
+        for at, word in words
+        if at not in dishes and word.isalpha() and len(word) > 2 and word not in known
+    }
+    busy = {at for doing in found.doings for at in range(doing.start, doing.end)}
+    fits = all(
+        at in strange | dishes | found.amounts
+        or word in amount_words(language) | _WITHIN_A_DISH
+        or word == "-"
+        or (word in LEFT_OUT and at + 1 in dishes)
+        for at, word in words
+    )
+    if not strange or not fits or len(words) > _LONGEST_DISH or busy & set(range(first, last)):
+        return None
+    return first, last
 
 
 _EATS = frozenset(
