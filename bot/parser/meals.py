@@ -301,7 +301,7 @@ def judged(
     if led:
         food = known or bool(strange)
         return Piece(start=first, end=last, food=food, known=known)
-    spoken_of = spoken_of(page, start, end, language, food_at)
+    spoken = spoken_of(page, start, end, language, food_at)
     named = sum(1 for index in range(first, last) if index in food_at)
     surely = any(
         dish.start <= index < dish.end and _sure(page, dish)
@@ -311,7 +311,7 @@ def judged(
     guesses = [dish for dish in dishes if first <= dish.start < last]
     if guesses and all(dish.guessed for dish in guesses) and last - first > 2 * len(guesses):
         return None
-    food = known and not spoken_of and len(strange) <= (1 + named if surely else 0)
+    food = known and not spoken and len(strange) <= (1 + named if surely else 0)
     return Piece(start=first, end=last, food=food, known=known, doubtful=known and not food)
 
 
