@@ -156,7 +156,9 @@ def before_meals(
         if len(silent) >= SILENT_DAYS and key not in silent:
             yield Due(key=f"go_on:{day}", topic=Topic.GO_ON, at=at, until=meal)
             return
-        prompt = Due(key=key, topic=Topic.BEFORE_MEAL, at=at, until=meal)
+        # `until` is the last instant that still counts, and the meal itself is too late.
+        until = shifted(meal, -timedelta(microseconds=1))
+        prompt = Due(key=key, topic=Topic.BEFORE_MEAL, at=at, until=until)
         yield prompt
         yield from _put_off(record, prompt)
         if at > now:
