@@ -130,9 +130,30 @@ def _near(page: Page, found: Findings, doing: Doing, measures: list[Measure]) ->
             continue
         same = found.clauses[measure.start] == clause
         gap = _gap(doing.start, doing.end, measure.start, measure.end)
-        if same or gap <= 2:
+        if same or gap <= 2 or _behind_comma(page, found, doing, measure):
             near.append(measure)
     return near
+
+
+def _behind_comma(page: Page, found: Findings, doing: Doing, measure: Measure) -> bool:
+    """`walked to church and back, 25 minutes`: a clause that is nothing but the length."""
+    if measure.minutes is None or not doing.end < measure.start <= doing.end + _TOLD:
+        return False
+    words = page.words(doing.end, measure.start)
+    while words[-1:] and words[-1] in _ABOUT:
+        words.pop()
+    ahead = page.words(measure.end, measure.end + 1)
+    ended = not ahead or not ahead[0][0].isalpha() or ahead[0] in _ABOUT
+    told = range(doing.end, measure.start)
+    other = any(dish.start in told for dish in found.dishes) or any(
+        value.start in told for value in found.values
+    )
+    return words[-1:] == [","] and words.count(",") == 1 and ended and not other
+
+
+#: Up to this many words tell where it went, before its length.
+_TOLD = 10
+_ABOUT = frozenset("about around for took it took total in all like maybe roughly como unos".split())
 
 
 def _nearest(doings: list[Doing], measure: Measure) -> Doing:
@@ -185,8 +206,14 @@ def _forward(page: Page, found: Findings, end: int, doing: Doing) -> int:
 _MARKS = frozenset(", . ; ! ? > ( ) : - +".split())
 
 
+#: `walked to church and back`
+_RETURNS = (["back"], ["home"], ["vuelta"], ["regreso"])
+
+
 def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
     word = page.tokens[index].word
+    if word in {"and", "an", "y"} and page.words(index + 1, index + 2)[:1] in _RETURNS:
+        return True
     if word in _MARKS or word in {"and", "then", "y", "luego", "but", "pero", "so"}:
         return False
     inside = any(dish.start <= index < dish.end for dish in found.dishes)
@@ -198,6 +225,10 @@ def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
 _OVER = frozenset(
     "done finished completed over complete terminado terminada hecho listo lista".split()
 )
+
+
+_ENDED = frozenset("finished done completed ended just back my our termine acabe acabo".split())
+_ENDED_WITH = frozenset("with from the a de la el mi".split())
 
 
 def _trimmed(
@@ -217,6 +248,9 @@ def _trimmed(
         start += 1
     if not keep_first and start < doing.start and start not in distances:
         start = min([doing.start, *(i for i in distances if start <= i < doing.start)])
+    if not keep_first and start == doing.start and page.tokens[start].word in _ENDED:
+        while start + 1 < doing.end and page.tokens[start].word in _ENDED | _ENDED_WITH:
+            start += 1  # `finished my walk`
     while end > max(start, doing.start) + 1 and end - 1 not in distances:
         word = page.tokens[end - 1].word
         if word not in edges or (end <= doing.end and word not in _OVER and not keep_first):

@@ -164,7 +164,8 @@ def worked(page: Page, language: str) -> list[Doing]:
         first = bisect_left(places, measure.start - _WORKED_ON - 1)
         before = next((at for at in places[first:place] if _on_things(page, at, measure)), None)
         if before is not None:
-            found.append(Doing(start=before, end=measure.start))
+            comma = page.tokens[measure.start - 1].word == ","
+            found.append(Doing(start=before, end=measure.start - comma))
             continue
         if place < len(places) and places[place] - measure.end <= 1 and measure.minutes is not None:
             first = places[place]
@@ -176,6 +177,9 @@ def worked(page: Page, language: str) -> list[Doing]:
 def _on_things(page: Page, index: int, measure: Measure) -> bool:
     """Whether nothing parts the work at `index` from its length."""
     words = page.words(index + 1, measure.start)
+    behind = page.words(measure.end, measure.end + 1)
+    if len(words) > 1 and words[-1] == "," and not any(word.isalpha() for word in behind):
+        words.pop()  # `washed both cars, 40 min`
     counted = any(word[0].isdigit() for word in words)
     return not counted and not _STOPS & set(words) and not _NEVER_WORKED & set(words[:1])
 

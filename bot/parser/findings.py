@@ -117,7 +117,9 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
         page.claim(*same)
     all_found.skip = skips.in_clauses(page, language)
     all_found.strips = skips.strips(page, language)
-    all_found.strangers = strangers.find(page, language, dishes)
+    all_found.strangers = strangers.find(
+        page, language, dishes, asked=context.wants_reading
+    )
     all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
     _in_time(page, language, all_found)
     _in_numbers(page, context, all_found)
@@ -221,6 +223,15 @@ def _named_otherwise(page: Page, language: str, all_found: Findings) -> None:
             )
 
 
+def _hour_to_come(all_found: Findings, value: Value) -> bool:
+    """`dinner is gonna be late, maybe 8`: an hour, beside what is only planned."""
+    hour = value.unit is None and value.number in range(1, 25) and not value.decimal
+    clause = all_found.clauses[value.start]
+    return hour and any(
+        clause - 1 <= all_found.clauses[place] <= clause for place, _ in all_found.planned
+    )
+
+
 def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     """Values, once every other number is known; then what leads food in."""
     language = context.language
@@ -244,6 +255,7 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     if all_found.code:
         all_found.unsure = [value for value in all_found.values if value.unit is None]
         all_found.values = [value for value in all_found.values if value.unit is not None]
+    all_found.values = [value for value in all_found.values if not _hour_to_come(all_found, value)]
     all_found.values.sort(key=lambda value: value.start)
     all_found.whens += times.find_now(page, language) if len(all_found.values) > 1 else []
     longer = [dish for dish in all_found.dishes if dish.end - dish.start > 1 or dish.sugar]

@@ -163,7 +163,22 @@ def asked_for(
         (placed for concept in told for placed in _BY_CONCEPT.get(concept, ())),
         key=lambda placed: placed[0],
     )
-    return next((rule for _, rule in rules if only in {None, rule.what} and rule.fits(said)), None)
+    if _DONE.isdisjoint(page.words(start, end)):
+        barred = None
+    else:
+        barred = What.LATER
+    return next(
+        (
+            rule
+            for _, rule in rules
+            if only in {None, rule.what} and rule.what is not barred and rule.fits(said)
+        ),
+        None,
+    )
+
+
+#: `did about half an hour` asks for no time.
+_DONE = frozenset({"did", "done", "finished", "was", "took", "hice", "termine", "fueron"})
 
 
 def small_talk(page: Page, language: str) -> bool:

@@ -164,6 +164,8 @@ def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
             }:
                 page.claim(span.start, span.end)
                 continue
+            if page.words(span.end, span.end + 1) == ["of"]:
+                continue  # `three strips of bacon`
             page.claim(span.start, span.end)
             found.append((span.start, span.end, Strips(left=int(span["left"] or 0))))
     return found[-1:]

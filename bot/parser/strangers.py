@@ -16,6 +16,7 @@ from itertools import pairwise
 from bot.parser.food import Dish
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
+from bot.parser.misspelt import known_words
 from bot.parser.moments import meal_names
 from bot.parser.numbers import LINK
 from bot.parser.page import Page, Span, pattern
@@ -53,6 +54,7 @@ class _Patterns:
     counted: re.Pattern[str]
     drug: re.Pattern[str]
     taken: re.Pattern[str]
+    brand: re.Pattern[str]
 
 
 @cache
@@ -142,7 +144,7 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?: {N}(?: {doses}| ml| g)?)?(?! mmol| mg / dl)"
             ),
             pattern(
-                rf"{drugs}(?: (?:is|was|of|at|:|dose|-)){{0,2}} {N}(?: {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"
+                rf"{drugs}(?: (?:is|was|of|at|:|dose|-)){{0,2}} {N}(?: / {N})?(?: {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"
             ),
             pattern(
                 rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"
@@ -160,11 +162,15 @@ def _patterns(language: str) -> _Patterns:
             f"(?:{words('taken')} )?(?:(?:my|the|his|her|mi|la|el|mis|las|los|morning|evening|daily|night|blood pressure|bp|diabetes|sugar|water) ){{0,3}}{drugs}"
         ),
         taken=pattern(words("taken")),
+        brand=pattern(
+            rf"(?:took|taken|take|taking|had|having|swallowed|started|tome|tomo|tomando|me puse)(?: (?:my|the|his|her|mi|la|el|una|un|a|one|some|1))* (?P<brand>[a-z]{{4,}}) {N}(?: (?:mgs?|mcg|milligrams|miligramos)| / {N})(?: (?:mgs?|mcg))?(?! / dl)"
+        ),
     )
 
 
-def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
-    """Claim every number that is surely none of glucose, and give what it is."""
+def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) -> list[Stranger]:
+    """Claim every number that is surely none of glucose, and give what it is. `asked` says that a
+    reading is asked for: `tengo 61` is no age then."""
     patterns = _patterns(language)
     found: list[Stranger] = []
 
@@ -194,9 +200,13 @@ def find(page: Page, language: str, dishes: list[Dish]) -> list[Stranger]:
             over, under = float(span["over"] or 0), float(span["under"] or 0)
             if span["bp"] or span["bp2"] or (over > under and over >= 60 and under >= 30):
                 claim(span, Kind.MEASURED)
+        for span in list(page.find(patterns.brand)):  # `took Glycomet 500 mg`
+            if span["brand"] not in known_words(language):
+                claim(span, Kind.MEASURED)
         _glued(page, language, claim)
         for span in list(page.find(patterns.age)):
-            claim(span, Kind.ODD)
+            if not (asked and page.tokens[span.start].word == "tengo" and span.end - span.start == 2):
+                claim(span, Kind.ODD)
         for span in list(page.find(patterns.counted)):
             if not (
                 page.tokens[span.end - 1].word == "%"

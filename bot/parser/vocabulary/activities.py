@@ -216,7 +216,7 @@ star jumps, jumping jacks, crunches, pull ups, stretches, stretching exercises, 
 physiotherapy, physical therapy, physio exercises, cardio, hiit, bootcamp, circuit training
 calisthenics, warm up exercises, football match, football practice, football training
 soccer practice
-a game of {football|soccer|cricket|basketball|tennis|badminton|golf|squash|rugby|netball
+{shot|shooting|shoot} (some ){hoops|baskets}, a game of {football|soccer|cricket|basketball|tennis|badminton|golf|squash|rugby|netball
   volleyball|hockey|bowls|pickleball|table tennis|ping pong}
 {3|4|5|6|7|8|9|11} a side (football|soccer|hockey|rugby|netball|game), five a side(s)
 football, soccer, cricket, basketball, tennis, table tennis, ping pong, badminton, volleyball
@@ -386,6 +386,10 @@ ACTIVITIES_UNDERWAY: Final[tuple[str, ...]] = _under_way()
 ACTIVITIES_SPANISH: Final[tuple[str, ...]] = phrases(
     """
     # over: I did, we did, have done
+    camino {hasta|alrededor|con su|con ella|con el|por|mucho|rapido|despacio|un rato|a paso|ida y vuelta|en el|en la|a la|al parque|al mercado}
+    corrio, bailo, trotó, troto, nado, pedaleo, {salio|fue|salimos} a {caminar|correr|pasear|trotar|bailar|nadar|dar una vuelta}
+    fue al {gimnasio|gym}, hizo {ejercicio|yoga|zumba|pilates|caminata}, subio escaleras, {barrio|trapeo|limpio|lavo} {la casa|el patio|la cocina|el piso|los platos|la ropa|el carro|el coche|el auto}
+    {monto|anduvo en} {bici|bicicleta}, pedaleó
     {camine|caminamos|he caminado|sali a caminar|fui a caminar|anduve caminando|caminando|caminar
       camino de|caminata(s)|paseo|pasee|paseamos|sali a pasear|fui a pasear|fui de paseo
       di un paseo|di una vuelta|dimos un paseo|dimos una vuelta|anduve|anduvimos|anduve a pie
