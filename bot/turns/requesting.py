@@ -15,7 +15,7 @@ from bot.record import Record, Wondered, fold
 from bot.turns.notebook import Notebook
 from bot.turns.questions import ERASE
 from bot.turns.turn import Opened
-from bot.turns.weekly import summary
+from bot.turns.weekly import asked_for
 from bot.words.amounts import clock
 from bot.words.cautions import medicine_advice_words, pregnancy_words
 from bot.words.language import Language, language
@@ -75,7 +75,7 @@ def _state(state: State, choose: Callable[[Language], str]) -> Callable[[Asking]
 
 
 def _summary(asking: Asking) -> Granted:
-    told = summary(asking.whole(), asking.now, asking.words)
+    told = asked_for(asking.whole(), asking.now, asking.words)
     return Granted(text=told.text, picture=told.picture)
 
 

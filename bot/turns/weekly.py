@@ -5,10 +5,13 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from bot.entries import Answer
+from bot.entries import Answer, What
 from bot.glucose.height import height
 from bot.glucose.week import Week, digest_instants, week, week_of
+from bot.localtime import DAY, shifted
 from bot.picture import to_mapping
+from bot.planning.due import Topic
+from bot.planning.weekly import digests
 from bot.programme.compare import compare_steps
 from bot.programme.suggest import suggest
 from bot.record import Record
@@ -36,6 +39,29 @@ def summary(record: Record, now: datetime, words: Language) -> WeekTold:
     end = next(digest_instants(record.participant, now))
     start, _, _, _ = week_of(record.participant, end)
     return _told(record, week(record, start=start, end=now), words, so_far=True)
+
+
+def asked_for(record: Record, now: datetime, words: Language) -> WeekTold:
+    """What `summary` gives: the week so far; or first the last one, if its digest was dropped."""
+    end = _dropped(record, now)
+    return summary(record, now, words) if end is None else digest(record, end, words)
+
+
+def _dropped(record: Record, now: datetime) -> datetime | None:
+    """The end of the last week if its digest could not be sent and nobody has asked for it yet.
+
+    The request at hand is in the record already.
+    """
+    said = {spoken.entry.key for spoken in record.spoke}
+    for item in digests(record, shifted(now, -7 * DAY)):
+        if item.topic is Topic.DIGEST and item.until < now and item.key not in said:
+            asked = [
+                noted
+                for noted in record.requests
+                if noted.entry.what is What.SUMMARY and noted.at > item.until
+            ]
+            return item.week_end if len(asked) <= 1 else None
+    return None
 
 
 def _told(record: Record, figures: Week, words: Language, *, so_far: bool) -> WeekTold:

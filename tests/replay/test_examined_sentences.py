@@ -60,3 +60,34 @@ def test_a_value_put_right_more_than_an_hour_after_it_was_taken_opens_with_test_
     story = Story().says("12:00", "fasting 118", id="m1").says("13:00", "fasting 62", edits="m1")
     (words,) = texts(story.passes("13:02").play(), "caution")
     assert not words.startswith("Test now")
+
+
+def test_a_digest_that_was_dropped_is_given_on_request_once_and_then_the_week_so_far() -> None:
+    story = Story().says("12:00", "100 before, rice").says("14:00", "after 150")
+    story.says("2026-03-03 10:00", "pause").says("2026-03-09 10:00", "resume")
+    story.says("2026-03-09 12:00", "90 before, fish").says("2026-03-09 14:00", "after 115")
+    story.says("2026-03-09 15:00", "summary").says("2026-03-09 15:05", "summary")
+    played = story.passes("2026-03-09 16:00").play()
+    assert played.digests == []
+    asked = {line["at"][11:16]: line for line in played.sent if line["picture"]}
+    assert list(asked) == ["15:00", "15:05"]
+    assert "100 to 150" in asked["15:00"]["text"]
+    assert "fish" not in asked["15:00"]["text"].casefold()
+    assert "90 to 115" in asked["15:05"]["text"]
+
+
+def test_a_digest_that_was_sent_is_followed_by_the_week_so_far() -> None:
+    story = Story().says("12:00", "100 before, rice").says("14:00", "after 150")
+    story.says("2026-03-09 10:00", "summary")
+    *_, reply = texts(story.passes("2026-03-09 10:01").play(), "reply")
+    assert "so far" in reply
+    assert "rice" not in reply.casefold()
+
+
+@pytest.mark.parametrize(("put_off", "second"), [("in 9", ["12:59"]), ("in 10", []), ("later", [])])
+def test_a_prompt_before_the_main_meal_is_worthless_once_it_begins(
+    put_off: str, second: list[str]
+) -> None:
+    played = Story(main_meal="13:00").says("12:50", put_off).passes("14:00").play()
+    prompts = [at for at, _, about in spoken(played, "prompt") if about == "before_meal"]
+    assert prompts == ["12:45", *second]
