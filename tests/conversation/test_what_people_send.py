@@ -174,7 +174,9 @@ async def test_a_flood_from_one_chat_holds_up_nobody_elses_answer(tmp_path: Path
         asked = bot.clock.monotonic()
         await bot.server.sent(ben, 1)
         waited = bot.clock.monotonic() - asked
-    assert waited < 3  # its turn comes after three hundred others: a few milliseconds each
+    # Behind the answers to the flood, one a second, it would wait five minutes. The bound is wide,
+    # for a machine with other work; how fast a turn is, bench_turns.py measures.
+    assert waited < 15
 
 
 async def test_a_group_is_told_once_by_the_turns_that_serve_people(tmp_path: Path) -> None:
