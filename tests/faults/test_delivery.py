@@ -366,11 +366,12 @@ async def test_a_caution_leaves_within_a_tenth_of_a_second_past_three_hundred_di
         ]
         await queue(bot, *digests)
         await bot.server.until(lambda: len(bot.server.ledger) >= 5)
-        asked_at = bot.clock.monotonic()
+        gone = len(bot.server.ledger)
         await queue(bot, of(Kind.CAUTION, "sugar now", to="p59"))
         await bot.server.until(lambda: any(s.text == "sugar now" for s in bot.server.ledger))
-        waited = bot.clock.monotonic() - asked_at
-    assert waited < 0.1
+    place = next(n for n, sent in enumerate(bot.server.ledger) if sent.text == "sugar now")
+    # At thirty a second three digests leave in a tenth of a second, on however busy a machine.
+    assert place - gone <= 3
 
 
 async def test_never_more_than_the_cap_leave_in_any_second(tmp_path: Path) -> None:
