@@ -212,12 +212,18 @@ def _cautioned_a_low(spoke: Spoke) -> bool:
 
 
 def _settled_since(record: Record, spoken: Noted[Spoke]) -> bool:
-    """A fresh reading came, or what was told in its place is a low with a ladder of its own."""
-    limits = record.participant.limits
+    """A fresh reading came, or what was told in its place has a ladder of its own."""
     return any(
-        when(noted) > spoken.at or (noted.id > spoken.id and is_low(noted.entry, limits))
+        when(noted) > spoken.at or (noted.id > spoken.id and _has_ladder(record, noted))
         for noted in record.readings
     )
+
+
+def _has_ladder(record: Record, noted: Noted[Reading]) -> bool:
+    limits = record.participant.limits
+    if is_low(noted.entry, limits):
+        return True
+    return is_high(noted.entry, limits) and not planned_high(record, noted)
 
 
 def _after_highs(record: Record) -> Iterator[Recheck]:

@@ -91,3 +91,12 @@ def test_a_prompt_before_the_main_meal_is_worthless_once_it_begins(
     played = Story(main_meal="13:00").says("12:50", put_off).passes("14:00").play()
     prompts = [at for at, _, about in spoken(played, "prompt") if about == "before_meal"]
     assert prompts == ["12:45", *second]
+
+
+def test_a_low_put_right_to_a_high_is_asked_about_once_and_not_twice_at_one_instant() -> None:
+    played = Story().says("12:00", "62").says("12:02", "sorry 262").passes("13:00").play()
+    assert spoken(played, "caution", "prompt") == [
+        ("12:00", "caution", "low"),
+        ("12:02", "caution", "high"),
+        ("12:15", "prompt", "recheck"),
+    ]
