@@ -83,7 +83,11 @@ def _meal(
     if meal.started_at is None:
         return _over(book, meal)
     last = _last_told(book.record, book.at)
-    if last is not None and not any(isinstance(entry, Reading) for entry in beside):
+    readings = [entry for entry in beside if isinstance(entry, Reading)]
+    if last is not None and _is_on_the_plate(book, meal, last, readings):
+        changes = {"text": meal.text, "foods": meal.foods, "started_at": meal.started_at}
+        return Joined(id=book.mend(last.id, **changes), how="added")
+    if last is not None and not readings:
         moved = _moves(book, meal, last)
         if moved is not None:
             return moved
@@ -95,6 +99,16 @@ def _meal(
     id_ = book.note(meal)
     _claim_bare_reading(book)
     return Told(id=id_)
+
+
+def _is_on_the_plate(
+    book: Notebook, meal: Meal, last: Noted[Meal], readings: list[Reading]
+) -> bool:
+    """`lunch now`, and then `121, rice`: the dish of that meal, which begins only now."""
+    asked_for = not last.entry.text and timedelta(0) <= book.at - last.at <= MOVES
+    names_fit = meal.name is None or last.entry.name in (None, meal.name)
+    before = any(reading.moment is Moment.BEFORE_MEAL for reading in readings)
+    return asked_for and names_fit and before and meal.started_at == book.at and bool(meal.text)
 
 
 def _last_told(record: Record, at: datetime) -> Noted[Meal] | None:

@@ -214,3 +214,21 @@ def test_who_asks_what_to_eat_gets_their_own_tests_the_smallest_change_first() -
     told = list(texts(story.passes("15:01").play(), "reply"))[-1]
     assert "fish +18; rice +80" in told
     assert not any(word in told.casefold() for word in ("yes", "avoid", "should"))
+
+
+def test_a_meal_told_without_a_dish_gets_it_from_the_report_with_the_test_before() -> None:
+    played = (
+        Story()
+        .says("12:58", "lunch now")
+        .says("13:02", "121 before, rice and beans")
+        .says("15:03", "154")
+        .passes("15:30")
+        .play()
+    )
+    (pair,) = of_type(played, "pair")
+    assert (pair["meal"], pair["status"], pair["after_minutes"]) == (
+        "rice and beans",
+        "complete",
+        121,
+    )
+    assert [line["name"] for line in of_type(played, "meal")] == ["lunch"]
