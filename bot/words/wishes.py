@@ -10,8 +10,8 @@ from dataclasses import dataclass
 class WishSentences:
     """What a participant reads and types; braces name what is filled in.
 
-    `fast_words` and `fast_end_words` are looked for inside a message; `discreet_words` and
-    `normal_words` are whole messages.
+    `fast_words`, `fast_end_words` and `strips_words` are looked for inside a message;
+    `discreet_words` and `normal_words` are whole messages.
     """
 
     released_note: str
@@ -33,5 +33,9 @@ class WishSentences:
     normal_words: frozenset[str]
     discreet_begins: str
     discreet_ends: str
+
+    strips_words: tuple[str, ...]
+    strips_left: str
+    strips_unknown: str
 
     waking: str

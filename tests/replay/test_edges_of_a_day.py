@@ -232,3 +232,11 @@ def test_a_meal_told_without_a_dish_gets_it_from_the_report_with_the_test_before
         121,
     )
     assert [line["name"] for line in of_type(played, "meal")] == ["lunch"]
+
+
+def test_who_asks_how_many_strips_are_left_is_told_once_they_were_told() -> None:
+    story = Story().says("09:00", "how many strips do I have left?").says("09:01", "50 strips")
+    story.says("10:00", "118").says("11:00", "how many strips have I got").passes("11:01")
+    told = list(texts(story.play(), "reply"))
+    assert '"50 strips"' in told[0]
+    assert told[-1].startswith("49 strips left")

@@ -79,6 +79,9 @@ WISHES = WishSentences(
     "What I answer to you still holds your numbers, and a warning says what to do. To have the "
     'full ones back, text "normal prompts".',
     discreet_ends="My reminders say again what to do.",
+    strips_words=("how many strips", "how many test strips", "how long will my strips last"),
+    strips_left="{left} strips left, if each of your tests took one.",
+    strips_unknown='Tell me how many strips you have, like "50 strips". Then I count them.',
     waking="Once a week a test on waking helps: tomorrow, before you eat. Text it like "
     '"fasting 104".',
 )

@@ -79,6 +79,9 @@ WISHES = WishSentences(
     "que le respondo sí lleva sus números, y una advertencia dice qué hacer. Para tener otra vez "
     'los completos, escriba "avisos normales".',
     discreet_ends="Mis avisos dicen otra vez qué hacer.",
+    strips_words=("cuántas tiras", "cuantas tiras", "cuánto me duran las tiras"),
+    strips_left="Quedan {left} tiras, si cada prueba gastó una.",
+    strips_unknown='Dígame cuántas tiras tiene, por ejemplo "50 tiras". Entonces las cuento.',
     waking="Una vez por semana ayuda una prueba al despertar: mañana, antes de comer. Escríbala "
     'así: "ayunas 104".',
 )
