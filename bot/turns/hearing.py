@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 from bot.caution.activity import carbohydrate_first
 from bot.caution.cautions import Caution, due_cautions
 from bot.caution.ladder import ladder_closed, recovery
+from bot.caution.thresholds import Level
 from bot.entries import Ask, By, Doubt, Reading, Request, What
 from bot.localtime import fixed, shifted
 from bot.messages import Content, Incoming, Kind
@@ -34,6 +35,8 @@ from bot.words.replies import joined
 CAUTIONS_LOOK_BACK = timedelta(days=15)
 #: A reply speaks of the meals and readings of the last days only.
 REPLIES_LOOK_BACK = timedelta(days=3)
+#: Levels that speak of how somebody feels, beside which no value is judged.
+FELT = frozenset({Level.SYMPTOMS, Level.EMERGENCY})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -178,6 +181,7 @@ def _respond(
             new=new,
             now=heard.now,
             cautioned=frozenset(caution.cause for caution in cautions),
+            unwell=any(caution.level in FELT for caution in cautions),
             closed=recovery(record, new) if ladder_closed(record, new) else None,
             words=words,
             ask=ask,

@@ -21,7 +21,8 @@ from bot.words.language import Language
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Replying:
     """What a reply is made from. `recent` is what stands of the
-    last days, `before` the same as the turn found it."""
+    last days, `before` the same as the turn found it. `unwell`: the message tells of a symptom
+    or a wrong dose, and no goal is judged beside its caution."""
 
     before: Record
     recent: Record
@@ -30,6 +31,7 @@ class Replying:
     new: frozenset[int]
     now: datetime
     cautioned: frozenset[int]
+    unwell: bool
     closed: Noted[Reading] | None
     words: Language
     ask: Ask | None

@@ -108,7 +108,10 @@ def _reading_lines(about: Replying, id_: int) -> Iterator[str]:
     told, cautions = replace(noted.entry, moment=moment), about.words.cautions
     far = surprise(about.recent, id_)
     # No goal is drawn from a value far from the last one until a new test is near it.
-    yield put.unjudged_words(told, say) if far else put.reading_words(told, pair, person, say)
+    if far or about.unwell:
+        yield put.unjudged_words(told, say)
+    else:
+        yield put.reading_words(told, pair, person, say)
     overruled = doubtful(about.recent)
     for gone in sorted(overruled - doubtful(about.before)) if overruled else ():
         first = noted_reading(about.recent, gone)

@@ -100,3 +100,22 @@ def test_a_low_put_right_to_a_high_is_asked_about_once_and_not_twice_at_one_inst
         ("12:02", "caution", "high"),
         ("12:15", "prompt", "recheck"),
     ]
+
+
+@pytest.mark.parametrize(
+    ("said", "level", "value"),
+    [
+        ("fasting 118 and shaky", "symptoms", "118 mg/dL"),
+        ("fasting 75 and shaky", "symptoms", "75 mg/dL"),
+        ("200 before lunch and very thirsty", "symptoms", "200 mg/dL"),
+        ("after 140, took my insulin twice", "symptoms", "140 mg/dL"),
+        ("fasting 118 and chest pain", "emergency", "118 mg/dL"),
+    ],
+)
+def test_no_goal_is_judged_beside_a_symptom(said: str, level: str, value: str) -> None:
+    played = Story().says("09:00", "rice").says("11:00", said).passes("11:01").play()
+    assert ("11:00", "caution", level) in spoken(played)
+    *_, reply = texts(played, "reply")
+    assert reply.startswith(value)
+    assert "goal" not in reply
+    assert "good test" not in reply.casefold()
