@@ -132,8 +132,8 @@ class _Play:
 
     @asynccontextmanager
     async def phase(self, name: str) -> AsyncIterator[None]:
-        """Prompts fall due over four seconds; the block has its fault; all of them come."""
-        dues = [timedelta(seconds=4 + 4 * number / PROMPTS) for number in range(PROMPTS)]
+        """Prompts fall due over three seconds; the block has its fault; all of them come."""
+        dues = [timedelta(seconds=2 + 3 * number / PROMPTS) for number in range(PROMPTS)]
         now = real_now().replace(microsecond=0)
         chats = enrol(self.server, self.hosts.url, list(dues), name.replace(" ", "-"))
         await self.hosts.ask("NOTIFY afterplate, 'soon'")
