@@ -26,6 +26,7 @@ from apscheduler.jobstores.sqlalchemy import SQLAlchemyJobStore
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from sqlalchemy import event
 
+from bot.commands.serve import keep_what_is_loaded
 from bot.conversation import Conversation
 from bot.entries import Food, FoodKind, Meal
 from bot.participants import Participant
@@ -197,6 +198,7 @@ def main() -> None:
     args = parser.parse_args()
     logging.disable(logging.CRITICAL)  # the peer warns of every job of its backlog
     with tempfile.TemporaryDirectory() as name:
+        keep_what_is_loaded()  # as `serve` begins; good for both
         asyncio.run({"ours": ours, "peer": peer}[args.who](Path(name), args.people))
 
 
