@@ -153,7 +153,9 @@ def _behind_comma(page: Page, found: Findings, doing: Doing, measure: Measure) -
 
 #: Up to this many words tell where it went, before its length.
 _TOLD = 10
-_ABOUT = frozenset("about around for took it took total in all like maybe roughly como unos".split())
+_ABOUT = frozenset(
+    "about around for took it took total in all like maybe roughly como unos".split()
+)
 
 
 def _nearest(doings: list[Doing], measure: Measure) -> Doing:

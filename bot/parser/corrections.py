@@ -167,7 +167,9 @@ _ENDS = frozenset(", . ; ! and but y pero".split())
 
 
 #: What a meter shows, and no mistake of the person's (`error 5`).
-_ERROR_CODE = re.compile(r"(?:(?:the|my|meter|it|says|shows|an|got|gives|code) )*(?:error|err)(?: code)? \d{1,2}")
+_ERROR_CODE = re.compile(
+    r"(?:(?:the|my|meter|it|says|shows|an|got|gives|code) )*(?:error|err)(?: code)? \d{1,2}"
+)
 
 
 def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) -> Mend | None:

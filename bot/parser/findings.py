@@ -20,6 +20,7 @@ from bot.parser import (
     skips,
     strangers,
     symptoms,
+    taken,
     times,
     values,
 )
@@ -117,9 +118,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
         page.claim(*same)
     all_found.skip = skips.in_clauses(page, language)
     all_found.strips = skips.strips(page, language)
-    all_found.strangers = strangers.find(
-        page, language, dishes, asked=context.wants_reading
-    )
+    all_found.strangers = strangers.find(page, language, dishes, asked=context.wants_reading)
     all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
     _in_time(page, language, all_found)
     _in_numbers(page, context, all_found)
@@ -274,4 +273,4 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     all_found.strangers += medicines
     within = {at for dish in all_found.dishes for at in range(dish.start + 1, dish.end)}
     all_found.leads = meals.leads(page, language, within, busy - dish_at)
-    all_found.leads += meals.taken(page, all_found.dishes)
+    all_found.leads += taken.find(page, all_found.dishes)

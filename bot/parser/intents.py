@@ -163,10 +163,7 @@ def asked_for(
         (placed for concept in told for placed in _BY_CONCEPT.get(concept, ())),
         key=lambda placed: placed[0],
     )
-    if _DONE.isdisjoint(page.words(start, end)):
-        barred = None
-    else:
-        barred = What.LATER
+    barred = None if _DONE.isdisjoint(page.words(start, end)) else What.LATER
     return next(
         (
             rule

@@ -121,22 +121,6 @@ def same_as(page: Page, language: str) -> tuple[int, int] | None:
     return (span.start, span.end) if span else None
 
 
-def taken(page: Page, dishes: list[Dish]) -> list[Lead]:
-    """Claim `took` before sugar, which nobody eats as a meal to come."""
-    found = []
-    for dish in dishes:
-        at = dish.start - 1
-        while dish.sugar and at >= max(dish.start - 3, 0) and page.free(at):
-            if page.tokens[at].word in _TAKEN:
-                page.claim(at, at + 1)
-                found.append(Lead(start=at, end=at + 1, strong=True, past=True))
-            at -= 1
-    return found
-
-
-_TAKEN = frozenset("took taken chewed sucked swallowed tome mastique chupe di".split())
-
-
 def leads(page: Page, language: str, within: set[int], active: set[int]) -> list[Lead]:
     """Claim names of meals and what leads food in, in order; none is `within` a food (`drink` of
     `an energy drink`) or leads to what is `active` (`finished my walk`)."""
@@ -328,11 +312,7 @@ def _sure(page: Page, dish: Dish) -> bool:
 def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
     not_eaten = _not_eaten(language)
     begun = next((index for index in range(start, end) if index in food_at), end)
-    without = [
-        index
-        for index in range(begun + 1, end - 1)
-        if page.tokens[index].word in LEFT_OUT
-    ]
+    without = [index for index in range(begun + 1, end - 1) if page.tokens[index].word in LEFT_OUT]
     return any(
         index not in food_at
         and index not in without

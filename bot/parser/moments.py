@@ -140,7 +140,9 @@ def _cue(
     names: dict[str, MealName],
     active: set[int],
 ) -> Cue:
-    begun = match["food"] is None or match["food"].split()[-1] in _BEGUN  # `before i started my walk`
+    begun = (
+        match["food"] is None or match["food"].split()[-1] in _BEGUN
+    )  # `before i started my walk`
     if match["move"] or (not match["name"] and begun and _active_next(page, end, active)):
         after = Moment.AFTER_ACTIVITY if moment is Moment.AFTER_MEAL else None
         return Cue(start=start, end=end, moment=after, moved=True)
@@ -159,7 +161,7 @@ _NAMED_BY_VERB = {
 }
 
 
-_BEGUN = frozenset("started began begin start".split())
+_BEGUN = frozenset({"started", "began", "begin", "start"})
 
 
 def _measured(page: Page, index: int) -> bool:

@@ -62,7 +62,7 @@ _SPOKEN = {"&": "and", "@": "at"}
 _SHORT = {
     "shld": "should", "shud": "should", "cld": "could", "wld": "would", "tk": "take", "hv": "have",
     "hvin": "having", "wht": "what", "hw": "how", "dnt": "dont",
-    "cnt": "cant", "jst": "just", "wiv": "with", "wif": "with", "wid": "with", "wth": "with",
+    "cnt": "cant", "carnt": "cant", "cannae": "cant", "cudnt": "couldnt", "jst": "just", "wiv": "with", "wif": "with", "wid": "with", "wth": "with",
     "bcoz": "because", "bcos": "because", "coz": "because", "nw": "now", "tdy": "today",
     "mornin": "morning", "evenin": "evening", "nite": "night", "feelin": "feeling",
     "goin": "going", "havin": "having", "eatin": "eating", "drinkin": "drinking",

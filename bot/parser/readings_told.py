@@ -4,11 +4,10 @@
 # ruff: noqa: SIM102 - one question an `if`
 
 from dataclasses import dataclass, field, replace
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from bot.entries import Ask, By, Moment, Reading
-from bot.localtime import shifted
-from bot.parser import meals, times
+from bot.parser import meals, times, timing
 from bot.parser.activities_told import Told
 from bot.parser.context import MOMENT_OF, Context
 from bot.parser.findings import SMALL, Findings
@@ -100,17 +99,18 @@ def told(
             return Readings(ask=Ask.MEANING)
     if len(values) == 1 and not found.cues and _perhaps_minutes(lone, activities):
         return Readings(ask=Ask.VALUE, numbers=(lone.number,))
-    days = _days_apart(given, values)
+    whens = [given.get(value.start) for value in values]
+    days = timing.days_apart(whens)
     if days and not found.cues:
         moments = [Moment.UNSTATED for _ in values]
     result = Readings()
     asks = []
-    times_taken = _in_order(
+    times_taken = timing.in_order(
         [
             _taken(given.get(value.start), context.at, moment, last=days or value is values[-1])
             for value, moment in zip(values, moments, strict=True)
         ],
-        [given.get(value.start) for value in values],
+        whens,
     )
     for index, (value, moment) in enumerate(zip(values, moments, strict=True)):
         taken = times_taken[index]
@@ -124,27 +124,6 @@ def told(
             result.entries.append((value.start, _reading(value, judged, moment, taken)))
     result.ask = Ask.UNIT if Ask.UNIT in asks else asks[0] if asks else None
     return result
-
-
-def _days_apart(given: dict[int, When], values: list[Value]) -> bool:
-    """`145 today, 152 yesterday`: of different days, they are no pair."""
-    days = [given[value.start] for value in values if value.start in given]
-    return len(values) > 1 and any(when.before_today for when in days) and not (
-        len(days) == len(values) and len({(when.day, when.weekday) for when in days}) == 1
-    )  # fmt: skip
-
-
-def _in_order(taken: list[datetime | None], whens: list[When | None]) -> list[datetime | None]:
-    """Half a day back where the earlier reading would lie behind the later one and its words
-    leave the half of the day open (`131 at 7, 188 at 9` in the evening)."""
-    ordered = list(taken)
-    for at in range(len(ordered) - 2, -1, -1):
-        when, this, following = whens[at], ordered[at], ordered[at + 1]
-        if when is None or this is None or following is None or this <= following:
-            continue
-        if when.half is times.Half.EITHER and when.day is None and when.ago is None:
-            ordered[at] = shifted(this, timedelta(hours=-12))
-    return ordered
 
 
 def _perhaps_minutes(value: Value, activities: Told) -> bool:

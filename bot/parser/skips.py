@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import Skip, Strips
+from bot.parser import refusals
 from bot.parser.concepts import Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
@@ -25,7 +26,7 @@ class _Patterns:
 
 
 _EDGE = r"(?:(?:thanks|thank you|sorry|ok|oh|well|no|so|but|i|just|ah|please|today|again|oops|,|perdon|hoy|ay|have to|and|y|hi|hello|um|it|then|i think i) )*"
-_TAIL = r"(?: (?:today|again|this time|now|sorry|for now|tonight|please|thanks|hoy|ahora|it|, sorry|, thanks|right now|lol|before|before lunch|to test|one|test))*"
+_TAIL = r"(?: (?:muna|po|na|lang|lah|abeg|eh|ha|today|again|this time|now|sorry|for now|tonight|please|thanks|hoy|ahora|it|, sorry|, thanks|right now|lol|before|before lunch|to test|one|test))*"
 
 
 @cache
@@ -34,10 +35,12 @@ def _patterns(language: str) -> _Patterns:
     strips = either(gathered(language, "strips"))
     return _Patterns(
         skip=re.compile(f"{_EDGE}(?P<skip>{skip}){_TAIL}"),
-        reason=re.compile(f"{_EDGE}(?P<reason>{reason}){_TAIL}"),
+        reason=re.compile(
+            f"{_EDGE}(?P<reason>{reason}){_TAIL}(?: (?:till|until|til|hasta)(?: [a-z]+){{1,4}})?"
+        ),
         soft=re.compile(f"{either(gathered(language, 'soft_no'))}"),
         because=re.compile(
-            f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues|i am|im)| (?=(?:am|im|at|in|on|still|got|too|was|were|stuck|estoy) ))+ ?(?P<why>.+)"
+            f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues|i am|im)| (?=(?:am|im|at|in|on|still|got|too|was|were|stuck|estoy|the|my|hands|meter|battery|kit|out|busy|driving|no|he|she|we|ando|voy) ))+ ?(?P<why>.+)"
         ),
         strips=pattern(
             rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"
@@ -48,8 +51,16 @@ def _patterns(language: str) -> _Patterns:
     )
 
 
+#: `I forgot my insulin` is about the insulin.
+_FORGOT_A_THING = re.compile(
+    r"(?:[a-z,]+ ){0,3}(?:forgot|missed|skip|skipped|olvide) (?:the|my|no) "
+)
+
+
 def find(page: Page, language: str, *, asked: bool) -> Skip | None:
     """A message that is nothing but a skip. `asked` is whether a reading is asked for."""
+    if _off_the_scale(page):
+        return None
     patterns = _patterns(language)
     words = _words(page)
     if asked and patterns.soft.fullmatch(words.replace(" ,", "")):
@@ -60,9 +71,32 @@ def find(page: Page, language: str, *, asked: bool) -> Skip | None:
         said = match["skip"]
         forgot = re.search(r"forg|olvid|asleep|dormi|overslept|slept", said)
         return Skip(reason=_typed(page, match.start("skip"), match.end("skip")) if forgot else None)
-    if (match := patterns.because.fullmatch(words)) and not re.search(r"\d", words):
+    match = patterns.because.fullmatch(words)
+    if match and not re.search(r"\d|\?", words) and not _FORGOT_A_THING.match(words):
         return Skip(reason=_typed(page, match.start("why"), match.end("why")))
+    if (why := refusals.find(page, words, language, asked=asked)) is not None:
+        return Skip(reason=_typed(page, *why))
     return _by_meaning(page, language, asked=asked)
+
+
+#: What a meter shows beyond its scale, as it shows it.
+_SHOWN = re.compile(r"\b(?:HI|LO|HIGH|LOW)\b")
+_METER = re.compile(r"\b(?:meter|monitor|machine|medidor|glucometro|aparato)\b")
+_SAID_TO_SHOW = re.compile(
+    r"\b(?:say(?:s|ing)?|show(?:s|ing)?|read(?:s|ing)?|display(?:s|ing)?|stuck on|marca|dice|muestra)"
+    r" (?:just |only |still |solo )?(?:lo|hi|low|high)\b"
+)
+
+
+def _off_the_scale(page: Page) -> bool:
+    """`the meter keeps showing LO` is a value and no excuse: never let one pass as the other."""
+    plain = " ".join(token.word for token in page.tokens)
+    if _SAID_TO_SHOW.search(plain):
+        return True
+    shouted = page.shown.isupper()
+    if shouted and not _METER.search(plain):
+        return False  # LO OLVIDE
+    return _SHOWN.search(page.shown) is not None
 
 
 #: What is said of the test itself: none this time, and no reason given.

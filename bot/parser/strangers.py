@@ -205,7 +205,9 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                 claim(span, Kind.MEASURED)
         _glued(page, language, claim)
         for span in list(page.find(patterns.age)):
-            if not (asked and page.tokens[span.start].word == "tengo" and span.end - span.start == 2):
+            if not (
+                asked and page.tokens[span.start].word == "tengo" and span.end - span.start == 2
+            ):
                 claim(span, Kind.ODD)
         for span in list(page.find(patterns.counted)):
             if not (

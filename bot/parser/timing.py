@@ -1,8 +1,10 @@
 """Which time belongs to which reading, meal or activity?"""
 
 from collections.abc import Iterable
+from datetime import datetime, timedelta
 
-from bot.parser.times import When
+from bot.localtime import shifted
+from bot.parser.times import Half, When
 
 Place = tuple[int, int]
 
@@ -35,3 +37,23 @@ def _nearest(places: list[Place], when: When, *, forward: bool) -> Place | None:
     first = min((place for place in places if place[0] >= when.end), default=None)
     last = max((place for place in places if place[0] < when.start), default=None)
     return (first or last) if forward else (last or first)
+
+
+def days_apart(whens: list[When | None]) -> bool:
+    """`145 today, 152 yesterday`: readings of different days are no pair."""
+    days = [when for when in whens if when is not None]
+    same = len(days) == len(whens) and len({(when.day, when.weekday) for when in days}) == 1
+    return len(whens) > 1 and any(when.before_today for when in days) and not same
+
+
+def in_order(taken: list[datetime | None], whens: list[When | None]) -> list[datetime | None]:
+    """Half a day back where the earlier reading would lie behind the later one and its words
+    leave the half of the day open (`131 at 7, 188 at 9` in the evening)."""
+    ordered = list(taken)
+    for at in range(len(ordered) - 2, -1, -1):
+        when, this, following = whens[at], ordered[at], ordered[at + 1]
+        if when is None or this is None or following is None or this <= following:
+            continue
+        if when.half is Half.EITHER and when.day is None and when.ago is None:
+            ordered[at] = shifted(this, timedelta(hours=-12))
+    return ordered

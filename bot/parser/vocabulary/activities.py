@@ -386,10 +386,10 @@ ACTIVITIES_UNDERWAY: Final[tuple[str, ...]] = _under_way()
 ACTIVITIES_SPANISH: Final[tuple[str, ...]] = phrases(
     """
     # over: I did, we did, have done
-    camino {hasta|alrededor|con su|con ella|con el|por|mucho|rapido|despacio|un rato|a paso|ida y vuelta|en el|en la|a la|al parque|al mercado}
-    corrio, bailo, trotó, troto, nado, pedaleo, {salio|fue|salimos} a {caminar|correr|pasear|trotar|bailar|nadar|dar una vuelta}
+    camino {hasta|alrededor|con su|con ella|con el|por|mucho|rapido|despacio|un rato|a paso|ida y vuelta|en el|en la|a la}
+    corrio, bailo, troto, nado, pedaleo, {salio|fue|salimos} a {caminar|correr|pasear|trotar|bailar|nadar|dar una vuelta}
     fue al {gimnasio|gym}, hizo {ejercicio|yoga|zumba|pilates|caminata}, subio escaleras, {barrio|trapeo|limpio|lavo} {la casa|el patio|la cocina|el piso|los platos|la ropa|el carro|el coche|el auto}
-    {monto|anduvo en} {bici|bicicleta}, pedaleó
+    {monto|anduvo en} {bici|bicicleta},
     {camine|caminamos|he caminado|sali a caminar|fui a caminar|anduve caminando|caminando|caminar
       camino de|caminata(s)|paseo|pasee|paseamos|sali a pasear|fui a pasear|fui de paseo
       di un paseo|di una vuelta|dimos un paseo|dimos una vuelta|anduve|anduvimos|anduve a pie

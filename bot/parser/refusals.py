@@ -1,0 +1,88 @@
+"""Is a reading refused, with a reason in any words? `no, estoy en el cine`, `on duty cannot test`.
+
+What refuses is known word by word; why is told in words that no list holds, and is kept as typed.
+"""
+
+# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM905 - word sets read best as one string
+
+import re
+from functools import cache
+
+from bot.parser import activity
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page
+
+#: Longer messages are told about in their parts.
+LONGEST = 18
+
+_NO = re.compile(
+    r"(?:(?:sorry|oh|ah|um|hi|hello|thanks|perdon|lo siento|ay|uy|disculpa|well) (?:, )?)*"
+    r"(?:no thanks|no thank you|no sorry|no can do|not now|not today|not tonight|not right now|not yet|not this time|no way|nope|nah|naw|nay|no po|hindi po|no lah|no o|no|cant now|cant"
+    r"|no gracias|no puedo|ahora no|ahorita no|no ahora|hoy no|esta vez no|no se puede|todavia no|no voy a poder)"
+    r"(?: (?:,|\.|!|-|:|;|sorry|thanks|thank you|dear|love|mate|man|po|doc|nurse|today|now|right now|this time|tonight|gracias|perdon|ahora|hoy|because|cos|bc|cuz|cause|as|since|porque|pues|que|test|testing))* "
+    r"(?P<why>.+)"
+)
+_STARTS = frozenset(
+    "im i am were we at in on too still busy driving working out stuck with already asleep sleeping sleepy "
+    "tired hands forgot left lost dont wont hes shes he she got gotta need running travelling traveling "
+    "away the my no very so just both kids baby meter kit battery strips phone meeting church work "
+    "estoy ando tengo en voy muy ya me se ocupado ocupada cansado cansada manejando trabajando sali "
+    "olvide deje estamos andamos mi la el sin fuera dormida dormido".split()
+)
+#: What else the words may tell: eaten, done, asked, felt, mended. Then they are no reason.
+_OTHERWISE = frozenset(
+    "eat ate eating eaten had having breakfast lunch dinner supper feel feeling felt meant mean ? later "
+    "soon stop help want delete undo before after it its was is that thats reading sugar says shows "
+    "comi comiendo comer siento quise luego despues antes era fue ayuda quiero desayuno almuerzo cena "
+    "ask remind recuerdame walked ran".split()
+)
+_CANNOT = (
+    r"(?:i |we |he |she )?(?:just )?(?:cant|cannot|can not|couldnt|could not|wont|will not|unable to|not able to|not gonna|not going to|wont be able to|didnt|did not|not|no puedo|no pude|no podemos|no pudo|no puede)"
+    r" (?:be )?(?:test|testing|check|checking|measure|measuring|do it|do the test|take it|prick|medir|medirme|medirse|pincharme|pincharse|checarme|hacerlo)(?: (?:my|the|his|her) (?:sugar|blood|glucose|finger))?"
+    r"|(?:i |we |he |she |will |ill |so |lets |have to |must |please )*(?:skip|skipping|skipped|pass on|pass|missing)(?: (?:it|this|this one|that|that one|one|the test|this test|for now))?"
+    r"|no (?:test|reading|testing)|(?:saltemos|saltamos|salta|omite|omitimos|saltala|saltalo|me salto)(?: esta| este| la prueba)?|no hay lectura"
+)
+_TAIL = r"(?: (?:today|now|again|sorry|please|pls|thanks|for now|muna|po|na|lang|lah|abeg|o|tonight|this time|hoy|ahora|gracias|perdon|,|\.|!|right now|yet|ok|okay))*"
+
+
+@cache
+def _because(language: str) -> re.Pattern[str]:
+    named = either(gathered(language, "skip"))
+    return re.compile(
+        rf"(?:(?:sorry|hi|hello|oh|well|perdon|hola|nah|nope) (?:, )?|no , )*(?P<why>.+?)(?: (?:so|,|\.|;|-|and|but|y|asi que|entonces|por eso|pero|therefore))* (?P<skip>{_CANNOT}|(?<=[,.;] ){named}){_TAIL}"
+    )
+
+
+def find(page: Page, words: str, language: str, *, asked: bool) -> tuple[int, int] | None:
+    """Where the reason stands in `words`, the message's tokens joined; None where nothing is
+    refused. `asked` is whether a reading is asked for: only then does a `no` refuse one."""
+    if len(page.tokens) > LONGEST or _counted(page):
+        return None
+    if asked and (match := _NO.fullmatch(words)):
+        span = _told(page, match, language)
+        if span is not None and words[span[0] :].split(maxsplit=1)[0] in _STARTS:
+            return span
+    match = _because(language).fullmatch(words)
+    return _told(page, match, language) if match else None
+
+
+def _told(page: Page, match: re.Match[str], language: str) -> tuple[int, int] | None:
+    why = match["why"].strip(" ,.;-")
+    said = set(why.split())
+    if not why or not any(word.isalpha() for word in said) or said & _OTHERWISE:
+        return None
+    done = activity.find(Page(page.shown, page.tokens), language)
+    if any(doing.over and not activity.unfinished(page, doing) for doing in done):
+        return None
+    start = match.start("why") + match["why"].index(why)
+    return start, start + len(why)
+
+
+def _counted(page: Page) -> bool:
+    """Whether a number may be a value: hours (`at work till 5`) are none."""
+    return any(
+        token.word[0].isdigit() and not (token.word.isdigit() and int(token.word) <= 12)
+        for token in page.tokens
+    )
