@@ -7,7 +7,7 @@ from datetime import datetime
 
 import pytest
 
-from bot.entries import Activity, Ask, Correction, Meal, Moment, Reading, Removal, Understood
+from bot.entries import Activity, Ask, Asked, Correction, Meal, Moment, Reading, Removal, Understood
 from bot.parser import read
 from bot.units import Unit
 
@@ -130,3 +130,23 @@ def test_values_mended_in_natural_words(text: str, value: float, old: float | No
 @pytest.mark.parametrize("text", ["remove that last reading", "oops wrong chat, delete that"])
 def test_taken_back_in_natural_words(text: str) -> None:
     assert told(text).entries == (Removal(),)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the meter keeps showing LO",
+        "meter not working just says HI",
+        "it says LO and wont change",
+        "meter keeps showing lo",
+        "THE METER KEEPS SHOWING LO",
+    ],
+)
+@pytest.mark.parametrize("asked", [None, Asked.RECHECK])
+def test_what_a_meter_shows_off_its_scale_is_never_an_excuse(
+    text: str, asked: Asked | None
+) -> None:
+    understood = read(text, at=AT, unit=Unit.MG_DL, asked=asked)
+    (reading,) = understood.entries
+    assert isinstance(reading, Reading)
+    assert reading.off_scale is not None
