@@ -11,7 +11,6 @@ from bot.parser.vocabulary.activities import ACTIVITIES, ACTIVITIES_UNDERWAY
 from bot.parser.vocabulary.drinks import DRINKS
 from bot.parser.vocabulary.everyday import EVERYDAY
 from bot.parser.vocabulary.foods import FOODS
-from bot.parser.vocabulary.foods_by_maker import FOODS_BY_MAKER
 from bot.parser.vocabulary.intents import INTENTS
 from bot.parser.vocabulary.joined import joined, joined_symptoms
 from bot.parser.vocabulary.other_numbers import COUNTED, CURRENCIES, MONEY, NUMBERED
@@ -264,7 +263,7 @@ ENGLISH = Lexicon(
              "same as usual", "same thing", "same as always", "usual", "same as last night",
              "same as this morning", "same"),
     foods=joined({FoodKind.SWEET_FOOD: SUGAR, FoodKind.SWEET_DRINK: SUGAR_DRINKS},
-                 FOODS, DRINKS, ALSO_FOODS, FOODS_BY_MAKER),
+                 FOODS, DRINKS, ALSO_FOODS),
     activities=ACTIVITIES,
     underway=ACTIVITIES_UNDERWAY,
     about_to=("going for", "going to", "gonna", "about to", "off to", "off for", "heading to",
@@ -310,7 +309,7 @@ ENGLISH = Lexicon(
             "|mate|hubby|missus|gran|mum in law|mother in law|father in law|spouse|parents?)s?",
             "his", "her", "hers", "their", "theirs", "he", "she", "hes", "shes", "somebody",
             "someone", "someone elses", "a friend", "the neighbor", "the neighbour", "the kid",
-            "hubby", "missus", "the nurse", "the doctor", "my nurse", "my doctor", "my nan", "my nanna", "my old man", "my old lady", "my flatmate", "my neighbours", "my colleagues", "my mates", "husbands", "wifes", "hubbys", "moms", "dads", "mums", "they", "him", "them",
+            "hubby", "missus", "the nurse", "the doctor", "my nurse", "my doctor", "my nan", "my nanna", "my old man", "my old lady", "my flatmate", "my neighbours", "my colleagues", "my mates", "husbands", "wifes", "hubbys", "moms", "dads", "mums", "sons", "daughters", "brothers", "sisters", "mothers", "fathers", "the (?:dog|cat|puppy|horse)s?", "they", "him", "them",
             "wife", "husband", "mom", "mum", "dad", "grandma", "grandpa", "sister", "brother",
             "mother", "father", "son", "daughter", "neighbor", "neighbour", "friend", "hubby", "missus",
             "mama", "papa", "granny", "gran", "nan", "nana", "auntie", "aunty", "aunt", "uncle", "cousin",

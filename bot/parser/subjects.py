@@ -73,6 +73,7 @@ class Subjects:
                 ",",
                 "thats",
                 "that",
+                "what",
                 "is",
                 "was",
                 "its",

@@ -9,7 +9,10 @@ from bot.parser.vocabulary import phrases
 ALSO_FOODS: Final[Mapping[FoodKind, tuple[str, ...]]] = {
     FoodKind.SWEET_DRINK: phrases("7up, 7 up"),
     FoodKind.VEGETABLE: phrases("1000 island salad, thousand island salad"),
-    FoodKind.FAT: phrases("1000 island, thousand island, 1000 island dressing"),
+    FoodKind.FAT: phrases(
+        "1000 island, thousand island, 1000 island dressing, yeast spread, yeast extract"
+    ),
+    FoodKind.MIXED_DISH: phrases("quarter pounder(s), half pounder(s)"),
 }
 
 ALSO_SYMPTOMS: Final[Mapping[Suggests, tuple[str, ...]]] = {
