@@ -58,28 +58,23 @@ def real_now() -> datetime:
     return datetime.now(UTC)
 
 
-@dataclass(frozen=True, slots=True)
-class LiveClock:
-    """The machine's clock, and the bot's time reckoned from it."""
+class _Reckoned:
+    """What clocks share whose bot's time is reckoned from the world's."""
+
+    __slots__ = ()
 
     rate: Rate
 
-    @classmethod
-    def plain(cls) -> "LiveClock":
-        """A clock on which the bot's time is the world's."""
-        epoch = datetime(1970, 1, 1, tzinfo=UTC)
-        return cls(Rate(real=epoch, bot=epoch))
-
     def now(self) -> datetime:
         """The bot's time."""
-        return self.rate.bot_time(real_now())
+        return self.rate.bot_time(self.real_now())
 
     def real_now(self) -> datetime:
         """The world's time."""
         return real_now()
 
     def monotonic(self) -> float:
-        """Seconds that never go back."""
+        """Seconds that never go back; this machine's own."""
         return time.monotonic()
 
     def bot_time(self, real: datetime) -> datetime:
@@ -91,7 +86,20 @@ class LiveClock:
         return self.rate.real_time(bot)
 
 
-class SharedClock:
+@dataclass(frozen=True, slots=True)
+class LiveClock(_Reckoned):
+    """The machine's clock, and the bot's time reckoned from it."""
+
+    rate: Rate
+
+    @classmethod
+    def plain(cls) -> "LiveClock":
+        """A clock on which the bot's time is the world's."""
+        epoch = datetime(1970, 1, 1, tzinfo=UTC)
+        return cls(Rate(real=epoch, bot=epoch))
+
+
+class SharedClock(_Reckoned):
     """One clock for several machines: the database's, kept up with by comparing.
 
     A lease that one machine took must run out at the same instant for every other one, however
@@ -126,25 +134,9 @@ class SharedClock:
         self._ahead = theirs + took / 2 - real_now()
         return True
 
-    def now(self) -> datetime:
-        """The bot's time."""
-        return self.rate.bot_time(self.real_now())
-
     def real_now(self) -> datetime:
         """The world's time, as the database has it."""
         return real_now() + self._ahead
-
-    def monotonic(self) -> float:
-        """Seconds that never go back; this machine's own."""
-        return time.monotonic()
-
-    def bot_time(self, real: datetime) -> datetime:
-        """The bot's time at a real instant."""
-        return self.rate.bot_time(real)
-
-    def real_time(self, bot: datetime) -> datetime:
-        """The real instant of an instant of the bot's time."""
-        return self.rate.real_time(bot)
 
 
 class SteppedClock:
