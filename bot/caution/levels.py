@@ -6,7 +6,6 @@ from bot.participants import Limits
 from bot.units import limit_in
 
 LOWS = frozenset({Level.VERY_LOW, Level.LOW})
-HIGHS = frozenset({Level.VERY_HIGH, Level.HIGH})
 
 
 def below(reading: Reading, mg_dl: float) -> bool:

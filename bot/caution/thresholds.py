@@ -33,10 +33,6 @@ VERY_LOW = 54.0
 #: Below it `low` unless the care team raised it. ADA 2026, section 6, p. 145: level 1.
 LOW = 70.0
 
-#: From 70 to below it: "just under your goal, not a low". The lower end of the goal before
-#: meals is 80. ADA 2026, section 6, table 6.3.
-UNDER_GOAL = 80.0
-
 #: Below it carbohydrate before activity, where lows are possible. ADA 2026, section 5, p. 112.
 BEFORE_ACTIVITY = 90.0
 
@@ -75,14 +71,6 @@ EPISODE_GAP = timedelta(minutes=30)
 #: Told later than this after it was taken, a reading says too little of now
 #: (common practice, no source).
 LATE_AFTER = timedelta(minutes=60)
-
-#: A reading far from the last one within this time, with no food between, is asked for again.
-#: One surprising value: wash and repeat before acting (hospital leaflets; FDA advice). The hour
-#: is common practice, no source.
-SURPRISE_WITHIN = timedelta(minutes=60)
-
-#: How far is far: below half or above twice the last one (common practice, no source).
-SURPRISE_RATIO = 2.0
 
 #: A sign and a number told within it of each other belong together (common practice, no source).
 SIGN_AND_NUMBER = timedelta(minutes=60)

@@ -21,7 +21,9 @@ from bot.units import limit_in
 #: contract: a washed repeat comes within 30 minutes (common practice, no source).
 REPEAT_WITHIN = timedelta(minutes=30).total_seconds()
 
-#: contract: a surprising reading is one within an hour of the last (common practice, no source).
+#: contract: a surprising reading is one within an hour of the last. One surprising value: wash and
+#: repeat before acting (hospital leaflets; FDA advice). The hour, and that far is below half or
+#: above twice, are common practice, no source.
 SURPRISE_WITHIN = timedelta(hours=1).total_seconds()
 
 

@@ -113,11 +113,6 @@ def other_tests(figures: Week, say: RecordPageSentences) -> list[str]:
     ]
 
 
-def _is_apart(reading: Reading, person: Participant) -> bool:
-    """Low or high: such a value has its own list."""
-    return is_low(reading, person.limits) or is_high(reading, person.limits)
-
-
 def _other(one: Settled, person: Participant, say: RecordPageSentences) -> str:
     moment = say.moments.get(one.noted.entry.moment)
     word = word_of(one.noted.entry, person)
