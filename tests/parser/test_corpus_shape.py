@@ -18,11 +18,11 @@ from bot.entries import Ask, Asked, By, MealName, Moment, OffScale, Suggests, Wh
 from bot.units import Unit
 
 HERE = Path(__file__).parent
-FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH = (
+FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH = (
     HERE / f"{name}sayings.jsonl"
-    for name in ("", "second_", "third_", "fourth_", "fifth_", "sixth_", "seventh_")
+    for name in ("", "second_", "third_", "fourth_", "fifth_", "sixth_", "seventh_", "eighth_")
 )
-CORPORA = (FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH)
+CORPORA = (FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH)
 LEAST = {
     FIRST: 550,
     SECOND: 350,
@@ -31,6 +31,7 @@ LEAST = {
     FIFTH: 450,
     SIXTH: 320,
     SEVENTH: 450,
+    EIGHTH: 380,
 }
 
 Row = dict[str, Any]
