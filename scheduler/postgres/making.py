@@ -57,8 +57,19 @@ class Making:
         Raises NotMade, or what the database raises. The caller sets the limit of time: when
         it gives up, the job is taken back if nobody has begun it.
         """
-        task = app.configure_task(QUEUE, queue=QUEUE)
-        job = await task.defer_async(name=name, what=what)
+        asking = asyncio.ensure_future(
+            app.configure_task(QUEUE, queue=QUEUE).defer_async(name=name, what=what)
+        )
+        try:
+            # Whoever gives up while the job is on its way has asked for it all the same: it is
+            # let arrive, so that it can be taken back.
+            return await self._fetch(name, await asyncio.shield(asking))
+        except asyncio.CancelledError:
+            await app.job_manager.cancel_job_by_id_async(await asking, delete_job=True)
+            raise
+
+    async def _fetch(self, name: str, job: int) -> bytes:
+        """Wait until a job is made, and take what was made."""
         made = self._waiting[job] = asyncio.Event()
         try:
             while True:
@@ -73,9 +84,6 @@ class Making:
                     raise NotMade(name)
                 else:
                     return bytes(row[0])
-        except asyncio.CancelledError:
-            await app.job_manager.cancel_job_by_id_async(job, delete_job=True)
-            raise
         finally:
             del self._waiting[job]
 

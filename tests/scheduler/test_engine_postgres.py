@@ -233,6 +233,11 @@ class TestMaking:
                 task.cancel()
             await asyncio.gather(*asked, return_exceptions=True)
             assert jobs(url) == 2  # those begun
+            hasty = asyncio.create_task(worker.get("picture", "5"))
+            await asyncio.sleep(0)  # long enough to ask, too short for the asking to arrive
+            hasty.cancel()
+            await asyncio.gather(hasty, return_exceptions=True)
+            assert jobs(url) == 2
             hangs.set()
             await until(lambda: jobs(url) == 0)
 
