@@ -20,6 +20,7 @@ from bot.storage.outbox import TO_CHAT
 from bot.storage.store import Store
 from bot.storage.work import ChatSeen, Work
 from bot.teaching import Kept, Teaching
+from bot.turns.pointless import pointless_prompts
 from bot.turns.ports import Turns
 from bot.turns.teaching_leaving import leave
 from bot.turns.turn import Joining, Opened, Turn
@@ -193,6 +194,8 @@ class Conversation:
         person = turn.participant
         if person.state is State.STOPPED:
             work.outbox.withdraw_prompts(who, self._real_now())
+        elif gone := pointless_prompts(opened, turn, now=now):
+            work.outbox.withdraw_prompts(who, self._real_now(), gone)
         owed = work.outbox.say_owed_cautions(
             who, now, self._real_now(), owed_words(person.language, person.zone, now)
         )

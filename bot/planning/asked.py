@@ -62,6 +62,38 @@ def asked(record: Record, now: datetime, quoted: str | None = None) -> Asked | N
     return max(openings).asked if openings else None
 
 
+def answered_prompts(record: Record, now: datetime) -> tuple[str, ...]:
+    """The keys of the prompts said in the last three hours that ask for what is known or skipped.
+
+    A recheck is not among them: what follows a low is the caution's to decide.
+    """
+    recent = record.since(shifted(now, -AFTER_TO))
+    prompts = (spoken for spoken in recent.spoke if spoken.entry.kind is Kind.PROMPT)
+    return tuple(spoken.entry.key for spoken in prompts if _is_answered(record, spoken))
+
+
+def _is_answered(record: Record, prompt: Noted[Spoke]) -> bool:
+    about, key = prompt.entry.about, prompt.entry.key.removesuffix(":nudge")
+    if about not in (Asked.BEFORE_MEAL, Asked.AFTER_MEAL, Asked.AFTER_ACTIVITY):
+        return False
+    if any(skip.at >= prompt.at for skip in record.skips):
+        return True
+    if about == Asked.BEFORE_MEAL:
+        return _read_since(record, prompt.at)
+    if about == Asked.AFTER_MEAL:
+        return any(
+            counts_after(reading, meal, 90, 180)
+            for meal in record.meals
+            if meal_key(meal.entry) == key
+            for reading in record.readings
+        )
+    return any(
+        answered(record, activity)
+        for activity in record.activities
+        if activity_key(activity.entry) == key
+    )
+
+
 def _asked_by(spoken: Spoke) -> Asked | None:
     if spoken.kind is Kind.PROMPT and spoken.about is not None:
         return Asked(spoken.about)

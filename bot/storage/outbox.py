@@ -51,7 +51,7 @@ class End(StrEnum):
     UNSURE = "unsure"  # it may have arrived; no further copy may be sent
     EXPIRED = "expired"
     TOLD = "told"  # a caution that ended as one of the two before, said again since
-    CANCELLED = "cancelled"  # its reader's chat takes no messages, or they want no prompts
+    CANCELLED = "cancelled"  # its reader's chat takes no messages, or the prompt has no point now
     FAILED = "failed"  # the chat program will never take this message
 
 
@@ -186,15 +186,18 @@ class Outbox:
             .values(state=End.CANCELLED.value, settled_real=to_ms(real_now))
         )
 
-    def withdraw_prompts(self, reader: str, real_now: datetime) -> None:
-        """Close the prompts that wait for a reader who wants none any more."""
+    def withdraw_prompts(
+        self, reader: str, real_now: datetime, keys: Collection[str] | None = None
+    ) -> None:
+        """Close the prompts that wait unclaimed for a reader: all of them, or those of `keys`."""
         box = tables.outbox
-        self._connection.execute(
+        waiting = (
             update(box)
             .where(box.c.reader == reader, box.c.kind == Kind.PROMPT.value)
             .where(box.c.state == literal("pending"))
             .values(state=End.CANCELLED.value, settled_real=to_ms(real_now))
         )
+        self._connection.execute(waiting if keys is None else waiting.where(box.c.key.in_(keys)))
 
     def say_owed_cautions(
         self,

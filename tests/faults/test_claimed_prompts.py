@@ -4,6 +4,7 @@ Through the real turns and the real outbox. What a sender has claimed cannot be 
 is the one late prompt, and nothing follows it.
 """
 
+from contextlib import closing
 from datetime import timedelta
 
 import pytest
@@ -20,8 +21,8 @@ from tests.conversation.echo import START, person
 class Lunch:
     """Ann tells of her lunch, and her prompt is claimed by a sender when it falls due."""
 
-    def __init__(self, *, claimed: bool = True) -> None:
-        self.store, self.now = Store.in_memory(), START
+    def __init__(self, *, claimed: bool = True, store: Store | None = None) -> None:
+        self.store, self.now = store or Store.in_memory(), START
         self.bot = Conversation(
             self.store, live_turns(), real_now=lambda: self.now, new_id=lambda: "x"
         )
@@ -106,6 +107,31 @@ def test_a_prompt_that_nobody_has_claimed_yet_is_withdrawn_by_stop() -> None:
     assert lunch.prompts() == 1
     lunch.says("stop")
     assert lunch.says_all() == [Kind.REPLY]
+
+
+@pytest.mark.parametrize("answer", ["164", "skip"])
+def test_a_prompt_that_nobody_has_claimed_yet_is_withdrawn_by_its_answer(answer: str) -> None:
+    lunch = Lunch(claimed=False)
+    assert lunch.prompts() == 1
+    lunch.says(answer)
+    assert Kind.PROMPT not in lunch.says_all()
+    lunch.passes(minutes=60)
+    assert lunch.says_all() == []
+
+
+@pytest.mark.parametrize("answer", ["164", "skip"])
+def test_its_answer_withdraws_it_on_postgresql_too(answer: str, postgres_url: str) -> None:
+    with closing(Store.open(postgres_url)) as store:
+        lunch = Lunch(claimed=False, store=store)
+        assert lunch.prompts() == 1
+        lunch.says(answer)
+        assert Kind.PROMPT not in lunch.says_all()
+
+
+def test_a_message_that_answers_nothing_leaves_the_waiting_prompt() -> None:
+    lunch = Lunch(claimed=False)
+    lunch.says("took my metformin")
+    assert Kind.PROMPT in lunch.says_all()
 
 
 def test_without_that_the_second_asking_follows() -> None:
