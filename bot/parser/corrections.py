@@ -27,6 +27,7 @@ _UNIT = r"(?: (?P<mg>mg / dl|mg dl|mg %|mgs?)| (?P<mmol>mmols? / l|mmols?|mm))?"
 _WRONG = (
     r"(?:(?:that|thats|the|last|one|reading|number|value|i|got|it|its|is|was|sorry|oops|my|previous|text|message|to|a|just) ){1,6}"
     r"(?:should be|should have been|shouldve been|should read|should say|was meant to be|ought to be|typo|wrong|incorrect|mistake|error|mistyped|misread|mixed up)"
+    r"|i (?:put|typed|wrote|sent|entered|texted) (?:it |that |the )?(?:in )?wrong(?:ly)?"
     r"|(?:fat|clumsy|slippery|cold|butter) (?:fingers?|fingered|thumbs?)|wrong (?:key|button|digit|digits)|autocorrect"
 )
 
@@ -62,7 +63,7 @@ def _patterns(language: str) -> _Patterns:
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
         removal=re.compile(
-            rf"(?:(?:please|sorry|oops|no|ok|okay|hey|hi|well|so|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry)?"
+            rf"(?:(?:please|sorry|oops|no|ok|okay|hey|hi|well|so|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry| soz| sry| sorry)*"
         ),
         swapped=re.compile(
             rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"
@@ -83,9 +84,9 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so) (?:, )?)*(?:{cue}|no ,|{_WRONG}) {small}(?P<new>{_N}){_UNIT}{tail}"
         ),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
-        starred=re.compile(rf"\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
+        starred=re.compile(rf"(?:{cue} )?(?:[:,] )?\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
         that_was=re.compile(
-            rf"(?:(?:wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
+            rf"(?:(?:oh|ah|oh no|oh wait|wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
         ),
         ate_at=re.compile(
             r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:actually |really |only |in fact )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"

@@ -168,7 +168,7 @@ def amounts(
     for index, token in enumerate(page.tokens):
         if index in found or not page.free(index) or not token.word[0].isdigit():
             continue
-        if _counts(page, index, starts, own_small) or _counted_behind(
+        if _counts(page, index, starts, own_small, language) or _counted_behind(
             page, index, starts, language, answer=answer
         ):
             found.add(index)
@@ -210,7 +210,9 @@ def counts_of_words(page: Page, own_small: float) -> set[int]:
     }
 
 
-def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -> bool:
+def _counts(
+    page: Page, index: int, starts: dict[int, Dish], own_small: float, language: str
+) -> bool:
     value = (
         float(page.tokens[index].word)
         if page.tokens[index].word.replace(".", "").isdigit()
@@ -219,6 +221,8 @@ def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -
     dish = starts.get(index + 1)
     whole = value.is_integer()
     if whole and value < own_small and _behind(page, index, starts):
+        return True
+    if dish is None and whole and value < own_small and _of_another(page, index, starts, language):
         return True
     if dish is None:
         after = page.tokens[index + 2].word if index + 2 < len(page.tokens) else ""
@@ -242,6 +246,19 @@ def _counts(page: Page, index: int, starts: dict[int, Dish], own_small: float) -
         return (whole and (value <= own_small or several)) or (value % 0.5 == 0 and value < 3)
     counted = whole or value < 3  # `1.5`; 8.3 is more like a value
     return (value < own_small and counted) or (several and whole and value <= 50)
+
+
+def _of_another(page: Page, index: int, starts: dict[int, Dish], language: str) -> bool:
+    """`borscht and 2 pampushky`: a count joined to a food, before a word that no list holds."""
+    if index < 2 or index + 1 >= len(page.tokens):
+        return False
+    joins, word = page.tokens[index - 1].word, page.tokens[index + 1].word
+    strange = word.isalpha() and len(word) > 2 and word not in known_words(language)
+    beside = any(dish.end == index - 1 for dish in starts.values())
+    return strange and page.free(index + 1) and joins in _JOINS and beside
+
+
+_JOINS = frozenset({"and", "with", "plus", "+", ",", "n", "y", "con", "e"})
 
 
 def _behind(page: Page, index: int, starts: dict[int, Dish]) -> bool:

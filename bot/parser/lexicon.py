@@ -144,6 +144,7 @@ class Lexicon:
     soft_no: Words
     strips: Words
     filler: Words
+    asides: Words  # thrown in at the borders of a clause: they say nothing
     negation: Words
 
 

@@ -67,6 +67,11 @@ _SHORT = {
     "mornin": "morning", "evenin": "evening", "nite": "night", "feelin": "feeling",
     "goin": "going", "havin": "having", "eatin": "eating", "drinkin": "drinking",
     "shakin": "shaking", "sweatin": "sweating", "walkin": "walking", "brkfst": "breakfast",
+    "cyah": "cant", "cyaan": "cant", "caan": "cant", "canny": "cant", "dinnae": "dont",
+    "didnae": "didnt", "afore": "before", "afor": "before", "efter": "after", "aifter": "after",
+    "awfy": "awfully", "ahm": "im", "wuz": "was", "jus": "just", "dis": "this", "dat": "that",
+    "inna": "in", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
+    "isnae": "isnt", "wasnae": "wasnt",
 }  # fmt: skip
 
 
@@ -111,10 +116,14 @@ def _inside_word(place: int, plain: str) -> bool:
     return before.isalpha() and after.isalpha()
 
 
+#: Before a road's number (`on i80`) a letter is no digit.
+_ROAD = re.compile(r"\b(?:on|off|along|via|onto|down) (?:the )?$")
+
+
 def _mended(match: re.Match[str], plain: str) -> list[Token]:
     """A number with letters for digits, if that alone makes it one; else its two halves."""
     raw = match.group()
-    if _NEEDED_ALIKE.fullmatch(raw) is None:
+    if _NEEDED_ALIKE.fullmatch(raw) is None and not _ROAD.search(plain[: match.start()]):
         mended = raw.translate(_ALIKE).replace(",", ".")
         value = float(mended)
         digits = sum(char.isdigit() for char in raw)

@@ -10,7 +10,17 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.entries import Ask, Asked, By, Doubt, Removal, Request, Understood, What
-from bot.parser import corrections, food, intents, numbers, requests, skips, symptoms, values
+from bot.parser import (
+    asides,
+    corrections,
+    food,
+    intents,
+    numbers,
+    requests,
+    skips,
+    symptoms,
+    values,
+)
 from bot.parser.assembly import assembled
 from bot.parser.context import Context
 from bot.parser.findings import found
@@ -61,7 +71,7 @@ _CHATTER = Request(what=What.CHATTER)
 
 def _page(text: str, language: str) -> Page:
     kept = shown(text)
-    tokens = numbers.tokens(kept, plain(kept))
+    tokens = asides.without(numbers.tokens(kept, plain(kept)), language)
     tokens = numbers.spoken(tokens, [lexicon.numerals for lexicon in lexica(language)])
     return Page(kept, mended(tokens, language))
 

@@ -88,7 +88,7 @@ SPANISH = Lexicon(
              "salio", "medi", "me medi", "marco", "glicosa", "mi nivel"),
     meter=("medidor", "glucometro", "aparato", "maquina", "maquinita", "pantalla", "glucometer", "el",
            "aparatito", "lector"),
-    meter_says=("dice", "marca", "muestra", "sale", "marco", "dijo", "me dice", "indica", "pone",
+    meter_says=("dice", "marca", "marque", "marcaba", "marco", "muestra", "sale", "marco", "dijo", "me dice", "indica", "pone",
                 "solo dice", "me marca", "salio", "mostro", "me muestra", "me sale", "aparece"),
     high=("alto", "alta"),
     low=("bajo", "baja"),
@@ -193,8 +193,9 @@ SPANISH = Lexicon(
                  "a", "que", "al", "terminado", "listo", "se", "pero", "despues", "antes", "ella", "mas"),
     symptoms=SYMPTOMS_SPANISH,
     denials=("no", "ya no", "sin", "nunca", "ningun", "ninguna", "tampoco", "no tengo", "no estoy",
-             "no siento", "no me siento", "ni", "nada de", "dejo de", "deje de"),
-    denials_after=("se fue", "ya paso", "se me quito", "ya no", "se quito", "paso", "ha pasado", "desaparecio",
+             "no siento", "no me siento", "ni", "nada de", "dejo de", "deje de",
+             "se me paso", "ya se me paso", "se me quito", "ya se me quito", "ya paso"),
+    denials_after=("se fue", "ya paso", "se me quito", "ya se me paso", "me paso", "ya no", "se quito", "paso", "ha pasado", "desaparecio",
                    "se me paso"),
     others=("mi (?:esposa|esposo|marido|mujer|mama|papa|madre|padre|hijo|hija|hermana|hermano|amigo|amiga"
             "|vecina|vecino|abuela|abuelo|tia|tio|prima|primo|suegra|suegro|nieto|nieta|novio|novia"
@@ -247,7 +248,7 @@ SPANISH = Lexicon(
                "perfecto", "excelente", "muy amable", "de nada", "hasta luego", "saludos", "bien",
                "estoy bien", "todo bien", "que tal", "como estas", "listo", "claro", "genial", "feliz dia",
                "entendido", "esta bien", "bendiciones", "hasta manana", "igualmente", "que amable", "muy bien"),
-    correction=("quise poner", "queria poner", "quise escribir", "queria escribir", "quise mandar", "quise anotar", "puse mal", "escribi mal", "lo puse mal", "perdon", "quise decir", "me equivoque", "correccion", "error", "digo", "no perdon",
+    correction=("que pena", "uy que pena", "quise poner", "queria poner", "quise escribir", "queria escribir", "quise mandar", "quise anotar", "puse mal", "escribi mal", "lo puse mal", "perdon", "quise decir", "me equivoque", "correccion", "error", "digo", "no perdon",
                 "equivocado", "disculpa", "mal", "era", "no era", "lo siento", "corrijo", "perdona",
                 "es", "quiero decir", "me equivoque era", "en realidad", "no es", "debe ser", "disculpe",
                 "queria decir", "no espera", "ups", "corregir"),
@@ -278,5 +279,7 @@ SPANISH = Lexicon(
     soft_no=("no", "ahora no", "no ahora", "no gracias", "no quiero", "no puedo", "ahorita no", "no puedo ahora"),
     strips=("tiras", "tira", "tiras reactivas", "cintas", "tirillas", "tiritas", "cintas reactivas"),
     filler=EVERYDAY_SPANISH,
+    asides=("che", "jaja", "jajaja", "jeje", "bendito", "ay bendito", "uf", "uff", "vaya", "hijole", "pucha",
+            "guapa", "guapo", "mija", "mijo", "porfa", "porfis", "ay dios", "dios mio", "en punto"),
     negation=("no", "sin", "nunca", "ni"),
 )  # fmt: skip

@@ -87,6 +87,12 @@ def _patterns(language: str) -> _Patterns:
             pattern(
                 rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z]{{1,2}})? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
             ),
+            # roads and lines: `on i80`, `driving the 50`
+            pattern(
+                r"(?:on|off|along|via|onto) (?:the )?(?:i|us|route|rt|hwy|highway|interstate|exit|motorway) (?:- )?\d{1,4}"
+                r"|(?:on|off|along|via) (?:the )?(?:m|a) \d{1,4}(?= (?:and|cant|so|,|\.|now|still|in|driving))"
+                r"|(?:driving|drive|drives|on|catching|waiting for|riding) the \d{1,3}(?: bus| tram| train)?"
+            ),
             pattern(r"(?:live at|lives at|living at|vivo en el)(?: number| no)? \d+(?: \w+){0,2}"),
             pattern(
                 r"\d{1,5}(?: [a-z]+){1,2} (?:street|st|avenue|ave|road|rd|drive|lane|blvd|boulevard|court|close|terrace)"

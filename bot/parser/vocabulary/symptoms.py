@@ -86,7 +86,7 @@ gidy, lightheaded, light-headed, lite headed, lightheadedness, light headedness,
 lighthead, liteheaded, head feels light, light in the head, light in my head, head is light
 woozy, woozey, wozy, wuzzy, woozie, swimmy, swimmy headed, swimming head, head is swimming
 head swimming, head spinning, head is spinning, my head spins, head spins, head is turning
-head turning, head dey turn me, eye dey turn me, room is spinning, room spinning, the room spins
+head a spin, head a spin me, head a turn, head spinnin, head turning, head dey turn me, eye dey turn me, room is spinning, room spinning, the room spins
 everything is spinning, everything spinning, spinning around me, world is spinning
 drunk without drinking, feel drunk, feeling drunk, feel like i am drunk, off balance
 off my balance, losing my balance, lost my balance, head rush, floaty, spaced out, spacey, spacy
@@ -185,6 +185,8 @@ tongue stuck to the roof of my mouth, tongue like leather, tongue is dry, lips d
 dehydrated, deydrated
 # water
 {pee|peeing|peein|peed|wee|weeing} $ever
+{peeing|weeing|urinating|pissing} every {few|other|half|couple of|five|ten|twenty|5|10|15|20|30|45} {min|mins|minutes|hour}
+{peeing|weeing|urinating|pissing} every {hour|half hour}
 {pissing|piss|pissin|urinating|urinate|urinated|peeing again|passing water|passing urine
   pass water|pass urine|urine|widdling|tinkling|weewee|wee-wee|going for a wee|going for a pee
   going to pee|going to urinate|go pee|going to the toilet|going to the bathroom|going to the loo

@@ -1,0 +1,59 @@
+"""Which words are only thrown in? `pizza yikes`, `eish 15.8`, `scrap that hun`.
+
+At the borders of a clause they say nothing to the reader, and are left off the page before any
+finder sees it; elsewhere, and where nothing else was said, they stay.
+"""
+
+from functools import cache
+
+from bot.parser.languages import gathered
+from bot.parser.page import Token
+from bot.parser.phrases import spelled
+
+_BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())  # noqa: SIM905 - read best as one string
+_KISSES = frozenset({"x", "xx", "xxx", "xo", "xoxo"})
+
+
+@cache
+def _asides(language: str) -> tuple[tuple[str, ...], ...]:
+    """The words of each aside, the longest first."""
+    words = {tuple(spelled(phrase)) for phrase in gathered(language, "asides")}
+    return tuple(sorted(words, key=lambda each: (-len(each), each)))
+
+
+@cache
+def _firsts(language: str) -> frozenset[str]:
+    return frozenset(each[0] for each in _asides(language)) | _KISSES
+
+
+def without(tokens: list[Token], language: str) -> list[Token]:
+    """The tokens without what is only thrown in; all of them where nothing else is left."""
+    firsts = _firsts(language)
+    if not any(token.word in firsts for token in tokens):
+        return tokens
+    words = [token.word for token in tokens]
+    kept: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        end = _end(words, at, language) if words[at] in firsts else at
+        if end > at:
+            at = end
+        else:
+            kept.append(tokens[at])
+            at += 1
+    return kept if any(token.word not in _BORDERS for token in kept) else tokens
+
+
+def _end(words: list[str], at: int, language: str) -> int:
+    """Where the aside that begins at a word ends, or `at` where none does."""
+    opens = at == 0 or words[at - 1] in _BORDERS
+    for aside in _asides(language):
+        end = at + len(aside)
+        if tuple(words[at:end]) == aside and (opens or _closes(words, end)):
+            return end
+    kiss = words[at] in _KISSES and at + 1 == len(words) and at > 0
+    return at + 1 if kiss and words[at - 1].isalpha() else at
+
+
+def _closes(words: list[str], end: int) -> bool:
+    return end == len(words) or words[end] in _BORDERS
