@@ -300,26 +300,16 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
     return None
 
 
+_LEADING = frozenset("it was had i ate the its un era fue meant is".split())
+
+
 def _food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> Mend | None:
     old_at = _index(page, match.start("old"))
     new_at, new_end = _index(page, match.start("new")), _index(page, match.end("new") + 1)
     old = range(old_at, _index(page, match.end("old") + 1))
     if not (set(old) & foods or set(range(new_at, new_end)) & foods):
         return None
-    while new_at < new_end and page.tokens[new_at].word in {
-        "it",
-        "was",
-        "had",
-        "i",
-        "ate",
-        "the",
-        "its",
-        "un",
-        "era",
-        "fue",
-        "meant",
-        "is",
-    }:
+    while new_at < new_end and page.tokens[new_at].word in _LEADING:
         new_at += 1
     text = page.text(new_at, new_end).strip(" .,;!")
     if not text or any(
