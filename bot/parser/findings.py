@@ -256,7 +256,10 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
         all_found.values = [value for value in all_found.values if value.unit is not None]
     all_found.values = [value for value in all_found.values if not _hour_to_come(all_found, value)]
     all_found.values.sort(key=lambda value: value.start)
-    all_found.whens += times.find_now(page, language) if len(all_found.values) > 1 else []
+    if len(all_found.values) + bool(all_found.whens) > 1:
+        all_found.whens = sorted(
+            all_found.whens + times.find_now(page, language), key=lambda when: when.start
+        )
     longer = [dish for dish in all_found.dishes if dish.end - dish.start > 1 or dish.sugar]
     all_found.named = values.claim_names(
         page,

@@ -220,7 +220,12 @@ def _counts(
     )
     dish = starts.get(index + 1)
     whole = value.is_integer()
-    if whole and value < own_small and _behind(page, index, starts):
+    listed = index + 2 in starts  # `idli 4, sambar`: more like a count than 4 mmol/L
+    if (
+        whole
+        and value < (max(own_small, _PIECES) if listed else own_small)
+        and _behind(page, index, starts)
+    ):
         return True
     if dish is None and whole and value < own_small and _of_another(page, index, starts, language):
         return True

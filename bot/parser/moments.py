@@ -41,7 +41,7 @@ class _Patterns:
     bare_long: re.Pattern[str]
 
 
-OWN = r"(?:(?:the|my|our|a|an|her|his|some|big|late|early|light|el|la|mi|los|las|un|una|de|del) ){0,3}"
+OWN = r"(?:(?:the|my|me|ma|our|a|an|her|his|some|big|late|early|light|el|la|mi|los|las|un|una|de|del) ){0,3}"
 
 
 @cache

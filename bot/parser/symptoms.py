@@ -93,7 +93,23 @@ def find(page: Page, language: str) -> list[Feeling]:
 def claim(page: Page, feelings: list[Feeling]) -> None:
     """Claim the words of symptoms and what leads into them."""
     for feeling in feelings:
-        page.claim(_led_in(page, feeling.start), feeling.end)
+        page.claim(_led_in(page, feeling.start), _where(page, feeling.end))
+
+
+def _where(page: Page, end: int) -> int:
+    """Where `on the stairs` behind a symptom ends: a place and nothing that was done."""
+    words = page.words(end, end + 3)
+    there = len(words) == 3 and words[0] in _AT and words[1] in _THE and words[2] in _PLACES
+    return end + 3 if there else end
+
+
+_AT = frozenset("on in at by down outside en por".split())
+_THE = frozenset("the my our a la las el los mi".split())
+_PLACES = frozenset(
+    "stairs steps garden yard pool kitchen bathroom bath shower shop shops street field allotment "
+    "bus train office gym hallway porch driveway escaleras escalera jardin patio cocina bano ducha "
+    "tienda calle oficina gimnasio".split()
+)
 
 
 @cache

@@ -15,20 +15,27 @@ def shared_out(
     """Give each time to one thing: in its clause the nearest before it, else the nearest after.
 
     A clause that is nothing but a time gives it to what stands before it, at the beginning of
-    the message to what comes. The result is by the place where the thing begins.
+    the message to what comes, once all others have theirs (`a seizure an hour ago, 92 now`). The
+    result is by the place where the thing begins.
     """
     given: dict[int, When] = {}
     known = sorted(places)
+    alone = []
     for when in whens:
         here = clauses[when.start]
-        free = [place for place in known if place[0] not in given]
         near = [
-            place for place in free if clauses[place[0]] == here or clauses[place[1] - 1] == here
+            place
+            for place in known
+            if place[0] not in given and here in {clauses[place[0]], clauses[place[1] - 1]}
         ]
-        chosen = _nearest(near, when, forward=False)
-        if chosen is None and not any(clauses[place[0]] == here for place in known):
-            chosen = _nearest(free, when, forward=when.start == 0)
+        chosen = _nearest(near, when, forward=when.ago == 0 and when.end in dict(near))
         if chosen is not None:
+            given[chosen[0]] = when
+        elif not any(clauses[place[0]] == here for place in known):
+            alone.append(when)
+    for when in alone:
+        free = [place for place in known if place[0] not in given]
+        if chosen := _nearest(free, when, forward=when.start == 0):
             given[chosen[0]] = when
     return given
 
