@@ -127,10 +127,15 @@ def _words(page: Page) -> str:
 _LAST_ONE = re.compile(r"\b(last|that|this|previous) 1$")
 
 
+#: `undo undo`
+_TWICE = re.compile(r"\b([a-z]+)(?: \1)+\b")
+
+
 def takes_back(page: Page, language: str) -> bool:
     """Whether a message is nothing but a removal."""
     words = _words(page).replace(" ,", "").replace(" .", "").replace(" !", "")
     words = _LAST_ONE.sub(r"\1 one", words)
+    words = _TWICE.sub(r"\1", words)
     if _patterns(language).removal.fullmatch(words) is not None:
         return True
     if len(page.tokens) > LONGEST:

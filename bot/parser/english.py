@@ -449,7 +449,7 @@ ENGLISH = Lexicon(
              "forget my last", "forget my last message", "forget my last text", "forget the last one",
              "that was my husbands", "wrong chat", "sent by mistake", "not meant for you",
              "that was not mine", "that wasnt mine", "that wasnt me", "that was not me"),
-    skip=("skip", "(?:i |she |he |we )?forgot (?:altogether|entirely|completely|totally)", "forgot to (?:poke|prick|stick|jab)(?: (?:my finger|myself))?", "skipping this test", "skip this test", "missed that one", "skipping this one", "nah not now", "nope not now", 
+    skip=("skip", "(?:he|she|they|mum|dad) (?:just )?(?:wont|will not|refuses to|doesnt want to) do it", "(?:i |she |he |we )?forgot (?:altogether|entirely|completely|totally)", "forgot to (?:poke|prick|stick|jab)(?: (?:my finger|myself))?", "skipping this test", "skip this test", "missed that one", "skipping this one", "nah not now", "nope not now", 
           "not now please", "(?:i |she |he |we |they )?(?:totally |completely |all )?forgot(?: all)? about it", "she forgot", "he forgot", "we forgot", "they forgot",
           "she missed it", "he missed it", "she cant test", "he cant test", "skip it", "skip this", "skip this one", "skipping", "skipped", "cant test",
           "cant test now", "cannot test", "can not test", "could not test", "couldnt test", "forgot",

@@ -13,6 +13,7 @@ from bot.parser.food import LEFT_OUT, amount_words, kinds_of
 from bot.parser.meals import Lead
 from bot.parser.misspelt import known_words
 from bot.parser.page import Page
+from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
 from bot.parser.times import When
 
@@ -54,11 +55,21 @@ def _text(page: Page, spans: list[tuple[int, int]]) -> str:
         return ""
     parts = [spans[0]]
     for start, end in spans[1:]:
-        if meals.listed(page, parts[-1][1], start):
+        last = _closed(page, *parts[-1])
+        if meals.listed(page, last, start) or page.words(last, start) == ["("]:
             parts[-1] = (parts[-1][0], end)
         else:
             parts.append((start, end))
-    return " ".join(page.text(*part) for part in parts).strip(" .,;:!?-")
+    return " ".join(page.text(start, _closed(page, start, end)) for start, end in parts).strip(
+        " .,;:!?-"
+    )
+
+
+def _closed(page: Page, start: int, end: int) -> int:
+    """Where a span ends with the bracket that closes it."""
+    words = page.words(start, end)
+    opened = words.count("(") > words.count(")")
+    return end + 1 if opened and page.words(end, end + 1) == [")"] else end
 
 
 def plates(page: Page, language: str, found: Findings) -> list[Plate]:
@@ -81,6 +92,8 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
         if piece is None or not piece.food or _planned(found, start, end, piece.start):
             continue
         if _priced(page, found, end) or _others_food(page, found, piece):
+            continue
+        if _washed_down(page, found, piece.start):
             continue
         plate = _joined(page, found, result, piece.start, lead)
         if plate is None:
@@ -146,12 +159,17 @@ def _how_much(
     """`pizza, 2 slices`: right behind a plate nothing but its amount."""
     if not plate.spans or page.words(plate.end, start) not in ([","], ["("], ["-"]):
         return False
-    sizes = amount_words(language) | {"a", "of", "only", "just", "quarter", "third"}
+    sizes = amount_words(language) | _SHARES | _HOW_BIG
     words = page.words(start, end)
-    return bool(amount_words(language) & set(words)) and all(
+    return bool((amount_words(language) | _SHARES) & set(words)) and all(
         start + at in found.amounts or word in sizes for at, word in enumerate(words)
     )
 
+
+_SHARES = frozenset("quarter third half thirds".split())
+_HOW_BIG = frozenset(
+    "a an of it only just about around maybe size sized deep heaped level flat full one two".split()
+)
 
 _LONGEST_DISH = 5
 _WITHIN_A_DISH = frozenset("with and of in on the a an some de del con y en la el al".split())
@@ -215,6 +233,17 @@ def _priced(page: Page, found: Findings, end: int) -> bool:
         stranger.start == end
         and (page.tokens[end].word in _PRICE or page.words(end + 1, end + 2) in (["a"], ["per"]))
         for stranger in found.strangers
+    )
+
+
+def _washed_down(page: Page, found: Findings, start: int) -> bool:
+    """`850 mg metformin with water`: what a medicine was taken with is no meal."""
+    if page.words(max(start - 1, 0), start) not in (["with"], ["con"]):
+        return False
+    if page.tokens[start].word not in {"water", "agua"}:
+        return False
+    return any(
+        stranger.end == start - 1 and stranger.kind is Kind.MEASURED for stranger in found.strangers
     )
 
 

@@ -264,7 +264,7 @@ SPANISH = Lexicon(
              "ignora el ultimo", "borra mi ultima lectura", "borra la ultima lectura"),
     skip=("se nos olvido", "se nos paso", "se le olvido", "se le paso", "nos olvidamos", "saltemos esta", "saltamos esta", "saltemosla", "no puedo medir", "no puedo medirme", "se me olvido", "saltar", "omitir", "me olvide",
           "no me medi", "olvide medir", "lo olvide", "saltalo", "paso", "salta esta", "no pude medir",
-          "no pude medirme", "no puedo ahora", "no voy a medir", "se me paso", "olvide medirme", "no pude",
+          "no pude medirme", "no puedo ahora", "no puedo ahorita", "ahorita no puedo", "no voy a medir", "se me paso", "olvide medirme", "no pude",
           "no me puedo medir", "omitir esta", "saltar esta", "no medi", "se me olvido medirme",
           "se me olvido medir", "no me voy a medir", "esta vez no", "hoy no", "me olvide de medir",
           "me quede dormido", "me quede dormida", "no puedo", "saltarme esta", "no alcance a medir"),

@@ -102,7 +102,7 @@ def _patterns(language: str) -> _Patterns:
         tuple(hour for lex in lexica(language) for hour in lex.times.hour_words) or ("\x01",)
     )
     hour_word = rf"(?P<hour>[01]?\d|2[0-4]|{extra})"
-    ending = r"(?= (?:[.,;!?)>]|$|and |y |then |it |i |was |my |\x00))"
+    ending = r"(?= (?:[.,;!?)>]|$|and |y |then |so |cos |because |it |i |was |my |\x00))"
     after_hour = (
         f"(?: (?:(?P<and_half>{words('and_half')})|(?P<and_quarter>{words('and_quarter')})"
         f"|(?P<less_quarter>{words('less_quarter')})))"
@@ -140,7 +140,7 @@ def _patterns(language: str) -> _Patterns:
             f"|(?P<to>{words('to')})) {hour}{part}?"
         ),
         with_half=pattern(
-            rf"{at}(?:{hour}(?:[:.](?P<minute>[0-5]\d))?{part}|(?P<packed>1?\d[0-5]\d) (?P<packed_half>am|pm))"
+            rf"(?<! x ){at}(?:{hour}(?:[:.](?P<minute>[0-5]\d))?{part}|(?P<packed>1?\d[0-5]\d) (?P<packed_half>am|pm))"
         ),
         oclock=pattern(f"{at}{hour_word} (?:{words('oclock')}){part}?"),
         colon=pattern(

@@ -206,7 +206,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         example, user guide, info, information, how to, faq, guidance, explain, explanation, support, tips
         """,
     "lost": """
-        i'm lost, im lost, i am lost, lost, i'm confused about, confused about, confused, i'm stuck, im stuck, i am stuck, i don't get it, i dont get it, i don't understand, i dont understand
+        i'm new, im new, i am new, i'm new here, i'm new to this, i'm lost, im lost, i am lost, lost, i'm confused about, confused about, confused, i'm stuck, im stuck, i am stuck, i don't get it, i dont get it, i don't understand, i dont understand
         do not understand, don't understand, dont understand, not sure, no idea, don't know, dont know, do not know, unsure, clueless, puzzled, don't get, never used
         i don't know, i dont know, not understanding, i have no idea, idk, no clue
         """,
