@@ -14,6 +14,9 @@ _BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())  # noqa: SIM905 - re
 _KISSES = frozenset({"x", "xx", "xxx", "xo", "xoxo"})
 
 
+_BEHIND_AN_HOUR = (("sharp",), ("on", "the", "dot"), ("en", "punto"))
+
+
 @cache
 def _asides(language: str) -> tuple[tuple[str, ...], ...]:
     """The words of each aside, the longest first."""
@@ -23,7 +26,8 @@ def _asides(language: str) -> tuple[tuple[str, ...], ...]:
 
 @cache
 def _firsts(language: str) -> frozenset[str]:
-    return frozenset(each[0] for each in _asides(language)) | _KISSES
+    behind = {each[0] for each in _BEHIND_AN_HOUR}
+    return frozenset(each[0] for each in _asides(language)) | behind | _KISSES
 
 
 def without(tokens: list[Token], language: str) -> list[Token]:
@@ -46,6 +50,10 @@ def without(tokens: list[Token], language: str) -> list[Token]:
 
 def _end(words: list[str], at: int, language: str) -> int:
     """Where the aside that begins at a word ends, or `at` where none does."""
+    for behind in _BEHIND_AN_HOUR:
+        end = at + len(behind)
+        if at and tuple(words[at:end]) == behind and words[at - 1][0].isdigit():
+            return end
     opens = at == 0 or words[at - 1] in _BORDERS
     for aside in _asides(language):
         end = at + len(aside)

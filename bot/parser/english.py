@@ -492,6 +492,6 @@ ENGLISH = Lexicon(
             "jeez", "geez", "yikes", "yerra", "hun", "luv", "rn", "tbh", "ngl", "smh", "hehe", "haha",
             "hahaha", "yeah nah", "nah yeah", "oh lord", "oh dear", "oh boy", "oh man", "oh god", "grand so",
             "innit", "so it is", "bruh", "ffs", "wah", "walahi", "chale", "hayi", "my god", "good lord",
-            "sharp", "on the dot"),
+            "hmm", "hm"),
     negation=("no", "not", "none", "never", "without", "isnt", "wasnt"),
 )  # fmt: skip

@@ -28,7 +28,7 @@ from bot.parser.context import Context
 from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.strangers import Stranger
-from bot.parser.subjects import Subjects
+from bot.parser.subjects import Subjects, claim_company
 from bot.parser.values import Value
 from bot.units import Unit
 
@@ -94,6 +94,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     worked = activity.worked(page, language)
     dishes = food.find(page, language, frozenset(activity.tokens_of(worked)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
+    claim_company(page, language, food_at)
     wishes += advice.food_advice(page, language, food_at)
     dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
     all_found = Findings(

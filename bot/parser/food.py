@@ -220,12 +220,9 @@ def _counts(
     )
     dish = starts.get(index + 1)
     whole = value.is_integer()
-    listed = index + 2 in starts  # `idli 4, sambar`: more like a count than 4 mmol/L
-    if (
-        whole
-        and value < (max(own_small, _PIECES) if listed else own_small)
-        and _behind(page, index, starts)
-    ):
+    # `idli 4, sambar`: more like a count than 4 mmol/L
+    most = max(own_small, _PIECES) if index + 2 in starts else own_small
+    if whole and value < most and _behind(page, index, starts):
         return True
     if dish is None and whole and value < own_small and _of_another(page, index, starts, language):
         return True

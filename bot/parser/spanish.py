@@ -280,6 +280,6 @@ SPANISH = Lexicon(
     strips=("tiras", "tira", "tiras reactivas", "cintas", "tirillas", "tiritas", "cintas reactivas"),
     filler=EVERYDAY_SPANISH,
     asides=("che", "jaja", "jajaja", "jeje", "bendito", "ay bendito", "uf", "uff", "vaya", "hijole", "pucha",
-            "guapa", "guapo", "mija", "mijo", "porfa", "porfis", "ay dios", "dios mio", "en punto"),
+            "guapa", "guapo", "mija", "mijo", "porfa", "porfis", "ay dios", "dios mio"),
     negation=("no", "sin", "nunca", "ni"),
 )  # fmt: skip

@@ -9,6 +9,7 @@ from functools import cache
 from bot.entries import By
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
+from bot.parser.moments import meal_names
 from bot.parser.page import Page, pattern
 
 _BREAKS = frozenset(". ; ! ? ,".split())
@@ -28,6 +29,26 @@ def _pattern(language: str):  # type: ignore[no-untyped-def]
     return pattern(
         f"(?P<other>{either(gathered(language, 'others'))})|(?P<own>{either(gathered(language, 'mine'))})"
     )
+
+
+@cache
+def _with_people(language: str):  # type: ignore[no-untyped-def]
+    people = either(gathered(language, "others"))
+    return pattern(
+        f"(?:with|w|con) (?:all )?(?:(?:my|the|our|mi|mis|la|las|el|los) )?(?:{people}s?"
+        r"|mis (?:herman|amig|hij|prim|vecin|niet|ti|companer|suegr|sobrin|abuel)[oa]s?|mis padres?)(?= (?:[.,;:!?)]|\d|at |after |before |today |now |then |and |y |a las |en |$))"
+    )
+
+
+def claim_company(page: Page, language: str, food_at: set[int]) -> None:
+    """Claim who was there at a meal: `lunch with my sisters` has nothing eaten in it."""
+    names = meal_names(language)
+    for span in list(page.find(_with_people(language))):
+        before = span.start - 1
+        eaten = not food_at.isdisjoint(range(span.start, span.end))  # `pollo con papas`
+        at_meal = before in food_at or (before >= 0 and page.tokens[before].word in names)
+        if at_meal and not eaten:
+            page.claim(span.start, span.end)
 
 
 class Subjects:
