@@ -187,13 +187,23 @@ def _counted_behind(
     word = page.tokens[index].word
     if not index or not word.isdigit() or int(word) > _PIECES:
         return False
-    ends = {dish.end for dish in starts.values()}
     before = page.tokens[index - 1].word
     follows = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
     if follows in {"with", "con", "w", "wi"}:
-        return index in ends
+        return _ends(starts, index)
     strange = before.isalpha() and len(before) > 2 and before not in known_words(language)
-    return answer and page.free(index - 1) and (index in ends or strange)
+    return answer and page.free(index - 1) and (_ends(starts, index) or strange)
+
+
+_LONGEST = 8
+
+
+def _ends(starts: dict[int, Dish], index: int) -> bool:
+    """Whether a food ends right before a token."""
+    return any(
+        index - back in starts and starts[index - back].end == index
+        for back in range(1, _LONGEST + 1)
+    )
 
 
 def counts_of_words(page: Page, own_small: float) -> set[int]:
@@ -210,14 +220,14 @@ def counts_of_words(page: Page, own_small: float) -> set[int]:
     }
 
 
+_NO_DISH = frozenset("and y con with before after then".split())
+
+
 def _counts(
     page: Page, index: int, starts: dict[int, Dish], own_small: float, language: str
 ) -> bool:
-    value = (
-        float(page.tokens[index].word)
-        if page.tokens[index].word.replace(".", "").isdigit()
-        else 0.0
-    )
+    word = page.tokens[index].word
+    value = float(word) if word.replace(".", "").isdigit() else 0.0
     dish = starts.get(index + 1)
     whole = value.is_integer()
     # `idli 4, sambar`: more like a count than 4 mmol/L
@@ -227,19 +237,9 @@ def _counts(
     if dish is None and whole and value < own_small and _of_another(page, index, starts, language):
         return True
     if dish is None:
-        after = page.tokens[index + 2].word if index + 2 < len(page.tokens) else ""
-        return (
-            value < own_small
-            and whole
-            and index + 2 in starts
-            and page.free(index + 1)
-            and (
-                page.tokens[index + 1].word.isalpha()
-                and page.tokens[index + 1].word
-                not in {"and", "y", "con", "with", "before", "after", "then"}
-                and after != ""
-            )
-        )
+        follows = page.tokens[index + 1].word if index + 2 in starts else ""
+        between = follows.isalpha() and follows not in _NO_DISH
+        return value < own_small and whole and page.free(index + 1) and between
     several = (
         page.tokens[dish.end - 1].word.endswith("s")
         and page.tokens[dish.end - 1].word not in _SINGULAR
@@ -256,8 +256,7 @@ def _of_another(page: Page, index: int, starts: dict[int, Dish], language: str) 
         return False
     joins, word = page.tokens[index - 1].word, page.tokens[index + 1].word
     strange = word.isalpha() and len(word) > 2 and word not in known_words(language)
-    beside = any(dish.end == index - 1 for dish in starts.values())
-    return strange and page.free(index + 1) and joins in _JOINS and beside
+    return strange and page.free(index + 1) and joins in _JOINS and _ends(starts, index - 1)
 
 
 _JOINS = frozenset({"and", "with", "plus", "+", ",", "n", "y", "con", "e"})
@@ -266,9 +265,7 @@ _JOINS = frozenset({"and", "with", "plus", "+", ",", "n", "y", "con", "e"})
 def _behind(page: Page, index: int, starts: dict[int, Dish]) -> bool:
     """`chapati 2, dal`: a count behind its food, at a mark."""
     follows = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
-    return follows in {",", "+", "&", "nos", "and"} and any(
-        index - back in starts and starts[index - back].end == index for back in range(1, 4)
-    )
+    return follows in {",", "+", "&", "nos", "and"} and _ends(starts, index)
 
 
 _SINGULAR = frozenset(

@@ -67,9 +67,10 @@ def _text(page: Page, spans: list[tuple[int, int]]) -> str:
 
 def _closed(page: Page, start: int, end: int) -> int:
     """Where a span ends with the bracket that closes it."""
+    if page.words(end, end + 1) != [")"]:
+        return end
     words = page.words(start, end)
-    opened = words.count("(") > words.count(")")
-    return end + 1 if opened and page.words(end, end + 1) == [")"] else end
+    return end + 1 if words.count("(") > words.count(")") else end
 
 
 def plates(page: Page, language: str, found: Findings) -> list[Plate]:
