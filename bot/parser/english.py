@@ -277,7 +277,7 @@ ENGLISH = Lexicon(
           "came back from", "got back from", "just finished", "finished with", "all done",
           "complete", "ended", "stopped", "home from"),
     distances=("km", "kms", "kilometer", "kilometers", "kilometre", "kilometres", "mile", "miles",
-               "mi", "m", "meters", "metres", "yards", "laps", "lap", "blocks", "block",
+               "mi(?! (?:azucar|glucosa|glucemia|glicemia|nivel|medidor|lectura|valor|resultado))", "m", "meters", "metres", "yards", "laps", "lap", "blocks", "block",
                "flights", "flight", "floors", "k"),
     steps=("steps", "step", "stps", "squats", "pushups", "push ups", "situps", "sit ups",
            "lunges", "jumping jacks", "reps", "flights of stairs", "stairs", "lengths", "holes", "star jumps",

@@ -158,6 +158,7 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     all_found.doings = [doing for doing in all_found.doings if doing.start not in counted]
     if not all_found.doings:
         all_found.doings = activity.unlisted(page, [], all_found.measures, dish_at)
+    all_found.subjects.pass_over(activity.tokens_of(all_found.doings))
     _objects(page, all_found)
     if not all_found.doings and not any(m.minutes is None for m in all_found.measures):
         all_found.cues += moments.find_long(page, language)

@@ -79,7 +79,7 @@ def _page(text: str, language: str) -> Page:
 def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
     """A message that is one thing altogether."""
     language = context.language
-    words = [token.word for token in page.tokens if token.word.isalnum()]
+    words = [token.word for token in page.tokens if any(map(str.isalnum, token.word))]
     if words in (["hi"], ["hello"], ["hola"], ["hey"]) and not page.shown.strip(" .!").isupper():
         if context.wants_reading:
             return Understood(ask=Ask.VALUE)

@@ -46,6 +46,7 @@ N = r"\d+(?:\.\d+)?"
 class _Patterns:
     error: re.Pattern[str]
     odd: tuple[re.Pattern[str], ...]
+    places: re.Pattern[str]  # one of `odd`: `house 12`
     weight_change: tuple[re.Pattern[str], ...]
     measured: tuple[re.Pattern[str], ...]
     weight: re.Pattern[str]
@@ -65,7 +66,11 @@ def _patterns(language: str) -> _Patterns:
     months, money, places = words("months"), words("money"), words("places")
     drugs, doses, measures = words("drugs"), words("doses"), words("not_glucose")
     between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat|down|up|from|still|in|dropped|went|has|improved|fell|rose|now|gone|got|my|last|new|latest|todays|bajo|subio|salio|ahora|a)){0,5}"
+    numbered = pattern(
+        rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z]{{1,2}})? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
+    )
     return _Patterns(
+        places=numbered,
         error=pattern(r"(?:error|err|code|error code) (?:- )?\d{1,3}|(?:e|er|err) (?:- )?\d{1,3}"),
         odd=(
             pattern(
@@ -84,9 +89,7 @@ def _patterns(language: str) -> _Patterns:
             pattern(
                 rf"(?:the )?\d{{1,2}}(?: (?:st|nd|rd|th))?(?: of| de)? {months}(?: (?:de )?\d{{4}})?|{months}(?: the)? \d{{1,2}}(?: (?:st|nd|rd|th))?(?: ,? ?\d{{4}})?"
             ),
-            pattern(
-                rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z]{{1,2}})? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
-            ),
+            numbered,
             # roads and lines: `on i80`, `driving the 50`
             pattern(
                 r"(?:on|off|along|via|onto) (?:the )?(?:i|us|route|rt|hwy|highway|interstate|exit|motorway) (?:- )?\d{1,4}"
@@ -192,7 +195,8 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                 claim(span, Kind.MEASURED)
         for sought in patterns.odd:
             for span in list(page.find(sought)):
-                claim(span, Kind.ODD)
+                if not (sought is patterns.places and _in_the_house(page, span)):
+                    claim(span, Kind.ODD)
         sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
         for sought in patterns.measured:
             for span in list(page.find(sought)):
@@ -222,6 +226,17 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
             ):
                 claim(span, Kind.ODD)
     return found
+
+
+def _in_the_house(page: Page, span: Span) -> bool:
+    """`cleaned the house 142`: a place that was worked in, and no number of it."""
+    before = page.words(max(span.start - 2, 0), span.start)
+    worked_in = before[-1:] in (["the"], ["my"], ["la"], ["el"])
+    numbered = not _NUMBERED.isdisjoint(page.words(span.start, span.end))
+    return worked_in and not numbered and before[0] not in {"on", "in", "at", "en"}
+
+
+_NUMBERED = frozenset("number no nr # num numero is was :".split())
 
 
 def _errors(page: Page, patterns: _Patterns, claim: Callable[[Span, Kind], None]) -> None:

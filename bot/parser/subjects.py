@@ -66,6 +66,10 @@ class Subjects:
             if named:
                 self._said.append((span.start, span.end, other))
 
+    def pass_over(self, tokens: set[int]) -> None:
+        """Name nobody by these words: they are part of what was done (`walked the dog 142`)."""
+        self._said = [said for said in self._said if tokens.isdisjoint(range(said[0], said[1]))]
+
     def whose(self, index: int, end: int | None = None) -> Whose:
         """Whose what stands at `index` is, by the nearest word before it in its clause, or by
         `that's my dad's` right behind it."""
