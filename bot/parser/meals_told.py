@@ -56,6 +56,9 @@ def _text(page: Page, spans: list[tuple[int, int]]) -> str:
     parts = [spans[0]]
     for start, end in spans[1:]:
         last = _closed(page, *parts[-1])
+        counted = page.words(last, last + 3)
+        if counted[:1] == ["("] and counted[1:2] and counted[1].isdigit() and counted[2:] == [")"]:
+            last += 3  # `tacos (4) and beans`
         if meals.listed(page, last, start) or page.words(last, start) == ["("]:
             parts[-1] = (parts[-1][0], end)
         else:

@@ -70,7 +70,7 @@ _SHORT = {
     "cyah": "cant", "cyaan": "cant", "caan": "cant", "canny": "cant", "dinnae": "dont",
     "didnae": "didnt", "afore": "before", "afor": "before", "efter": "after", "aifter": "after",
     "awfy": "awfully", "ahm": "im", "wuz": "was", "jus": "just", "dis": "this", "dat": "that",
-    "inna": "in", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
+    "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
     "isnae": "isnt", "wasnae": "wasnt",
 }  # fmt: skip
 
