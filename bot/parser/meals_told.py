@@ -242,9 +242,8 @@ def _priced(page: Page, found: Findings, end: int) -> bool:
 
 def _washed_down(page: Page, found: Findings, start: int) -> bool:
     """`850 mg metformin with water`: what a medicine was taken with is no meal."""
-    if page.words(max(start - 1, 0), start) not in (["with"], ["con"]):
-        return False
-    if page.tokens[start].word not in {"water", "agua"}:
+    words = page.words(max(start - 1, 0), start + 1)
+    if words[:1] not in (["with"], ["con"]) or words[1:] not in (["water"], ["agua"]):
         return False
     return any(
         stranger.end == start - 1 and stranger.kind is Kind.MEASURED for stranger in found.strangers
