@@ -69,7 +69,7 @@ _SHORT = {
     "shakin": "shaking", "sweatin": "sweating", "walkin": "walking", "brkfst": "breakfast",
     "cyah": "cant", "cyaan": "cant", "caan": "cant", "canny": "cant", "dinnae": "dont",
     "didnae": "didnt", "afore": "before", "afor": "before", "efter": "after", "aifter": "after",
-    "awfy": "awfully", "ahm": "im", "wuz": "was", "jus": "just", "dis": "this", "dat": "that",
+    "awfy": "awfully", "ahm": "im", "wuz": "was", "dis": "this", "dat": "that",
     "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
     "isnae": "isnt", "wasnae": "wasnt",
 }  # fmt: skip
