@@ -460,7 +460,11 @@ i think i am dying, help me i'm dying, kill myself, suicidal, end my life, hurt 
 {everything|it all|all|vision|eyesight} {went|goes|gone} {black|dark}, blacking out
 don't want to live, {feel like|feels like} (i'm |i am )dying, don't want to be here any more
  {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
-better off dead, {kill|hurt|harm} myself, harming myself
+better off dead, {kill|hurt|harm} myself, harming myself, no reason to live, nothing to live for
+{don't want to|dont want to|do not want to} be {here anymore|alive|alive anymore|alive any more}
+{better off|be better off|better} without me, {want to|going to|gonna|wanna} {end it|kms}
+{cutting|cut} myself on purpose, am cutting myself, i'm cutting myself, {pills|tablets|insulin} to die
+{can't|cannot|cant} go on living, {don't|dont|do not} want to wake up again
 """
 
 
@@ -677,7 +681,10 @@ cetoacidosis, cetoacidosis diabetica, ni el agua me {queda|aguanta|cae}
   al 112|a emergencias|a urgencias}
 necesito {una ambulancia|ambulancia}, manden {ambulancia|ayuda|una ambulancia}, es una emergencia
 no me sale {la voz|el habla}, no me salen palabras, me muero, me estoy muriendo, se muere, se esta muriendo, sobredosis, quiero morir, quiero morirme
-matarme, suicidarme, quitarme la vida
+matarme, suicidarme, quitarme la vida, {no quiero|ya no quiero} {vivir|seguir viviendo|estar aqui}
+{no tengo|sin} {ganas de vivir|razones para vivir|razon para vivir}, no vale la pena vivir
+{quisiera|quiero|prefiero} estar {muerto|muerta}, mejor {muerto|muerta}, quiero acabar con todo
+hacerme dano, acabar con mi vida, cortarme las venas, {estarian|estaran} mejor sin mi
 {aliento|boca} (me |le |que )(huele |con olor |oliendo |olor ){a|como a|a pura} {fruta|frutas
   fruta podrida|frutas podridas|acetona|quitaesmalte|quita esmalte|esmalte|manzana|manzanas|pera
   peras|removedor|thinner|solvente|dulce|chicle}
