@@ -11,9 +11,11 @@ from bot.parser.page import Token
 from bot.parser.phrases import spelled
 
 _BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())  # noqa: SIM905 - read best as one string
+
+#: Only the last word of a message, behind another word: `coke x` is signed, `tacos x 2` counted.
 _KISSES = frozenset({"x", "xx", "xxx", "xo", "xoxo"})
 
-
+#: Nothing but behind a number: `at 8 sharp`, and never `sharp pain`.
 _BEHIND_AN_HOUR = (("sharp",), ("on", "the", "dot"), ("en", "punto"))
 
 

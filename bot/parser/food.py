@@ -234,12 +234,11 @@ def _counts(
     most = max(own_small, _PIECES) if index + 2 in starts else own_small
     if whole and value < most and _behind(page, index, starts):
         return True
-    if dish is None and whole and value < own_small and _of_another(page, index, starts, language):
-        return True
     if dish is None:
         follows = page.tokens[index + 1].word if index + 2 in starts else ""
-        between = follows.isalpha() and follows not in _NO_DISH
-        return value < own_small and whole and page.free(index + 1) and between
+        between = follows.isalpha() and follows not in _NO_DISH and page.free(index + 1)
+        counted = between or _of_another(page, index, starts, language)
+        return whole and value < own_small and counted
     several = (
         page.tokens[dish.end - 1].word.endswith("s")
         and page.tokens[dish.end - 1].word not in _SINGULAR

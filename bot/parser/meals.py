@@ -81,6 +81,12 @@ def shy_names(language: str) -> dict[str, MealName]:
     }
 
 
+#: A kind of tea is drunk; `tea:` alone is the meal.
+_NO_DRINK = "".join(
+    f"(?<!{kind} )" for kind in "unsweet sweet iced green black mint herbal milk ginger".split()
+)
+
+
 @cache
 def _patterns(language: str) -> _Patterns:
     names = either(tuple(meal_names(language)))
@@ -91,7 +97,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:since|until|till|til|by|desde|hasta)(?: (?:my|the|el|la|mi))? {names}(?: time)?"
         ),
         named=pattern(
-            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick) )*(?P<name>{names}|(?:(?<=for )|(?<=my )|(?<=me )|(?<=our )){shy}|(?<!unsweet )(?<!sweet )(?<!iced )(?<!green )(?<!black )(?<!mint )(?<!herbal )(?<!milk )(?<!ginger ){shy}(?= (?::|was) ))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready|which is|which was|that is))*(?: :| -| =)?"
+            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick) )*(?P<name>{names}|(?:(?<=for )|(?<=my )|(?<=me )|(?<=our )){shy}|{_NO_DRINK}{shy}(?= (?::|was) ))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready|which is|which was|that is))*(?: :| -| =)?"
         ),
         for_name=pattern(
             rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"

@@ -88,7 +88,7 @@ SPANISH = Lexicon(
              "salio", "medi", "me medi", "marco", "glicosa", "mi nivel"),
     meter=("medidor", "glucometro", "aparato", "maquina", "maquinita", "pantalla", "glucometer", "el",
            "aparatito", "lector"),
-    meter_says=("dice", "marca", "marque", "marcaba", "marco", "muestra", "sale", "marco", "dijo", "me dice", "indica", "pone",
+    meter_says=("dice", "marca", "marque", "marcaba", "muestra", "sale", "marco", "dijo", "me dice", "indica", "pone",
                 "solo dice", "me marca", "salio", "mostro", "me muestra", "me sale", "aparece"),
     high=("alto", "alta"),
     low=("bajo", "baja"),

@@ -3,6 +3,7 @@
 # ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM905 - word sets read best as one string
 
+import re
 from enum import Enum, auto
 from functools import cache
 
@@ -25,14 +26,14 @@ class Whose(Enum):
 
 
 @cache
-def _pattern(language: str):  # type: ignore[no-untyped-def]
+def _pattern(language: str) -> re.Pattern[str]:
     return pattern(
         f"(?P<other>{either(gathered(language, 'others'))})|(?P<own>{either(gathered(language, 'mine'))})"
     )
 
 
 @cache
-def _with_people(language: str):  # type: ignore[no-untyped-def]
+def _with_people(language: str) -> re.Pattern[str]:
     people = either(gathered(language, "others"))
     return pattern(
         f"(?:with|w|con) (?:all )?(?:(?:my|the|our|mi|mis|la|las|el|los) )?(?:{people}s?"

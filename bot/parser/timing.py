@@ -28,7 +28,8 @@ def shared_out(
             for place in known
             if place[0] not in given and here in {clauses[place[0]], clauses[place[1] - 1]}
         ]
-        chosen = _nearest(near, when, forward=when.ago == 0 and when.end in dict(near))
+        before_it = any(start == when.end for start, _ in near)
+        chosen = _nearest(near, when, forward=when.ago == 0 and before_it)  # `now 190`
         if chosen is not None:
             given[chosen[0]] = when
         elif not any(clauses[place[0]] == here for place in known):

@@ -32,9 +32,11 @@ FIELDS = (
 
 
 #: Somebody else, a question about food, or what was counted: then the number is none of one's own.
-ELSEWHERE = frozenset(
-    "he she papa mama are little night flight over house hour hours hora horas minute minutes "
-    "minuto minutos sec veces half weight error people dia k shot cuesta yo is what not no".split()
+ELSEWHERE = frozenset("he she papa mama are little night flight over house".split())
+#: Among other words these begin a question, deny, or say what the number measures.
+AMONG_OTHERS = frozenset(
+    "hour hours hora horas minute minutes minuto minutos sec veces half weight error people dia k "
+    "shot cuesta yo is what not no".split()
 )
 
 
@@ -53,7 +55,11 @@ def words_of(language: str) -> list[str]:
 def nobody_elses(language: str) -> list[str]:
     """Those that name no other person, whose number it might be (`chasing after the kids 101`)."""
     other = re.compile(rf"\b{either(gathered(language, 'others'))}\b")
-    return [word for word in words_of(language) if not other.search(word)]
+    return [
+        word
+        for word in words_of(language)
+        if not other.search(word) and AMONG_OTHERS.isdisjoint(word.split())
+    ]
 
 
 def values(unit: Unit) -> st.SearchStrategy[str]:
