@@ -67,7 +67,7 @@ def _candidates(record: Record, recent: Record, now: datetime) -> Iterator[Due]:
     person = record.participant
     if person.state is State.STOPPED:
         return
-    near = recent.since(shifted(now, -NEAR))
+    near = _near(record, now)
     for recheck in rechecks(near, now=now):
         yield Due(
             key=recheck.key,
@@ -95,6 +95,17 @@ def _candidates(record: Record, recent: Record, now: datetime) -> Iterator[Due]:
     yield from unknown_risks(person, now)
     if now < person.joined_at + 8 * DAY:
         yield from teaching(person)
+
+
+def _near(record: Record, now: datetime) -> Record:
+    """What can still ask for a test: the last two days, and from the oldest reading on that a
+    caution of these days was about (one that an edit put into an old message)."""
+    near = record.since(shifted(now, -NEAR))
+    causes = {spoken.entry.cause for spoken in near.spoke}
+    oldest = next((noted for noted in record.readings if noted.id in causes), None)
+    if oldest is None or oldest.instant >= shifted(now, -NEAR):
+        return near
+    return record.since(oldest.instant)
 
 
 def due_later(record: Record, now: datetime) -> datetime | None:

@@ -66,3 +66,36 @@ def test_an_edit_of_a_prompted_answer_stays_that_answer() -> None:
     )
     (pair,) = of_type(played, "pair")
     assert (pair["after"], pair["rise"], pair["after_minutes"]) == (154.0, 36.0, 121)
+
+
+def test_a_low_that_an_edit_puts_into_an_old_message_has_its_ladder() -> None:
+    """Its test was days ago: the ladder counts from when it was told, and an answer ends it."""
+    days_later = (
+        Story()
+        .says("12:00", "118", id="m1")
+        .says("2026-03-05 12:00", "rice and beans")
+        .says("2026-03-05 12:30", "58", edits="m1")
+    )
+    unanswered = days_later.passes("2026-03-05 13:45").play()
+    assert spoken(unanswered, "caution", "prompt") == [
+        ("12:30", "caution", "low"),
+        ("12:45", "prompt", "recheck"),
+        ("12:55", "prompt", "recheck"),
+    ]
+
+
+def test_an_answer_ends_the_ladder_of_such_a_low_and_other_prompts_come() -> None:
+    played = (
+        Story()
+        .says("12:00", "118", id="m1")
+        .says("2026-03-05 12:00", "rice and beans")
+        .says("2026-03-05 13:50", "58", edits="m1")
+        .says("2026-03-05 13:50", "125")
+        .passes("2026-03-05 16:00")
+        .play()
+    )
+    assert spoken(played, "caution", "prompt") == [
+        ("13:50", "caution", "low"),
+        ("14:00", "prompt", "after_meal"),
+        ("14:15", "prompt", "after_meal"),
+    ]
