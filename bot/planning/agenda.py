@@ -1,11 +1,11 @@
 """Everything that is due at an instant, and the next instant worth waking for."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import datetime
 
 from bot.caution.ladder import rechecks
 from bot.localtime import DAY, shifted
-from bot.participants import State
+from bot.participants import Participant, State
 from bot.planning.due import Due, Topic
 from bot.planning.prompts import after_activities, after_meals, before_meals
 from bot.planning.quiet import is_quiet
@@ -41,29 +41,62 @@ def due(record: Record, now: datetime) -> tuple[Due, ...]:
     return tuple(sorted(ready, key=lambda item: (item.at, ORDER.index(item.topic))))
 
 
+def upcoming(record: Record, now: datetime) -> tuple[Due, ...]:
+    """What has fallen due and is still worth saying, and what falls due next, soonest first.
+
+    Of what comes again and again (digests, lines that teach) the next one only. What the bot
+    answers and asks back changes nothing of it; the messages and prompts of the record do.
+    """
+    ahead = (item for item in _open(record, now) if now <= item.until)
+    return tuple(sorted(ahead, key=lambda item: item.at))
+
+
+def wake_for(ahead: Sequence[Due], now: datetime) -> datetime | None:
+    """When to wake for what is `upcoming`: for the first, at once if it is due already."""
+    return max(ahead[0].at, now) if ahead else None
+
+
 def next_wake(record: Record, now: datetime) -> datetime | None:
-    """When to wake as things stand: at the earliest due time, at once for what is due already."""
+    """When to wake as things stand."""
+    return wake_for(upcoming(record, now), now)
+
+
+def due_later(record: Record, now: datetime) -> datetime | None:
+    """When the prompt that `later` put off comes again; None if nothing waits to be put off."""
     return min(
-        (max(item.at, now) for item in _open(record, now) if item.until >= now), default=None
+        (item.at for item in _open(record, now) if item.nudge and item.at > now), default=None
     )
 
 
 def _open(record: Record, now: datetime) -> Iterator[Due]:
-    recent = record.since(shifted(now, -LOOK_BACK))
-    said = {spoken.entry.key for spoken in recent.spoke}
-    for item in _candidates(record, recent, now):
-        if item.key not in said and not _kept_quiet(record, item):
-            yield item
+    """What was not said yet and may be sent."""
+    said = record.said_since(shifted(now, -LOOK_BACK))
+
+    def is_open(item: Due) -> bool:
+        return item.key not in said and not _kept_quiet(record.participant, item)
+
+    yield from filter(is_open, _tests(record, now))
+    for series in _series(record, now):
+        yield from _next_of(filter(is_open, series), now)
 
 
-def _kept_quiet(record: Record, item: Due) -> bool:
+def _kept_quiet(person: Participant, item: Due) -> bool:
     """A prompt or note due in quiet time is dropped; a digest was put off; a recheck is sent."""
     if item.topic in (Topic.RECHECK, Topic.DIGEST):
         return False
-    return is_quiet(record.participant, item.at)
+    return is_quiet(person, item.at)
 
 
-def _candidates(record: Record, recent: Record, now: datetime) -> Iterator[Due]:
+def _next_of(series: Iterator[Due], now: datetime) -> Iterator[Due]:
+    """Of things that come one after the other: what has come, and the next one to come."""
+    for item in series:
+        yield item
+        if item.at > now:
+            return
+
+
+def _tests(record: Record, now: datetime) -> Iterator[Due]:
+    """The tests that are asked for."""
     person = record.participant
     if person.state is State.STOPPED:
         return
@@ -88,13 +121,20 @@ def _candidates(record: Record, recent: Record, now: datetime) -> Iterator[Due]:
         AHEAD,
         lambda day: testing_day(rhythm, day, person) and not person.fasts_on(day),
     )
+
+
+def _series(record: Record, now: datetime) -> Iterator[Iterator[Due]]:
+    """What comes again and again, each in the order of time."""
+    person = record.participant
+    if person.state is not State.ACTIVE:
+        return
     # A day back: a digest put off by quiet time belongs to the evening before.
-    yield from digests(recent, shifted(now, -DAY))
+    yield digests(record, shifted(now, -DAY))
     if person.silent:
         return
-    yield from unknown_risks(person, now)
+    yield unknown_risks(person, now)
     if now < person.joined_at + 8 * DAY:
-        yield from teaching(person)
+        yield teaching(person, now)
 
 
 def _near(record: Record, now: datetime) -> Record:
@@ -106,20 +146,3 @@ def _near(record: Record, now: datetime) -> Record:
     if oldest is None or oldest.instant >= shifted(now, -NEAR):
         return near
     return record.since(oldest.instant)
-
-
-def due_later(record: Record, now: datetime) -> datetime | None:
-    """When the prompt that `later` put off comes again; None if nothing waits to be put off."""
-    return min(
-        (item.at for item in _open(record, now) if item.nudge and item.at > now), default=None
-    )
-
-
-def upcoming(record: Record, now: datetime) -> tuple[Due, ...]:
-    """What falls due from `now` on, or has fallen due and is still worth saying, soonest first."""
-    return tuple(
-        sorted(
-            (item for item in _open(record, now) if now <= item.until),
-            key=lambda item: item.at,
-        )
-    )

@@ -36,12 +36,12 @@ def may_raise(meal: Noted[Meal]) -> bool:
 
 def after_meals(record: Record) -> Iterator[Due]:
     """Two hours after the start of the newest meal, and one nudge."""
-    meals = [meal for meal in record.meals if meal.entry.started_at is not None and may_raise(meal)]
-    if not meals:
+    begun = (meal for meal in reversed(record.meals) if meal.entry.started_at is not None)
+    meal = next(filter(may_raise, begun), None)
+    start = meal.entry.started_at if meal is not None else None
+    if meal is None or start is None:
         return
-    meal = meals[-1]
-    start = meal.entry.started_at
-    if start is None or any(counts_after(reading, meal, 90, 150) for reading in record.readings):
+    if any(counts_after(reading, meal, 90, 150) for reading in record.readings):
         return
     until = shifted(start, AFTER_UNTIL)
     prompt = Due(
@@ -91,6 +91,8 @@ def spoken_at(record: Record, prompt: Due) -> Noted[Spoke] | None:
 
 def after_activities(record: Record) -> Iterator[Due]:
     """Ten minutes after an activity's end, if no reading came with it; one a local day."""
+    if not record.activities:
+        return
     zone = record.participant.zone
     prompted = {
         local_date(spoken.at, zone): spoken.entry.key

@@ -40,10 +40,11 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
             yield Due(key=key, topic=Topic.WEEKLY_QUESTION, at=at, until=until)
 
 
-def teaching(person: Participant) -> Iterator[Due]:
-    """One line a day on how to test, in the first days after joining."""
+def teaching(person: Participant, now: datetime) -> Iterator[Due]:
+    """One line a day on how to test, in the first days after joining: from today's on."""
     joined = local_date(person.joined_at, person.zone)
-    for number in range(TEACHING_LINES):
+    days = (local_date(now, person.zone) - joined).days
+    for number in range(max(days - 1, 0), TEACHING_LINES):
         day = joined + (number + 1) * DAY
         at = at_local(day, TEACHING_AT, person.zone)
         until = shifted(at, TEACHING_KEEPS)

@@ -99,6 +99,10 @@ class Record:
         """Tell whether the bot has already said the thing with this key."""
         return any(spoken.entry.key == key for spoken in reversed(self.spoke))
 
+    def said_since(self, instant: datetime) -> frozenset[str]:
+        """The keys of everything that the bot has said from an instant on."""
+        return frozenset(spoken.entry.key for spoken in _since(self.spoke, instant.timestamp()))
+
     def wrote_between(self, start: datetime, end: datetime) -> bool:
         """Tell whether the participant wrote anything from `start` to `end`, both included."""
         place = bisect_right(self.wrote, end.timestamp(), key=_SECONDS)

@@ -11,7 +11,6 @@ from bot.entries import (
 )
 from bot.glucose.pairs import Status, pairs
 from bot.localtime import in_zone
-from bot.planning.agenda import upcoming
 from bot.planning.asked import PLATE
 from bot.planning.due import Topic
 from bot.record import Noted, Wondered
@@ -109,7 +108,7 @@ def next_text(about: Replying, lines: list[str]) -> Iterator[str]:
         return
     following = [
         due
-        for due in upcoming(about.recent, about.now)
+        for due in about.ahead
         if due.topic in NAMED_NEXT and due.at > about.now + timedelta(minutes=1)
     ]
     if following:

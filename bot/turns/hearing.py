@@ -14,8 +14,9 @@ from bot.entries import Ask, By, Doubt, Reading, Request, What
 from bot.localtime import fixed, shifted
 from bot.messages import Content, Incoming, Kind
 from bot.parser import read
-from bot.planning.agenda import next_wake
+from bot.planning.agenda import upcoming, wake_for
 from bot.planning.asked import PLATE, asked
+from bot.planning.due import Due
 from bot.record import Body, Record, Wondered, Wrote, fold
 from bot.turns.answering import answer, is_complete
 from bot.turns.entering import enter
@@ -172,10 +173,13 @@ def _respond(
     )
     _caution(heard, cautions)
     granted = _grant(heard, facts)
+    # Nothing that is answered or asked back from here on changes what falls due.
+    ahead = upcoming(book.record, heard.now)
     lines = reply_lines(
         Replying(
             before=book.before.since(shifted(heard.now, -REPLIES_LOOK_BACK)),
             recent=book.record.since(shifted(heard.now, -REPLIES_LOOK_BACK)),
+            ahead=ahead,
             book=book,
             facts=facts,
             new=new,
@@ -208,7 +212,7 @@ def _respond(
         lines.append(one.text)
         buttons = one.buttons or buttons
     erase = answered is not None and answered.erase
-    return _close(heard, lines, buttons=buttons, granted=granted, erase=erase)
+    return _close(heard, lines, ahead=ahead, buttons=buttons, granted=granted, erase=erase)
 
 
 def _asked_now(book: Notebook) -> list[Wondered]:
@@ -264,12 +268,15 @@ def _close(
     heard: _Heard,
     lines: list[str],
     *,
+    ahead: tuple[Due, ...] | None = None,
     buttons: tuple[str, ...] = (),
     granted: list[Granted] | None = None,
     erase: bool = False,
 ) -> Turn:
     """One reply with all lines, and the turn."""
     book, now = heard.book, heard.now
+    if ahead is None:
+        ahead = upcoming(book.record, now)
     extras = granted or []
     book.say(
         Kind.REPLY,
@@ -284,7 +291,7 @@ def _close(
         participant=book.person,
         events=tuple(book.new),
         says=tuple(book.says),
-        wake_at=None if erase else next_wake(book.record, now),
+        wake_at=None if erase else wake_for(ahead, now),
         erase=erase,
         record=book.record,
     )

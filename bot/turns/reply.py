@@ -11,7 +11,7 @@ from bot.entries import (
 )
 from bot.glucose.pairs import Pair, pairs
 from bot.localtime import in_zone
-from bot.planning.agenda import upcoming
+from bot.planning.due import Due
 from bot.record import Noted, Record
 from bot.turns.facts import Fact
 from bot.turns.notebook import Notebook
@@ -21,11 +21,12 @@ from bot.words.language import Language
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Replying:
     """What a reply is made from. `recent` is what stands of the
-    last days, `before` the same as the turn found it. `unwell`: the message tells of a symptom
-    or a wrong dose, and no goal is judged beside its caution."""
+    last days, `before` the same as the turn found it, `ahead` what falls due next. `unwell`: the
+    message tells of a symptom or a wrong dose, and no goal is judged beside its caution."""
 
     before: Record
     recent: Record
+    ahead: tuple[Due, ...]
     book: Notebook
     facts: tuple[Fact, ...]
     new: frozenset[int]
@@ -53,5 +54,5 @@ def pair_after(record: Record, id_: int) -> Pair | None:
 def due_at(about: Replying, key: str) -> datetime | None:
     """When the prompt with this key falls due, on the participant's clock as it will be then;
     None if it does not come."""
-    at = next((due.at for due in upcoming(about.recent, about.now) if due.key == key), None)
+    at = next((due.at for due in about.ahead if due.key == key), None)
     return at and in_zone(at, about.book.person.zone)

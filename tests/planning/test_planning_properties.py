@@ -8,10 +8,16 @@ from zoneinfo import ZoneInfo
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot.entries import Ask
 from bot.localtime import local_date
 from bot.messages import Kind
+from bot.participants import State
+from bot.planning.agenda import next_wake, upcoming
+from bot.planning.due import Topic
 from bot.planning.quiet import after_quiet, is_quiet
-from bot.record import fold
+from bot.planning.weekly import digests, teaching, unknown_risks
+from bot.record import Body, Event, Record, Spoke, Wondered, fold
+from bot.record.fold import extended
 from tests.planning.living import Life, person
 
 #: Zones with and without changes of the clock: an hour, half an hour, at midnight, never.
@@ -114,6 +120,59 @@ def test_the_record_folded_step_by_step_is_the_record_folded_at_once(life: Life)
     assert life.record is not None
     for name in ("readings", "meals", "treatments", "activities", "wrote", "spoke", "wondered"):
         assert getattr(life.record, name) == getattr(whole, name)
+
+
+@st.composite
+def moments(draw: st.DrawFn) -> tuple[Record, datetime]:
+    """A record at some moment of a life, soon after something was said."""
+    life = draw(lives())
+    index = draw(st.integers(0, len(life.events) - 1))
+    now = life.events[index].at + timedelta(minutes=draw(st.integers(0, 180)))
+    return fold(life.participant, (event for event in life.events if event.at <= now)), now
+
+
+#: What the bot answers, and what it asks back.
+TALK = st.sampled_from(
+    [
+        Wondered(topic="moment", events=(1,)),
+        Wondered(ask=Ask.WHEN_DONE),
+        Spoke(kind=Kind.REPLY, about=None, key="reply:0"),
+    ]
+)
+
+
+@given(moments(), st.lists(TALK, min_size=1, max_size=3))
+def test_what_is_answered_and_asked_back_changes_nothing_of_what_falls_due(
+    moment: tuple[Record, datetime], talk: list[Body]
+) -> None:
+    """So a turn may look ahead once, before its reply is worded."""
+    record, now = moment
+    more = [
+        Event(id=record.last_id + number, at=now, body=body, message="0")
+        for number, body in enumerate(talk, 1)
+    ]
+    assert upcoming(extended(record, more), now) == upcoming(record, now)
+
+
+@given(moments())
+def test_nobody_is_woken_later_than_for_the_first_thing_that_may_be_said(
+    moment: tuple[Record, datetime],
+) -> None:
+    record, now = moment
+    person = record.participant
+    if person.state is not State.ACTIVE or person.silent:
+        return
+    wake_at = next_wake(record, now)
+    every = (
+        *digests(record, now - timedelta(days=1)),
+        *unknown_risks(person, now),
+        *(teaching(person, person.joined_at) if now < person.joined_at + timedelta(days=8) else ()),
+    )
+    for item in every:
+        kept_quiet = item.topic is not Topic.DIGEST and is_quiet(person, item.at)
+        if not record.said(item.key) and not kept_quiet and item.until >= now:
+            assert wake_at is not None
+            assert wake_at <= max(item.at, now)
 
 
 @given(st.sampled_from(ZONES), STARTS, CLOCKS, CLOCKS, CLOCKS)
