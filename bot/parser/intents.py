@@ -126,13 +126,16 @@ RULES = (
     _rule(What.HELP, "help_said", "using lost program see hand"),
     _rule(What.HELP, "lost using", "program help_said"),
     # another time: behind everything that holds one
-    _rule(What.LATER, "later_said", "ask_me when_free when_then linger minutes number not_now"),
-    _rule(What.LATER, "ask_me when_free", "linger not_now"),
-    _rule(What.LATER, "ask_me when_then", "linger not_now"),
-    _rule(What.LATER, "ask_me minutes", "linger number again not_now"),
-    _rule(What.LATER, "linger minutes", "number not_now"),
-    _rule(What.LATER, "when_free", "linger number"),
+    _rule(What.LATER, "later_said", "ask_me when_free when_then linger minutes number not_now kept"),
+    _rule(What.LATER, "ask_me when_free", "linger not_now kept"),
+    _rule(What.LATER, "ask_me when_then", "linger not_now kept"),
+    _rule(What.LATER, "ask_me minutes", "linger number again not_now kept"),
+    _rule(What.LATER, "linger minutes", "number not_now kept"),
+    _rule(What.LATER, "when_free", "linger number kept"),
 )  # fmt: skip
+
+#: What may lead in to `remind me in 30`.
+_LED = {GLUE, "kept"}
 
 #: Thanks and greetings, looked for when nothing else was found.
 _SOCIAL = frozenset({"kind", "hail", "pleased"})
@@ -156,7 +159,7 @@ def asked_for(
     said = [segment.tags for segment in segments(page, start, end, language) or ()]
     if not said:
         return None
-    if glue and all(GLUE in tags for tags in said):
+    if glue and all(tags & _LED for tags in said):
         return next(rule for rule in RULES if rule.what is only)
     told = frozenset().union(*said)
     rules = sorted(

@@ -99,7 +99,7 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
         return Understood(entries=(Request(what=What.CHATTER),))
     if (request := requests.whole(page, language, asked=asked)) is not None:
         return Understood(entries=(request,))
-    if (skip := skips.find(page, language, asked=asked)) is not None:
+    if (skip := skips.find(page, language, asked=asked, by=context.by)) is not None:
         return Understood(entries=(skip,))
     dishes = food.find(_copy(page), language)
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}

@@ -38,6 +38,8 @@ _OTHERWISE = frozenset(
     "comi comiendo comer siento quise luego despues antes era fue ayuda quiero desayuno almuerzo cena "
     "ask remind recuerdame walked ran".split()
 )
+#: What is not done is no reason for it (`hoy no me mido`).
+_ITSELF = frozenset({"", "me mido", "me checo", "me pincho", "me pico", "me mide", "se mide"})
 _CANNOT = (
     r"(?:i |we |he |she )?(?:just )?(?:cant|cannot|can not|couldnt|could not|wont|will not|unable to|not able to|not gonna|not going to|wont be able to|didnt|did not|not|no puedo|no pude|no podemos|no pudo|no puede)"
     r" (?:be )?(?:test|testing|check|checking|measure|measuring|do it|do the test|take it|prick|medir|medirme|medirse|pincharme|pincharse|checarme|hacerlo)(?: (?:my|the|his|her) (?:sugar|blood|glucose|finger))?"
@@ -47,11 +49,16 @@ _CANNOT = (
 _TAIL = r"(?: (?:today|now|again|sorry|please|pls|thanks|for now|muna|po|na|lang|lah|abeg|o|tonight|this time|hoy|ahora|gracias|perdon|,|\.|!|right now|yet|ok|okay))*"
 
 
+#: Refuses only where a reading is asked for (`at work cant`).
+_BARE = r"|(?:i |we |he |she )?(?:just )?(?:cant|can not|cannot|cyah|cyaan|no fit|cant do|cant now|not now|not today|no can do|no puedo|no se puede|ahora no|hoy no)"
+
+
 @cache
-def _because(language: str) -> re.Pattern[str]:
+def _because(language: str, asked: bool) -> re.Pattern[str]:
     named = either(gathered(language, "skip"))
+    bare = _BARE if asked else ""
     return re.compile(
-        rf"(?:(?:sorry|hi|hello|oh|well|perdon|hola|nah|nope) (?:, )?|no , )*(?P<why>.+?)(?: (?:so|,|\.|;|-|and|but|y|asi que|entonces|por eso|pero|therefore))* (?P<skip>{_CANNOT}|(?<=[,.;] ){named}){_TAIL}"
+        rf"(?:(?:sorry|hi|hello|oh|well|perdon|hola|nah|nope) (?:, )?|no , )*(?P<why>.+?)(?: (?:so|,|\.|;|-|and|but|y|asi que|entonces|por eso|pero|therefore))* (?P<skip>{_CANNOT}|(?<=[,.;] ){named}{bare}){_TAIL}"
     )
 
 
@@ -64,14 +71,14 @@ def find(page: Page, words: str, language: str, *, asked: bool) -> tuple[int, in
         span = _told(page, match, language)
         if span is not None and words[span[0] :].split(maxsplit=1)[0] in _STARTS:
             return span
-    match = _because(language).fullmatch(words)
+    match = _because(language, asked).fullmatch(words)
     return _told(page, match, language) if match else None
 
 
 def _told(page: Page, match: re.Match[str], language: str) -> tuple[int, int] | None:
     why = match["why"].strip(" ,.;-")
     said = set(why.split())
-    if not why or not any(word.isalpha() for word in said) or said & _OTHERWISE:
+    if why in _ITSELF or not any(word.isalpha() for word in said) or said & _OTHERWISE:
         return None
     done = activity.find(Page(page.shown, page.tokens), language)
     if any(doing.over and not activity.unfinished(page, doing) for doing in done):

@@ -7,8 +7,8 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from bot.entries import Skip, Strips
-from bot.parser import refusals
+from bot.entries import By, Skip, Strips
+from bot.parser import refusals, whereabouts
 from bot.parser.concepts import Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
@@ -57,12 +57,12 @@ _FORGOT_A_THING = re.compile(
 )
 
 
-def find(page: Page, language: str, *, asked: bool) -> Skip | None:
+def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | None:
     """A message that is nothing but a skip. `asked` is whether a reading is asked for."""
-    if _off_the_scale(page):
+    words = _words(page)
+    if _off_the_scale(page) or _DESPAIR.search(words):
         return None
     patterns = _patterns(language)
-    words = _words(page)
     if asked and patterns.soft.fullmatch(words.replace(" ,", "")):
         return Skip()
     if match := patterns.reason.fullmatch(words):
@@ -76,8 +76,18 @@ def find(page: Page, language: str, *, asked: bool) -> Skip | None:
         return Skip(reason=_typed(page, match.start("why"), match.end("why")))
     if (why := refusals.find(page, words, language, asked=asked)) is not None:
         return Skip(reason=_typed(page, *why))
-    return _by_meaning(page, language, asked=asked)
+    if (skip := _by_meaning(page, language, asked=asked)) is not None:
+        return skip
+    why = whereabouts.find(page, words, language, by) if asked else None
+    return Skip(reason=_typed(page, *why)) if why is not None else None
 
+
+#: May be said of a test or of all there is: asked about.
+_DESPAIR = re.compile(
+    r"\b(?:cant|can not|cannot|dont want to) (?:do|take|bear|stand|handle|face) (?:this|it|that) "
+    r"(?:anymore|any more|any longer|no more)\b|\b(?:cant|cannot|can not) (?:go on|cope)\b"
+    r"|\bno (?:puedo|aguanto|doy) mas\b|\b(?:give|giving) up\b|\bme rindo\b"
+)
 
 #: What a meter shows beyond its scale, as it shows it.
 _SHOWN = re.compile(r"\b(?:HI|LO|HIGH|LOW)\b")

@@ -59,7 +59,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         remove me from {this|here|the program|the programme|the bot}, i quit, i want out, count me out, leave me alone
         leave me be, let me be, go away, i'm done with {this|you|it}, i am done with {this|you|it}, im out
         i'm out, i want to leave, leave the program, leave the programme, want to drop out
-        drop out, dropping out, i give up, sign off, unenroll me, don't want to do this( any more| anymore)
+        drop out, dropping out, sign off, unenroll me, don't want to do this( any more| anymore)
         do not want to do this( any more| anymore), not interested( any more| anymore), no longer interested
         shut up, get lost, stop stop, stop it, stop all, stop this, stop already
         """,
@@ -303,12 +303,15 @@ _BLOCKS: Final[Mapping[str, str]] = {
     # later
     "later_said": """
         later, 1 {minute|min|sec|second|moment|mo|tick}, ltr, laters, latr, not yet, in a bit, in a while, in a little while, in a minute, in a moment, in a sec, in a mo, in a jiffy, in a tick, soon, snooze, wait, one moment, a moment, one sec, a sec, a second, a minute, a mo, one minute, hang on, hold on, hold up, hold your horses, bear with me, give me a {minute|sec|second|moment|mo|bit|tick}, give me a few( minutes| mins), few more minutes, a few minutes, couple of minutes, couple more minutes, few minutes, need more time, more time
-        bit later, a bit later, maybe later, little later, a little later, later on, remind me, shortly, will do later, busy, busy now, busy right now, in a meeting, driving, driving now, at work, not right this {second|minute|moment}, one tick, two ticks, 2 ticks, this evening, jiffy, just a min, a min, one min, back soon, brb, in a few, in a bit mate, just now busy, small small time, wait small, when i can, when i get a chance, soonish, need a few minutes, need a minute, need a moment, not ready, not ready yet, still eating
+        bit later, a bit later, maybe later, little later, a little later, later on, remind me, shortly, will do later, not right this {second|minute|moment}, one tick, two ticks, 2 ticks, this evening, jiffy, just a min, a min, one min, back soon, brb, in a few, in a bit mate, small small time, wait small, when i can, when i get a chance, soonish, need a few minutes, need a minute, need a moment, not ready, not ready yet, still eating
+        """,
+    "kept": """
+        busy, busy now, busy right now, in a meeting, driving, driving now, at work, on the bus, on the train, in the car, in traffic, in the middle of something, on a call, on the phone, in class, at church, out and about, at the shop, at the shops
         """,
     "not_now": "not now, not right now, can't right now, can't now, cannot right now",
     "when_free": """
         when {i|we} {get|am|are|come|have|finish|can|arrive|reach|wake}, once {i|we} {get|am|are|come|have|finish|arrive}, as soon as {i|we} {get|am|can|come|have}, at home, not home yet, not home, home in, not at home
-        i'm not home yet, on the bus, on the train, on my way home, on the way home, in the car, in traffic, in the middle of something, on a call, on the phone, my meter is upstairs, in class, at church, out and about, at the shop, at the shops, when free, not there yet
+        i'm not home yet, on my way home, on the way home, my meter is upstairs, when free, not there yet
         """,
     "when_then": """
         after {work|the meeting|church|school|lunch|dinner|class|this|my meeting|my shift|breakfast|my shower|prayers|mass|this call|the call}
