@@ -14,7 +14,14 @@ from functools import lru_cache
 from math import floor
 
 from bot.entries import Meal, Moment, OffScale, Reading
-from bot.glucose.readings import Settled, any_up_to, eaten_instants, is_free_drink, settled
+from bot.glucose.readings import (
+    Settled,
+    any_up_to,
+    eaten_instants,
+    follow_each_other,
+    is_free_drink,
+    settled,
+)
 from bot.participants import Participant
 from bot.record import Noted, Record
 from bot.record.fold import is_low, when
@@ -78,18 +85,9 @@ class Pair:
         return None if before is None or after is None else (before, after)
 
 
-@dataclass(frozen=True, slots=True)
-class _Placed:
-    """A reading that may take a place, with the instants (seconds) by which it may be chosen."""
-
-    settled: Settled
-    own: float
-    place: float
-
-
 #: How well a reading suits a meal that starts at an instant: smaller is better, None not at all.
 Rank = tuple[float, ...]
-Suits = Callable[[_Placed, float], Rank | None]
+Suits = Callable[[Settled, float], Rank | None]
 
 
 # A turn asks several times about one record; records are equal if they are the same one.
@@ -97,9 +95,9 @@ Suits = Callable[[_Placed, float], Rank | None]
 def pairs(record: Record) -> tuple[Pair, ...]:
     """A pair for every meal with a known start, open ones too, in the order of their start."""
     meals = [noted for noted in record.meals if noted.entry.started_at is not None]
-    meals.sort(key=lambda noted: (_start(noted), noted.at, noted.entry.text, noted.id))
-    readings = settled(record)
-    places = _places(readings)
+    if not follow_each_other(meals):
+        meals.sort(key=lambda noted: (_start(noted), noted.at, noted.entry.text, noted.id))
+    places = _places(settled(record))
     # Water never takes a reading away from a plate of food, whichever came first.
     choosers = sorted(meals, key=lambda noted: is_free_drink(noted.entry))
     befores = _assign(choosers, places, _suits_before, (BEFORE_EARLIEST, BEFORE_LATEST))
@@ -130,43 +128,41 @@ def _start(meal: Noted[Meal]) -> float:
     return meal.seconds
 
 
-def _places(readings: Iterable[Settled]) -> list[_Placed]:
+def _places(readings: Iterable[Settled]) -> list[Settled]:
     """Readings that may take a place, by the instant of that place."""
-    placed = [
-        _Placed(settled=one, own=one.noted.seconds, place=one.at.timestamp())
-        for one in readings
-        if one.at is not None and one.noted.entry.taken_at is not None and not one.doubtful
-    ]
+    placed = [one for one in readings if one.at is not None and not one.doubtful]
+    if follow_each_other(one.place for one in placed):
+        return placed
     return sorted(placed, key=_content)
 
 
-def _content(placed: _Placed) -> tuple[float, float, datetime, float]:
+def _content(one: Settled) -> tuple[float, float, datetime, float]:
     """Orders readings by what they are, so that the order of arrival decides nothing."""
-    noted = placed.settled.noted
+    noted = one.noted
     value = noted.entry.mg_dl
-    return (placed.place, placed.own, noted.at, -1.0 if value is None else value)
+    return (one.place.seconds, noted.seconds, noted.at, -1.0 if value is None else value)
 
 
-def _suits_before(placed: _Placed, start: float) -> Rank | None:
-    if placed.settled.moment in NOT_BEFORE:
+def _suits_before(one: Settled, start: float) -> Rank | None:
+    if one.moment in NOT_BEFORE:
         return None
     distances = [
         abs(instant - start)
-        for instant in (placed.place, placed.own)
+        for instant in _instants(one)
         if BEFORE_EARLIEST <= instant - start <= BEFORE_LATEST
     ]
     if not distances:
         return None
-    return (placed.settled.moment is not Moment.BEFORE_MEAL, min(distances))
+    return (one.moment is not Moment.BEFORE_MEAL, min(distances))
 
 
-def _suits_after(placed: _Placed, start: float) -> Rank | None:
-    if placed.settled.moment in NOT_AFTER:
+def _suits_after(one: Settled, start: float) -> Rank | None:
+    if one.moment in NOT_AFTER:
         return None
-    unstated = placed.settled.moment is not Moment.AFTER_MEAL
+    unstated = one.moment is not Moment.AFTER_MEAL
     ranks = [
         (not _in_time(instant - start), unstated, abs(instant - start - AFTER_BEST))
-        for instant in (placed.place, placed.own)
+        for instant in _instants(one)
         if OFF_TIME_EARLIEST <= instant - start <= OFF_TIME_LATEST
     ]
     return min(ranks, default=None)
@@ -178,14 +174,14 @@ def _in_time(since_start: float) -> bool:
 
 def _assign(
     meals: Iterable[Noted[Meal]],
-    places: Sequence[_Placed],
+    places: Sequence[Settled],
     suits: Suits,
     window: tuple[float, float],
-) -> dict[int, _Placed]:
+) -> dict[int, Settled]:
     """Give each meal in turn the most suitable reading that is still free."""
-    instants = [placed.place for placed in places]
+    instants = [one.place.seconds for one in places]
     taken: set[int] = set()
-    chosen: dict[int, _Placed] = {}
+    chosen: dict[int, Settled] = {}
     for meal in meals:
         start = _start(meal)
         # A repeat's place lies up to half an hour before its own instant.
@@ -219,10 +215,10 @@ class _Context:
     eaten: Sequence[float]
     lows: Sequence[float]
 
-    def pair(self, meal: Noted[Meal], before: _Placed | None, after: _Placed | None) -> Pair:
+    def pair(self, meal: Noted[Meal], before: Settled | None, after: Settled | None) -> Pair:
         earlier, later = _noted(before), _noted(after)
-        unconfirmed = [one.settled.unconfirmed if one else False for one in (before, after)]
-        minutes = None if after is None else (after.own - _start(meal)) / MINUTE
+        unconfirmed = [one.unconfirmed if one else False for one in (before, after)]
+        minutes = None if after is None else (after.noted.seconds - _start(meal)) / MINUTE
         return Pair(
             meal=meal,
             before=earlier,
@@ -243,13 +239,13 @@ class _Context:
             unconfirmed=any(unconfirmed),
         )
 
-    def _status(self, start: float, before: _Placed | None, after: _Placed | None) -> Status:
+    def _status(self, start: float, before: Settled | None, after: Settled | None) -> Status:
         if after is None:
             return Status.NO_AFTER
-        readings = [one.settled.noted.entry for one in (before, after) if one is not None]
-        if self._ate_again(start, after.own):
+        readings = [one.noted.entry for one in (before, after) if one is not None]
+        if self._ate_again(start, after.noted.seconds):
             return Status.ATE_AGAIN
-        if not (_in_time(after.place - start) or _in_time(after.own - start)):
+        if not any(_in_time(instant - start) for instant in _instants(after)):
             return Status.OFF_TIME
         low_before = any_up_to(self.lows, start - LOW_REACHES, start)
         if low_before or any(is_low(one, self.participant.limits) for one in readings):
@@ -263,8 +259,13 @@ class _Context:
         return index < len(self.eaten) and self.eaten[index] < until
 
 
-def _noted(placed: _Placed | None) -> Noted[Reading] | None:
-    return None if placed is None else placed.settled.noted
+def _instants(one: Settled) -> tuple[float, float]:
+    """The instants (seconds) by which a reading may be chosen: of its place, and its own."""
+    return one.place.seconds, one.noted.seconds
+
+
+def _noted(one: Settled | None) -> Noted[Reading] | None:
+    return None if one is None else one.noted
 
 
 def _rise(before: Noted[Reading] | None, after: Noted[Reading] | None) -> float | None:

@@ -11,7 +11,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import lru_cache
+from itertools import pairwise
 from math import inf
+from typing import Any
 
 from bot.entries import FoodKind, Meal, Moment, OffScale, Reading
 from bot.participants import Limits
@@ -32,17 +34,22 @@ class Settled:
     """A reading with what later readings made of it.
 
     `moment` and `at` are the ones to pair it by: a washed repeat has those of the reading whose
-    place it takes (its own instant stays in `noted.entry.taken_at`); `at` is None where the
-    instant is unknown. `doubtful`: overruled by a washed repeat. `surprising`: far from the last
-    one; `unconfirmed`: surprising, and no later one was near it.
+    `place` it takes (its own instant stays in `noted.entry.taken_at`), any other is in its own.
+    `doubtful`: overruled by a washed repeat. `surprising`: far from the last one; `unconfirmed`:
+    surprising, and no later one was near it.
     """
 
     noted: Noted[Reading]
     moment: Moment
     doubtful: bool
-    at: datetime | None
+    place: Noted[Reading]
     surprising: bool = False
     unconfirmed: bool = False
+
+    @property
+    def at(self) -> datetime | None:
+        """The instant of its place; None where it is unknown."""
+        return self.place.entry.taken_at
 
 
 def is_high(reading: Reading, limits: Limits) -> bool:
@@ -99,7 +106,7 @@ def settled(record: Record) -> tuple[Settled, ...]:
             noted=noted,
             moment=_moment(noted, places.get(noted.id)),
             doubtful=noted.id in doubtful,
-            at=places.get(noted.id, noted).entry.taken_at,
+            place=places.get(noted.id, noted),
             surprising=noted.id in surprises,
             unconfirmed=noted.id in surprises and noted.id not in confirmed,
         )
@@ -116,9 +123,16 @@ def surprising(record: Record, reading: Noted[Reading]) -> bool:
     return any(one.surprising for one in settled(record) if one.noted.id == reading.id)
 
 
+def follow_each_other(notes: Iterable[Noted[Any]]) -> bool:
+    """Whether no two notes of a record share an instant, so that they are in order already."""
+    return all(one.seconds < other.seconds for one, other in pairwise(notes))
+
+
 def _timed(readings: Iterable[Noted[Reading]]) -> list[Noted[Reading]]:
     """Readings whose instant is known, in an order that does not depend on their arrival."""
     known = [noted for noted in readings if noted.entry.taken_at is not None]
+    if follow_each_other(known):
+        return known
     return sorted(known, key=lambda noted: (_taken(noted), noted.at, _number(noted), noted.id))
 
 

@@ -70,7 +70,7 @@ def due_later(record: Record, now: datetime) -> datetime | None:
 
 def _open(record: Record, now: datetime) -> Iterator[Due]:
     """What was not said yet and may be sent."""
-    said = record.said_since(shifted(now, -LOOK_BACK))
+    said = {spoken.entry.key for spoken in record.spoke_since(shifted(now, -LOOK_BACK))}
 
     def is_open(item: Due) -> bool:
         return item.key not in said and not _kept_quiet(record.participant, item)

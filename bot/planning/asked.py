@@ -67,8 +67,8 @@ def answered_prompts(record: Record, now: datetime) -> tuple[str, ...]:
 
     A recheck is not among them: what follows a low is the caution's to decide.
     """
-    recent = record.since(shifted(now, -AFTER_TO))
-    prompts = (spoken for spoken in recent.spoke if spoken.entry.kind is Kind.PROMPT)
+    recent = record.spoke_since(shifted(now, -AFTER_TO))
+    prompts = (spoken for spoken in recent if spoken.entry.kind is Kind.PROMPT)
     return tuple(spoken.entry.key for spoken in prompts if _is_answered(record, spoken))
 
 

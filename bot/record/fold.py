@@ -1,7 +1,7 @@
 """Events folded into a record of what stands now."""
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from operator import attrgetter
@@ -99,9 +99,9 @@ class Record:
         """Tell whether the bot has already said the thing with this key."""
         return any(spoken.entry.key == key for spoken in reversed(self.spoke))
 
-    def said_since(self, instant: datetime) -> frozenset[str]:
-        """The keys of everything that the bot has said from an instant on."""
-        return frozenset(spoken.entry.key for spoken in _since(self.spoke, instant.timestamp()))
+    def spoke_since(self, instant: datetime) -> tuple[Noted[Spoke], ...]:
+        """What the bot has said from an instant on."""
+        return _since(self.spoke, instant.timestamp())
 
     def wrote_between(self, start: datetime, end: datetime) -> bool:
         """Tell whether the participant wrote anything from `start` to `end`, both included."""
@@ -111,11 +111,9 @@ class Record:
     def since(self, instant: datetime) -> "Record":
         """The same record from an instant on: for what looks back no further than that."""
         start = instant.timestamp()
-        fields: dict[str, Any] = {name: _since(notes, start) for name, notes in self._notes()}
+        notes = (_since(notes, start) for notes in _ALL_NOTES(self))
+        fields: dict[str, Any] = dict(zip(_FIELDS, notes, strict=True))
         return Record(participant=self.participant, last_id=self.last_id, **fields)
-
-    def _notes(self) -> Iterator[tuple[str, tuple[Noted[Any], ...]]]:
-        return zip(_FIELDS, _ALL_NOTES(self), strict=True)
 
 
 def _since(notes: tuple[Noted[T], ...], start: float) -> tuple[Noted[T], ...]:
@@ -125,26 +123,24 @@ def _since(notes: tuple[Noted[T], ...], start: float) -> tuple[Noted[T], ...]:
 
 
 #: The field of a record that holds what was told of each kind.
-_FIELDS: Mapping[str, type] = {
-    "readings": Reading,
-    "told": Meal,
-    "told_treatments": Treatment,
-    "activities": Activity,
-    "symptoms": Symptom,
-    "skips": Skip,
-    "strips": Strips,
-    "steps": StepTaken,
-    "answers": Answer,
-    "requests": Request,
-    "wrote": Wrote,
-    "spoke": Spoke,
-    "wondered": Wondered,
-    "meals": Meal,
-    "treatments": Treatment,
+_TOLD: Mapping[type, str] = {
+    Reading: "readings",
+    Meal: "told",
+    Treatment: "told_treatments",
+    Activity: "activities",
+    Symptom: "symptoms",
+    Skip: "skips",
+    Strips: "strips",
+    StepTaken: "steps",
+    Answer: "answers",
+    Request: "requests",
+    Wrote: "wrote",
+    Spoke: "spoke",
+    Wondered: "wondered",
 }
+#: All fields that hold notes: the last two are worked out from the others.
+_FIELDS = (*_TOLD.values(), "meals", "treatments")
 _ALL_NOTES: Callable[[Record], tuple[tuple[Noted[Any], ...], ...]] = attrgetter(*_FIELDS)
-#: Those that are worked out from the others.
-_DERIVED = ("meals", "treatments")
 #: Those that decide which meals were eaten against a low.
 _PARTING = frozenset({Reading, Meal, Treatment})
 
@@ -182,16 +178,23 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
         fresh.setdefault(type(event.body), []).append(event)
     fields: dict[str, Any] = {
         name: _merged(getattr(record, name), fresh.get(kind, ()), gone)
-        for name, kind in _FIELDS.items()
-        if name not in _DERIVED and (gone or kind in fresh)
+        for kind, name in _TOLD.items()
+        if gone or kind in fresh
     }
-    grown = replace(record, **fields, last_id=max(record.last_id, ordered[-1].id))
-    return _parted(grown) if gone or _PARTING & fresh.keys() else grown
+    if gone or _PARTING & fresh.keys():
+        fields |= _parted(
+            fields.get("told", record.told),
+            fields.get("told_treatments", record.told_treatments),
+            fields.get("readings", record.readings),
+            record.participant.limits,
+        )
+    return replace(record, **fields, last_id=max(record.last_id, ordered[-1].id))
 
 
 def of(record: Record, participant: Participant) -> Record:
     """The same record after the participant's settings have changed."""
-    return _parted(replace(record, participant=participant))
+    parted = _parted(record.told, record.told_treatments, record.readings, participant.limits)
+    return replace(record, participant=participant, **parted)
 
 
 def when(noted: Noted[T]) -> datetime:
@@ -219,15 +222,20 @@ def _merged(
     return tuple(sorted((*notes, *fresh), key=_PLACE))
 
 
-def _parted(record: Record) -> Record:
+def _parted(
+    told: tuple[Noted[Meal], ...],
+    told_treatments: tuple[Noted[Treatment], ...],
+    readings: tuple[Noted[Reading], ...],
+    limits: Limits,
+) -> dict[str, Any]:
     """Take out of the meals what was eaten against a low.
 
     Worked out here and not when it is heard, so that a correction of the low turns the
     sugar back into a meal.
     """
-    against = [meal for meal in record.told if _treats_a_low(meal, record)]
+    against = [meal for meal in told if _treats_a_low(meal, readings, limits)]
     if not against:
-        return replace(record, meals=record.told, treatments=record.told_treatments)
+        return {"meals": told, "treatments": told_treatments}
     ids = {meal.id for meal in against}
     eaten = [
         Noted(
@@ -238,20 +246,18 @@ def _parted(record: Record) -> Record:
         )
         for meal in against
     ]
-    return replace(
-        record,
-        meals=tuple(meal for meal in record.told if meal.id not in ids),
-        treatments=tuple(sorted((*record.told_treatments, *eaten), key=_PLACE)),
-    )
+    return {
+        "meals": tuple(meal for meal in told if meal.id not in ids),
+        "treatments": tuple(sorted((*told_treatments, *eaten), key=_PLACE)),
+    }
 
 
-def _treats_a_low(meal: Noted[Meal], record: Record) -> bool:
+def _treats_a_low(meal: Noted[Meal], readings: tuple[Noted[Reading], ...], limits: Limits) -> bool:
     foods = meal.entry.foods
     if not foods or any(food.kind not in SUGARS for food in foods):
         return False
-    place = bisect_right(record.readings, meal.seconds, key=_SECONDS)
-    last = record.readings[place - 1] if place else None
+    place = bisect_right(readings, meal.seconds, key=_SECONDS)
+    last = readings[place - 1] if place else None
     if last is None or last.message == meal.message:
         return False
-    low = is_low(last.entry, record.participant.limits)
-    return low and when(meal) - when(last) <= TREATMENT_WINDOW
+    return is_low(last.entry, limits) and when(meal) - when(last) <= TREATMENT_WINDOW

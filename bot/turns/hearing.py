@@ -24,7 +24,7 @@ from bot.turns.facts import Fact, TakenBack, Told
 from bot.turns.mending import is_entry, retract_message
 from bot.turns.notebook import Notebook
 from bot.turns.questions import MOMENT, RHYTHM, Answered
-from bot.turns.reply import Replying
+from bot.turns.reply import REPLIES_LOOK_BACK, Replying
 from bot.turns.replying import reply_lines
 from bot.turns.requesting import Asking, Granted, grant
 from bot.turns.turn import Opened, Turn
@@ -34,8 +34,6 @@ from bot.words.replies import joined
 
 #: Cautions look back seven days (168 hours) for highs and lows, and for what was said of them.
 CAUTIONS_LOOK_BACK = timedelta(days=15)
-#: A reply speaks of the meals and readings of the last days only.
-REPLIES_LOOK_BACK = timedelta(days=3)
 #: Levels that speak of how somebody feels, beside which no value is judged.
 FELT = frozenset({Level.SYMPTOMS, Level.EMERGENCY})
 
@@ -175,10 +173,10 @@ def _respond(
     granted = _grant(heard, facts)
     # Nothing that is answered or asked back from here on changes what falls due.
     ahead = upcoming(book.record, heard.now)
+    recent = book.record.since(shifted(heard.now, -REPLIES_LOOK_BACK))
     lines = reply_lines(
         Replying(
-            before=book.before.since(shifted(heard.now, -REPLIES_LOOK_BACK)),
-            recent=book.record.since(shifted(heard.now, -REPLIES_LOOK_BACK)),
+            recent=recent,
             ahead=ahead,
             book=book,
             facts=facts,
@@ -196,7 +194,7 @@ def _respond(
         )
     )
     low_before_activity = carbohydrate_first(
-        record, new, now=heard.now, planned=ask is Ask.WHEN_DONE
+        recent, new, now=heard.now, planned=ask is Ask.WHEN_DONE
     )
     if low_before_activity is not None:
         lines.insert(0, activity_words(low_before_activity.entry, book.person, words.cautions))

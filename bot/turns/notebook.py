@@ -40,7 +40,7 @@ class Notebook:
         seen, record = self._latest or (0, self.before)
         if seen < len(self.new):
             record = extended(record, self.new[seen:])
-        if record.participant != self.person:
+        if record.participant is not self.person:
             record = of(record, self.person)
         self._latest = (len(self.new), record)
         return record

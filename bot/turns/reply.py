@@ -1,7 +1,7 @@
 """What a reply is made from, and how to look things up in it."""
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from bot.entries import (
     Ask,
@@ -10,21 +10,23 @@ from bot.entries import (
     Reading,
 )
 from bot.glucose.pairs import Pair, pairs
-from bot.localtime import in_zone
+from bot.localtime import in_zone, shifted
 from bot.planning.due import Due
 from bot.record import Noted, Record
 from bot.turns.facts import Fact
 from bot.turns.notebook import Notebook
 from bot.words.language import Language
 
+#: A reply speaks of the meals and readings of the last days only.
+REPLIES_LOOK_BACK = timedelta(days=3)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Replying:
-    """What a reply is made from. `recent` is what stands of the
-    last days, `before` the same as the turn found it, `ahead` what falls due next. `unwell`: the
-    message tells of a symptom or a wrong dose, and no goal is judged beside its caution."""
+    """What a reply is made from. `recent` is what stands of the last days, `ahead` what falls due
+    next. `unwell`: the message tells of a symptom or a wrong dose, and no goal is judged beside
+    its caution."""
 
-    before: Record
     recent: Record
     ahead: tuple[Due, ...]
     book: Notebook
@@ -40,6 +42,11 @@ class Replying:
     number: str
     edited: bool
     by: By
+
+    @property
+    def before(self) -> Record:
+        """What stood of the last days when the turn began."""
+        return self.book.before.since(shifted(self.now, -REPLIES_LOOK_BACK))
 
 
 def noted_reading(record: Record, id_: int) -> Noted[Reading] | None:
