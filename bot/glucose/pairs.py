@@ -15,6 +15,7 @@ from math import floor
 
 from bot.entries import Meal, Moment, OffScale, Reading
 from bot.glucose.readings import (
+    REPEAT_WITHIN,
     Settled,
     any_up_to,
     eaten_instants,
@@ -108,6 +109,16 @@ def pairs(record: Record) -> tuple[Pair, ...]:
     return tuple(context.pair(meal, befores.get(meal.id), afters.get(meal.id)) for meal in meals)
 
 
+def closed_by(record: Record, reading: Noted[Reading]) -> Pair | None:
+    """The pair whose after reading this is, if it closes one."""
+    # A repeat's place lies up to half an hour before its own instant.
+    earliest = reading.seconds - OFF_TIME_LATEST - REPEAT_WITHIN
+    latest = reading.seconds - OFF_TIME_EARLIEST
+    if not any(earliest <= meal.seconds <= latest for meal in record.meals):
+        return None  # most readings: no pair has to be made to know it
+    return next((pair for pair in pairs(record) if pair.after is reading), None)
+
+
 def before_in_goal(reading: Reading, participant: Participant) -> bool | None:
     """Within the goal before a meal, ends included; None without a number or unjudged."""
     if reading.value is None or not participant.judged:
@@ -185,7 +196,7 @@ def _assign(
     for meal in meals:
         start = _start(meal)
         # A repeat's place lies up to half an hour before its own instant.
-        first = bisect_left(instants, start + window[0] - 30 * MINUTE)
+        first = bisect_left(instants, start + window[0] - REPEAT_WITHIN)
         last = bisect_right(instants, start + window[1])
         best: tuple[Rank, int] | None = None
         for index in range(first, last):

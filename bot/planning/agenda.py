@@ -77,7 +77,8 @@ def _open(record: Record, now: datetime) -> Iterator[Due]:
 
     yield from filter(is_open, _tests(record, now))
     for series in _series(record, now):
-        yield from _next_of(filter(is_open, series), now)
+        worth = (item for item in series if now <= item.until)
+        yield from _next_of(filter(is_open, worth), now)
 
 
 def _kept_quiet(person: Participant, item: Due) -> bool:
@@ -113,7 +114,7 @@ def _tests(record: Record, now: datetime) -> Iterator[Due]:
     if person.state is State.PAUSED:
         return
     yield from after_meals(near)
-    yield from after_activities(near)
+    yield from after_activities(near, now)
     rhythm = Rhythm(person.rhythm)
     yield from before_meals(
         record,

@@ -89,29 +89,29 @@ def spoken_at(record: Record, prompt: Due) -> Noted[Spoke] | None:
     return None
 
 
-def after_activities(record: Record) -> Iterator[Due]:
+def after_activities(record: Record, now: datetime) -> Iterator[Due]:
     """Ten minutes after an activity's end, if no reading came with it; one a local day."""
-    if not record.activities:
-        return
-    zone = record.participant.zone
-    prompted = {
-        local_date(spoken.at, zone): spoken.entry.key
-        for spoken in record.spoke
-        if spoken.entry.kind is Kind.PROMPT and spoken.entry.about == Asked.AFTER_ACTIVITY
-    }
     for activity in record.activities[-3:]:
         ended = activity.entry.ended_at
+        until = shifted(ended, ACTIVITY_UNTIL)
+        if until < now or answered(record, activity):
+            continue
         at = max(shifted(ended, ACTIVITY_WAIT), activity.at)
         key = activity_key(activity.entry)
-        if answered(record, activity) or prompted.get(local_date(at, zone), key) != key:
+        if _prompted_on(record, local_date(at, record.participant.zone)) not in (None, key):
             continue
-        yield Due(
-            key=key,
-            topic=Topic.AFTER_ACTIVITY,
-            at=at,
-            until=shifted(ended, ACTIVITY_UNTIL),
-            cause=activity.id,
-        )
+        yield Due(key=key, topic=Topic.AFTER_ACTIVITY, at=at, until=until, cause=activity.id)
+
+
+def _prompted_on(record: Record, day: date) -> str | None:
+    """The key of the prompt after activity that was said on a local day, if one was."""
+    zone = record.participant.zone
+    prompts = (
+        spoken
+        for spoken in reversed(record.spoke)
+        if spoken.entry.kind is Kind.PROMPT and spoken.entry.about == Asked.AFTER_ACTIVITY
+    )
+    return next((one.entry.key for one in prompts if local_date(one.at, zone) == day), None)
 
 
 def last_word(record: Record) -> datetime:

@@ -9,7 +9,7 @@ from bot.glucose.pairs import Pair, Status
 from bot.glucose.week import is_very_high
 from bot.localtime import shifted
 from bot.record import Record
-from bot.record.fold import is_low, when
+from bot.record.fold import is_low
 
 #: A step needs several paired tests, so that a comparison means something (project rule).
 PAIRS_A_STEP = 3
@@ -80,10 +80,11 @@ def offer(record: Record, every: Sequence[Pair], now: datetime) -> Offer | None:
         (noted.at.timestamp() for noted in record.steps if noted.at <= now),
         default=record.participant.joined_at.timestamp(),
     )
+    until = now.timestamp()
     counted = sum(
         pair.status is Status.COMPLETE
         and not pair.unconfirmed
-        and since <= pair.started_at.timestamp() <= now.timestamp()
+        and since <= pair.meal.seconds <= until
         for pair in every
     )
     return Offer(
@@ -101,5 +102,5 @@ def calm(record: Record, now: datetime) -> bool:
     return not any(
         is_low(noted.entry, record.participant.limits) or is_very_high(noted.entry)
         for noted in record.readings
-        if earliest <= when(noted).timestamp() <= latest
+        if earliest <= noted.seconds <= latest
     )

@@ -110,13 +110,14 @@ def propose(record: Record, every: Sequence[Pair], now: datetime) -> Proposal | 
     Only pairs since the rhythm began count. Fewer tests are never proposed in the first two weeks,
     nor within a week of a low or a reading from 300, nor where goals are not judged.
     """
-    rhythm, since = _rhythm(record, now)
+    rhythm, told_at = _rhythm(record, now)
+    since, until = told_at.timestamp(), now.timestamp()
     judged = [
         bool(pair.before_in_goal and pair.after_in_goal)
         for pair in every
         if pair.status is Status.COMPLETE
         and None not in (pair.before_in_goal, pair.after_in_goal)
-        and since.timestamp() <= pair.started_at.timestamp() <= now.timestamp()
+        and since <= pair.meal.seconds <= until
     ]
     for tendency, last in (
         (Tendency.LEFT_GOALS, judged[-LEFT_OF:]),
@@ -131,7 +132,7 @@ def propose(record: Record, every: Sequence[Pair], now: datetime) -> Proposal | 
                 of=len(last),
                 needs_educator=tendency is Tendency.SETTLED
                 and record.participant.needs_release
-                and not _released(record, to, since),
+                and not _released(record, to, told_at),
             )
     return None
 

@@ -123,6 +123,8 @@ def standing(about: Replying) -> list[str]:
     """
     if about.ask is not None or about.cautioned:
         return []
+    if not any(pair_after(about.recent, id_) for id_ in about.new):
+        return []
     today = about.now.date()
     closed = [
         pair.after.id

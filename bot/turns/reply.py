@@ -9,7 +9,7 @@ from bot.entries import (
     Doubt,
     Reading,
 )
-from bot.glucose.pairs import Pair, pairs
+from bot.glucose.pairs import Pair, closed_by
 from bot.localtime import in_zone, shifted
 from bot.planning.due import Due
 from bot.record import Noted, Record
@@ -55,7 +55,8 @@ def noted_reading(record: Record, id_: int) -> Noted[Reading] | None:
 
 def pair_after(record: Record, id_: int) -> Pair | None:
     """The pair that a reading closes."""
-    return next((pair for pair in pairs(record) if pair.after and pair.after.id == id_), None)
+    noted = noted_reading(record, id_)
+    return None if noted is None else closed_by(record, noted)
 
 
 def due_at(about: Replying, key: str) -> datetime | None:

@@ -8,10 +8,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.entries import FoodKind, Meal, Moment, Reading
-from bot.glucose.pairs import Pair, Status, pairs
+from bot.glucose.pairs import Pair, Status, closed_by, pairs
 from bot.record import Body, Event, Record, Retracted, fold
 from bot.units import limit_in
-from tests.glucose.story import MONDAY, meal, person, reading
+from tests.glucose.story import MONDAY, at, meal, person, reading
 
 minutes = st.integers(0, 600)
 readings = st.builds(
@@ -91,6 +91,26 @@ def test_every_meal_with_a_start_has_one_pair_in_order(told: list[Body]) -> None
     found = pairs(record)
     assert [pair.started_at for pair in found] == sorted(pair.started_at for pair in found)
     assert {pair.meal.id for pair in found} == {noted.id for noted in record.meals}
+
+
+@given(bodies)
+def test_a_reading_closes_the_pair_that_it_is_the_after_reading_of(told: list[Body]) -> None:
+    """Found without making pairs where no meal is within its reach."""
+    record = record_of(list(enumerate(told)))
+    closed = {pair.after.id: pair for pair in pairs(record) if pair.after}
+    for noted in record.readings:
+        assert closed_by(record, noted) == closed.get(noted.id)
+
+
+def test_the_latest_reading_that_closes_a_pair_is_a_washed_repeat_at_three_and_a_half_hours() -> (
+    None
+):
+    lunch = meal("rice", at("12:00"), FoodKind.STARCH)
+    earliest = reading(150, at("13:00"), Moment.AFTER_MEAL)
+    latest = (reading(300, at("15:00")), reading(150, at("15:30"), Moment.RECHECK))
+    for told, index in (((lunch, earliest), 0), ((lunch, *latest), 1)):
+        record = record_of(list(enumerate(told)))
+        assert closed_by(record, record.readings[index]) is pairs(record)[0]
 
 
 @given(bodies, st.data())
