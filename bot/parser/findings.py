@@ -15,6 +15,7 @@ from bot.parser import (
     advice,
     food,
     meals,
+    medicine,
     moments,
     requests,
     skips,
@@ -88,7 +89,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     clauses = _clauses(page)
     symptoms.claim(page, feelings)
     wish = requests.pregnancy(page, language)
-    wishes = advice.medicine(page, language) + ([wish] if wish else [])
+    wishes = medicine.find(page, language) + ([wish] if wish else [])
     if not feelings:  # `she passed out, what do I do`
         wishes += requests.in_clauses(page, language)
     worked = activity.worked(page, language)

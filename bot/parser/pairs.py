@@ -21,6 +21,9 @@ def _halves(language: str) -> Phrases[tuple[frozenset[int], frozenset[int]]]:
         for side, words in enumerate(both):
             for word in words:
                 sides[" ".join(spelled(word))][side].add(pair)
+        for word in both[0]:
+            if word.isalpha() and not word.endswith("s"):
+                sides[f"{word}s"][0].add(pair)  # `my head's spinning`
     return Phrases(([word], (frozenset(one), frozenset(two))) for word, (one, two) in sides.items())
 
 

@@ -11,6 +11,7 @@ from bot.parser.lexicon import Words
 from bot.parser.page import Page
 from bot.parser.pairs import paired
 from bot.parser.phrases import Phrases, spelled
+from bot.parser.supposed import is_supposed
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS, WEAK_SIGNS
 
 #: How far a denial reaches: `not dizzy or shaky any more`.
@@ -74,6 +75,7 @@ def find(page: Page, language: str) -> list[Feeling]:
         Feeling(start=sign.start, end=sign.end, suggests=sign.suggests, now=not sign.denied)
         for sign in paired(page, language, passed)
     ]
+    found = _felt(page, found)
     words = page.words(0, count)
     if _deniers(language).isdisjoint(words):
         return sorted(found, key=lambda feeling: feeling.start)
@@ -88,6 +90,19 @@ def find(page: Page, language: str) -> list[Feeling]:
     ]
     found += _weak_and_denied(page, language, told)
     return sorted(found, key=lambda feeling: feeling.start)
+
+
+def _felt(page: Page, found: list[Feeling]) -> list[Feeling]:
+    """Those that are not only supposed or asked about."""
+    felt: list[Feeling] = []
+    supposed: set[int] = set()
+    for feeling in sorted(found, key=lambda feeling: feeling.start):
+        span = feeling.start, feeling.end
+        if is_supposed(page, *span, feeling.suggests, supposed):
+            supposed.update(range(*span))
+        else:
+            felt.append(feeling)
+    return felt
 
 
 def claim(page: Page, feelings: list[Feeling]) -> None:

@@ -13,7 +13,7 @@ from bot.parser.vocabulary import phrases
 
 _BLOCKS: Final[Mapping[str, str]] = {
     "glue": """
-        po, ma, mah, nga, ba, lah, leh, abeg, eh, ne, na, hen, pet, luv, duck, miss, nurse, doctor, doc, pls po, i, i'm, im, i am, i'd, i'll, i've, me, my, mine, myself, you, u, ya, you're, your, ur, we
+        wit, wid, widout, po, ma, mah, nga, ba, lah, leh, abeg, eh, ne, na, hen, pet, luv, duck, miss, nurse, doctor, doc, pls po, i, i'm, im, i am, i'd, i'll, i've, me, my, mine, myself, you, u, ya, you're, your, ur, we
         we're, us, our, it, its, it's, this, that, that's, these, those, them, the, a, an, of, on, in
         to, for, with, from, at, about, by, and, n, or, so, then, just, please, pls, plz, plez
         pleas, kindly, thanks, thank you, thx, cheers, hi, hey, hello, hiya, ok, okay, oh, well
@@ -27,7 +27,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         """,
     # things to do
     "see": """
-        show, show me, see, view, check, display, send, give, tell, look at, list, get me, pull up
+        wetin be, wetin, wats, wat is, wat, wot, show, show me, see, view, check, display, send, give, tell, look at, list, get me, pull up
         bring up, read, read out, read me, open, print, print out, share, remind me of, remind me
         what, what's, whats, what is, what are, what were, what was, what did, where, where's, where is, know
         find, fetch, text me, message me, post, let me have, look over, go over, review, can you show, could you show, can you send me, could you send me, something to show, run through, provide
@@ -69,7 +69,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "off_work": "off, free",
     "off": "off, turn off, switch off, shut off",
     "hold": """
-        pause, paused, pausing, pauze, puase, on hold, hold, put {it|this|everything|all this|messages|texts} on hold, mute, mutes, suspend, freeze, snooze the messages, take a break
+        hold off, lay off, back off, go easy, ease off, pause, paused, pausing, pauze, puase, on hold, hold, put {it|this|everything|all this|messages|texts} on hold, mute, mutes, suspend, freeze, snooze the messages, take a break
         time out, timeout, put on hold, take a rest, halt for now, break
         """,
     "respite": """
@@ -79,7 +79,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         """,
     "span": """
         day, days, week, weeks, month, months, weekend, a while, while, a bit, bit, few, couple, until, till, til
-        til then, monday, tuesday, wednesday, thursday, friday, saturday, sunday, mon, tue, wed, thu, fri
+        til then, til i'm back, till i'm back, until i'm back, monday, tuesday, wednesday, thursday, friday, saturday, sunday, mon, tue, wed, thu, fri
         sat, sun, tomorrow, next, this week, for now, january, february, march, april, may, june, july
         august, september, october, november, december, th, st, nd, rd, fortnight, end of
         coming, several, tonight, today, one, two, three, the end of the week, further notice, new year, christmas
@@ -171,13 +171,13 @@ _BLOCKS: Final[Mapping[str, str]] = {
         too high, too low, high, low, considered high, considered low, considered normal, counts as high, counts as low, meant to be, supposed, ought, desirable
         """,
     "asks": """
-        what, what's, whats, what is, what are, where, how, which, tell me, do you know, remind me, remind me what, wat, wot, show, show me, whts
+        wats, wetin, wetin be, what, what's, whats, what is, what are, where, how, which, tell me, do you know, remind me, remind me what, wat, wot, show, show me, whts
         """,
     "limit": """
         what am i aiming for, what should i {be aiming|aim} for, what {number|numbers|range|reading|level} {am i aiming for|should i aim for|should i be aiming for|should i be|should i have|should i see|should i be at}
         where should {it|i|my sugar|my sugars|my numbers|my readings|my glucose} be, what should {it|i|my sugar|my sugars|my numbers|my readings|my glucose|my blood sugar|my number|my reading} be( at)
         how high is too high, how low is too low, what is too high, what is too low, what's too high, what's too low, whats too high, whats too low
-        what is {high|low}, what's considered {high|low|normal|good}, what is considered {high|low|normal|good}, what counts as {high|low|normal|good|a low|a high}, what would be {too high|too low}
+        what is {high|low}, {what is|what's|whats|wats|wat is} (a |the )normal( range| reading| number| level| sugar| one), what's considered {high|low|normal|good}, what is considered {high|low|normal|good}, what counts as {high|low|normal|good|a low|a high}, what would be {too high|too low}
         how high {can|should|may} it {be|go}, how low {can|should|may} it {be|go}, when is it too {high|low}
         """,
     "occasion": """
@@ -211,7 +211,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         i don't know, i dont know, not understanding, i have no idea, idk, no clue
         """,
     "using": """
-        how, how do i, how to, what, what to, what do i, what do you, what can you, what can i, what should i, what am i supposed to, use, using, works, work, working, do, send, sending, text, type
+        wat, wot, wht, how, how do i, how to, what, what to, what do i, what do you, what can you, what can i, what should i, what am i supposed to, use, using, works, work, working, do, send, sending, text, type
         write, say, ask, log, report, enter, record, tell, put, add, send in, next, start, started, get started, reading, readings, meal, meals, number, numbers, sugar, walk, food, my walk, activity, words, stuff, share
         do here, understand, know, commands, options, begin, message, supposed, should, explain, teach, teach me, show, give, list, mean
         """,
@@ -326,7 +326,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "kind": """
         {thanks|thank you|thx|cheers} for {the|your|all your|all the|all} help, sorry for the {late|slow} reply, sorry for the delay
         thanks, thanks a mill, thanks a million, thank you, thankyou, thank u, thanku, thx, tnx, thnx, thanx, thks, ty, tysm, ta, cheers, much appreciated, appreciated, appreciate, appreciate it, appreciate you, grateful, i'm grateful, much obliged, obliged, bless, bless you, god bless, god bless you, god is good, gracias, merci, asante, salamat, shukran, dhanyavaad, medaase, e se, daalu, good job, great job, well done, good bot, nice one, nice work, love it, love this, love you
-        you're {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, you are {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, so kind, very kind, how kind, helpful, very helpful, so helpful, that's kind, thats kind, useful, very useful, good to know, makes sense, sense, understood, noted, will do, got it, gotcha, i see, i understand, roger, copy that, point taken, fair enough
+        {you're|u r|ur|you r|u are} the {best|greatest|goat}, you're {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, you are {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, so kind, very kind, how kind, helpful, very helpful, so helpful, that's kind, thats kind, useful, very useful, good to know, makes sense, sense, understood, noted, will do, got it, gotcha, i see, i understand, roger, copy that, point taken, fair enough
         """,
     "hail": """
         hi, hello, hey, heya, hiya, howdy, yo, good morning, morning, mornin, good afternoon, good evening, evening, good night, goodnight, gn, gm, night, night night, nighty night, night nite, {happy|merry|blessed} {valentine's day|valentines day|valentines|mother's day|mothers day|father's day|fathers day|women's day|easter|diwali|eid|eid mubarak|holi|thanksgiving|sunday|monday|tuesday|wednesday|thursday|friday|saturday|weekend|holidays|holiday|independence day|hanukkah|vesak|lunar new year|onam|pongal|vaisakhi|navratri|ramadan|st patrick's day|halloween|anniversary|sabbath}, good night and, good day, g'day, greetings, salaam, salam, namaste, sup, what's up, whats up, wassup, wagwan, wah gwaan, how far, how are you, how are you doing, how are u, how r u, how is it going, how's it going, hows it going, how do you do, how's your day, hows your day, nice to meet you, pleased to meet you, bye, bye bye, goodbye, see you, see ya, see you later, see you soon, see you tomorrow, cya, later gator, talk later, talk soon, talk to you later, talk to you tomorrow, talk tomorrow, ttyl, take care, sleep well, sweet dreams, have a {good|nice|great|lovely|blessed|wonderful|pleasant} {day|evening|night|weekend|week|one|morning|afternoon|time}, happy {birthday|new year|christmas|easter|holidays|thanksgiving|diwali|eid|friday|weekend|mother's day|father's day}, merry christmas, merry xmas, eid mubarak, ramadan kareem, welcome, welcome back, assalamu alaikum, asalaam alaikum, kumusta, ola, blessings, good to see you, long time no see

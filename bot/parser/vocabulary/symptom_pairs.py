@@ -27,7 +27,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "chest, chess, breastbone, ribcage, pecho, corazon",
             """
-            pain, pains, painful, paining, hurt, hurts, hurting, hurtin, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant on, on fire
+            pain, pains, painful, paining, hurt, hurts, hurting, hurtin, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, someone on, on fire
             dolor, dolores, duele, me duele, le duele, aprieta, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
             """,
         ),
@@ -62,7 +62,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.EMERGENCY,
-            "breath, mouth, breth, aliento, boca",
+            "breath, breathe, breathes, exhale, mouth, breth, aliento, boca",
             """
             fruity, fruit, acetone, nail varnish, nail polish, nail polish remover, nail varnish remover, pear drops, like pears, like apples, rotten apples, sweet smell, smells sweet, juicy fruit, paint thinner, solvent
             fruta, frutas, acetona, esmalte, quitaesmalte, a manzana, a manzanas, frutal
@@ -94,7 +94,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             """,
             """
             keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, up and down
-            can't stop, cannot stop, over and over, ten times, loads, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, twenty times
+            can't stop, cannot stop, over and over, ten times, loads, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
             mucho, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
             """,
         ),
@@ -108,9 +108,9 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.HIGH,
-            "vision, sight, eyesight, eyes, eye, seeing, see, vista, vision, ojos, veo, ver",
+            "vision, sight, eyesight, eyes, eye, seeing, see, words on the, letters, print, page, writing, lines, telly, vista, vision, ojos, veo, ver, letras",
             """
-            blurry, blurred, blurring, blur, blury, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, blurrier, blurs
+            blurry, blurred, blurring, blur, blury, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, dancing, jumping about, moving about, running together, blurrier, blurs
             borrosa, borroso, borrosos, nublada, nublado, nublados, doble, empanada, no enfoco, distorsionada, turbia
             """,
         ),
@@ -140,10 +140,23 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.LOW,
-            "head, room, everything, world, vision, cabeza, cuarto, mundo, todo, floor, house",
+            "head, room, everything, world, vision, cabeza, cuarto, mundo, todo, floor, house, ground, ceiling, walls, bed",
             """
-            spinning, spins, swimming, light, going round, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, floating, floaty, going dark, going black, dizzy
+            spinning, spins, swimming, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, floating, floaty, going dark, going black, dizzy
             vueltas, da vueltas, dando vueltas, me da vueltas, gira, girando, mareada, mareado, ligera, se mueve
+            """,
+        ),
+        (
+            Suggests.LOW,
+            "head, cabeza",
+            "light, lite, floating off, empty, hollow, fuzzy, foggy, not right, gone funny, funny, in the clouds, liviana, hueca, vacia",
+        ),
+        (
+            Suggests.EMERGENCY,
+            "fell, fallen, floor, ground, slumped, lying, cayo, piso, suelo, tirado, tirada",
+            """
+            isn't answering, not answering, won't answer, doesn't answer, not talking, isn't talking, won't talk, not moving, isn't moving, won't move, won't get up, not getting up, isn't getting up, can't get up, cannot get up, not responding, isn't responding, no response
+            no contesta, no responde, no se mueve, no se levanta, no reacciona, no habla
             """,
         ),
         (

@@ -99,6 +99,7 @@ muzzy, muzzy head, fuzzy headed, fuzzy head, head is fuzzy, brain feels fuzzy, b
 seeing stars, seeing spots, spots before my eyes, stars before my eyes, vision going dark
 going dark around the edges, everything going black, everything is going black, things going dark
 clumsy, so clumsy, swooning, swoony
+{come|came|coming|comes} over (all ){funny|queer|strange|weird|peculiar|faint|dizzy|weak|hot and cold|odd}
 # hunger
 {very|really|so|super|extremely|crazy|suddenly|terribly} hungry and {shaky|weak|shakey|sweaty
   dizzy|trembling|faint|cross|lightheaded|tired|irritable}
@@ -109,7 +110,7 @@ starving and {shaky|weak|shaking|sweaty|dizzy}, ravenous and {shaky|weak|shaking
 hangry and shaky, hunger is making me shake, hunger dey shake me, faint with hunger
 faint from hunger, sudden hunger, hunger pangs and shaky, empty and shaky
 # the word itself
-hypo(s), hypoo, hypos, having a hypo, going hypo, hypoing, hypo symptoms, hypo feeling
+hypo(s), hypoed, hypo'd, hypo-ed, hypoo, hypos, having a hypo, going hypo, hypoing, hypo symptoms, hypo feeling
 hypoglycemia, hypoglycaemia, hypoglycemic, hypoglycaemic, hypoglicemia, hypoglycemia symptoms
 hyppo attack
 {feel|feeling|feelin|feels|felt|feels like i'm|think i'm|think i am|going|gone|went|having a|had a
@@ -176,7 +177,8 @@ drinking {gallons|litres|liters|buckets|tons|loads of water|so much water|a lot 
   lots of water|water nonstop|water non-stop|water constantly|water all day|water all night
   water all the time|water like crazy|water like a fish|like a fish|pints and pints|too much water
   and drinking}
-drank gallons
+drank gallons, drinking {nonstop|non stop|non-stop|constantly|all day|all night|all the time|like crazy|like mad}
+{drink|drank|drinking|drunk} (a |the |a whole |the whole |whole |half the ){lake|river|well|ocean|sea|reservoir|well dry|tap dry|sea dry|river dry}
 thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going to the toilet
   blurry|headache|weak|passing water|still thirsty}
 tired and thirsty, dry and thirsty, thirst, thirstier than usual, more thirsty than usual
@@ -239,6 +241,8 @@ vomit up, vomits up, voming, vom, vommed, voms
 throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuck, upchucked
 chundering, chundered, spewing, spewed, spew, chucking up, chucked up, hurling up, hurled my
 hurl up, retching, retched, wretching, dry heaves, dry heaving, heaving my guts, heaving
+{threw|throwing|thrown|chucked|chucking|hurled|hurling} {it all|everything|all of it} (back ){up|out}
+{threw|throwing|thrown|puked|puking|heaved|heaving|spewed|spewing|vomited|vomiting|chucked|chucking|coughed|hurled|hurling} {my guts|his guts|her guts|my (whole ){lunch|dinner|breakfast|food|supper|tea|meal|medicine|pills|tablets}} (back ){up|out}
 heaved up, being sick, been sick twice, been sick again, been being sick, was sick twice
 was sick three times, was sick in the night, sick to my stomach, sick in my stomach
 sick to the stomach, sicking up, sicked up, bringing up food, brought up my food
@@ -710,7 +714,7 @@ WEAK_SIGNS: Final[Mapping[Suggests, tuple[str, ...]]] = {
         """
         headache, head ache, hungry, starving, irritable, cranky, moody, nervous, anxious, edgy
         sleepy, tired and weak, tingling, tingly, numb fingers, unwell, poorly, funny, off colour
-        not right, strange, weird, rough, cold, hambre, dolor de cabeza, irritable, nervioso
+        not right, strange, weird, rough, cold, shakes, the shakes, spins, wobbles, hambre, dolor de cabeza, irritable, nervioso
         nerviosa, ansioso, ansiosa, sueno, hormigueo, me siento mal
         """
     ),
@@ -725,6 +729,7 @@ WEAK_SIGNS: Final[Mapping[Suggests, tuple[str, ...]]] = {
 #: Ordinary talk that holds a symptom's words.
 NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     """
+    {am|i'm|i am|be} cutting myself {a|an|some|another|one|two|the|off}
     low {fat|carb|carbs|sodium|salt|sugar|calorie|cal|gi|income|battery|price|tide|heat|cost|key
       blow}
     {feel|feeling} low on {money|cash|energy drinks|strips|stock}
@@ -768,6 +773,6 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     high {five|street|school|chair|heels|fibre|fiber|protein|tea|time|hopes|blood pressure}
     high on {fibre|fiber|protein|life}, fire drill, the drop, trembling bells
     blackout(s) {in|because of|again no power|no power}, load shedding blackout, drench the salad
-    jelly legs race
+    jelly legs race, {price|prices|bill|bills|cost} {made|makes|make|nearly made} me {faint|dizzy|sick|pass out}
     """
 )

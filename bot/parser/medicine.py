@@ -1,0 +1,199 @@
+"""Is advice about a medicine asked for? And was a wrong dose taken?"""
+
+# ruff: noqa: E501 - patterns and word lists, one a line
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from bot.entries import What
+from bot.parser.advice import may_open, sentences, wish
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page, pattern
+from bot.parser.requests import Wish
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    drug: re.Pattern[str]
+    dose: re.Pattern[str]
+    wrong: re.Pattern[str]
+    taken: re.Pattern[str]
+    medical: re.Pattern[str]
+    mistaken: re.Pattern[str]
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    return _Patterns(
+        drug=pattern(either(gathered(language, "drugs"))),
+        dose=pattern(either(gathered(language, "doses"))),
+        wrong=pattern(either(gathered(language, "wrong_dose"))),
+        taken=pattern(either(gathered(language, "taken"))),
+        medical=pattern(either(gathered(language, "medicine_advice"))),
+        mistaken=pattern(
+            rf"(?:my|someone|somebody) (?:husbands|wifes|moms|dads|mums|dogs|cats|sisters|brothers|sons|daughters|mothers|fathers|friends|neighbou?rs|partners|elses|kids|grandmas|grandpas) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}"
+            rf"|(?:night|evening|bedtime|nighttime|slow|long acting) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}(?: [a-z]+){{0,2}} (?:in the|this) morning"
+            rf"|(?:morning|mornings|breakfast) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}(?: [a-z]+){{0,2}} (?:at night|in the evening|tonight|at bedtime)"
+            rf"|forgot(?: that)? i (?:had|already)(?: [a-z]+){{0,6}} again"
+        ),
+    )
+
+
+def find(page: Page, language: str) -> list[Wish]:
+    """Claim questions about medicine, and wrong doses taken."""
+    patterns = _patterns(language)
+    drugs = list(page.find(patterns.drug))
+    doses = list(page.find(patterns.dose))
+    if not drugs and not doses:
+        return _swapped(page)
+    found = []
+    for start, end, question in sentences(page):
+        here = [span for span in (*drugs, *doses) if start <= span.start < end]
+        if not here:
+            continue
+        opening = [
+            span.start
+            for span in page.find(patterns.medical)
+            if start <= span.start < end and may_open(page, span.start, start)
+        ]
+        has_drug = any(start <= span.start < end for span in drugs)
+        first = min(opening, default=None)
+        asks = (
+            first is not None
+            and (question or _strong(page, first))
+            and (any(span.start >= first for span in here) or _takes(page, first, end))
+        )
+        asks = asks or (has_drug and _asks_on(page, start, end))
+        already = _already_wrong(page, patterns, start, end if first is None else first)
+        if (
+            not already
+            and (asks or (question and has_drug))
+            and (has_drug or _takes(page, start, end))
+        ):
+            begin = first if first is not None else min(span.start for span in here)
+            found.append(wish(page, begin, end, What.MEDICINE_ADVICE))
+        elif (
+            any(
+                start <= span.start < end
+                for sought in (patterns.wrong, patterns.mistaken)
+                for span in page.find(sought)
+            )
+            and any(start <= span.start < end for span in page.find(patterns.taken))
+            and not re.search(
+                " (?:a|per|every|each|x) (?:day|week)| daily|al dia",
+                f" {' '.join(page.words(start, end))}",
+            )
+        ):
+            begin = min(
+                span.start for span in page.find(patterns.taken) if start <= span.start < end
+            )
+            told = max(
+                (span.end for span in page.find(patterns.wrong) if start <= span.start < end),
+                default=begin,
+            )
+            last = max(told, _until_mark(page, begin, end))
+            meant = page.words(max(last - 2, begin), last + 1)
+            if {"to", "been", "than", "of"} & set(meant) and page.words(last, last + 1) != [","]:
+                while last < end and page.tokens[last].word in {
+                    "be",
+                    "take",
+                    "have",
+                    "only",
+                    "just",
+                }:
+                    last += 1  # `supposed to be 1`
+                last += last < end and page.tokens[last].word.isdigit()
+            found.append(wish(page, begin, last, What.WRONG_DOSE))
+            for span in list(page.find(_AND_NOW)):
+                page.claim(span.start, span.end)  # what to do is asked of that
+    return found
+
+
+_QUICK = "(?:fast|quick|rapid|short|day|daytime|morning|meal|mealtime)(?: acting)?(?: one| stuff)?"
+_SLOW = "(?:slow|long|background|night|nighttime|evening|bedtime)(?: acting)?(?: one| stuff)?"
+_FOR = "(?:instead of|in place of|rather than|not)"
+_ONE_FOR_THE_OTHER = pattern(
+    rf"(?:took|gave (?:myself|her|him|mum|dad)|injected|had|used|jabbed|dialled) (?:the |my )?"
+    rf"(?:{_QUICK} {_FOR} (?:the |my )?{_SLOW}|{_SLOW} {_FOR} (?:the |my )?{_QUICK})"
+)
+
+
+def _swapped(page: Page) -> list[Wish]:
+    """`gave myself the fast one instead of the slow one` names no drug and is a wrong dose."""
+    span = page.first(_ONE_FOR_THE_OTHER)
+    return [wish(page, span.start, span.end, What.WRONG_DOSE)] if span else []
+
+
+_IN_THE_PAST = pattern(
+    r"(?:took|injected|doubled|overdosed|swallowed|jabbed|mixed up|gave (?:myself|him|her)|(?:have|has|ive|hes|shes) (?:taken|had|done|injected)"
+    r"|(?:me |se )?(?:tome|puse|inyecte|aplique|tomo|puso|inyecto|aplico)|me equivoque|se equivoco)"
+)
+
+
+def _already_wrong(page: Page, patterns: _Patterns, start: int, end: int) -> bool:
+    """Whether a wrong dose is told as taken before anything is asked about it (`took my insulin
+    twice, what do I do?`)."""
+    taken = [span.start for span in page.find(_IN_THE_PAST) if start <= span.start < end]
+    if not taken or {"if", "si", "should", "can"} & set(page.words(start, taken[0])):
+        return False
+    return any(
+        start <= span.start and span.end <= end
+        for sought in (patterns.wrong, patterns.mistaken)
+        for span in page.find(sought)
+    )
+
+
+_AND_NOW = pattern(
+    r"what (?:do|should|shall|must|can|to) (?:i |we )?do|what now|que (?:hago|debo hacer|hacemos)|is (?:that|it|this) (?:ok|okay|bad|a problem|dangerous)"
+)
+
+
+def _asks_on(page: Page, start: int, end: int) -> bool:
+    """Whether what to do about it is asked behind it (`missed my tablet what do I do`)."""
+    return any(start <= span.start < end for span in page.find(_AND_NOW))
+
+
+def _until_mark(page: Page, start: int, end: int) -> int:
+    """Where the clause ends that holds the mistake."""
+    for index in range(start, end):
+        if page.tokens[index].word == ",":
+            return index
+    return end
+
+
+def _takes(page: Page, start: int, end: int) -> bool:
+    words = set(page.words(start, end))
+    return bool(
+        words & {"take", "inject", "dose", "shot", "bolus", "tomar", "inyectar", "dosis", "ponerme"}
+    )
+
+
+def _strong(page: Page, index: int) -> bool:
+    return page.tokens[index].word in {
+        "should",
+        "shall",
+        "can",
+        "could",
+        "may",
+        "how",
+        "do",
+        "what",
+        "is",
+        "would",
+        "when",
+        "debo",
+        "puedo",
+        "cuanta",
+        "cuantas",
+        "cuanto",
+        "tengo",
+        "deberia",
+        "ok",
+        "need",
+        "does",
+        "will",
+        "which",
+        "why",
+    }
