@@ -6,15 +6,14 @@ inside a turn: what is to be said goes into the outbox.
 
 import logging
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from dataclasses import replace
+from datetime import datetime
 
 from bot.guesses import Guesses
 from bot.logs import place_of, say
 from bot.messages import Incoming
-from bot.metrics.meter import Heard
+from bot.outcome import NOTHING, Outcome, together
 from bot.participants import Invitation, Participant, Role, State
-from bot.record import fold
 from bot.storage.faults import is_outage
 from bot.storage.outbox import TO_CHAT
 from bot.storage.store import Store
@@ -24,37 +23,12 @@ from bot.turns.pointless import pointless_prompts
 from bot.turns.ports import Turns
 from bot.turns.teaching_leaving import leave
 from bot.turns.turn import Joining, Opened, Turn
+from bot.waking import Waking
 from bot.words.owed import owed_words
 
 __all__ = ["NOTHING", "Conversation", "Outcome", "Turns"]
 
 _LOG = logging.getLogger(__name__)
-
-#: A person whose wake-up failed is tried again after this, so that one fault spins nobody.
-AFTER_A_FAILED_WAKE = timedelta(minutes=5)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Outcome:
-    """What a turn left behind: how many messages were queued, and the person's next wake."""
-
-    said: int = 0
-    wake_at: datetime | None = None
-    erased: bool = False
-    parked: bool = False
-    repeated: bool = False
-
-    @property
-    def heard(self) -> Heard:
-        """The same as a word for the metrics."""
-        if self.parked:
-            return Heard.PARKED
-        if self.repeated:
-            return Heard.REPEATED
-        return Heard.ANSWERED if self.said else Heard.SILENT
-
-
-NOTHING = Outcome()
 
 
 class Conversation:
@@ -76,6 +50,7 @@ class Conversation:
         self._clock_speed = clock_speed
         self._guesses = Guesses()
         self._teaching = Teaching(real_now=real_now, new_id=new_id, clock_speed=clock_speed)
+        self._waking = Waking(store, turns, self._teaching, real_now=real_now)
 
     def hear(self, incoming: Incoming, now: datetime) -> Outcome:
         """Take one message. Handled or parked once it returns: it may be confirmed then.
@@ -103,35 +78,11 @@ class Conversation:
 
     def wake(self, who: str, now: datetime) -> Outcome:
         """Do what is due for one person; nothing if they were woken already."""
-        now = _to_millisecond(now)
-        try:
-            return self._store.attempt(lambda work: self._rouse(work, who, now))
-        except Exception as error:
-            if is_outage(error):
-                raise
-            say(_LOG, logging.ERROR, "wake failed", who=who, error=place_of(error))
-            again = now + AFTER_A_FAILED_WAKE
-            with self._store.turn() as work:
-                work.set_wake(who, again)
-                work.educators.put_off(who, again)
-            return Outcome(wake_at=again)
+        return self.wake_all((who,), now)
 
     def wake_all(self, people: Sequence[str], now: datetime) -> Outcome:
-        """Do what is due for several: one transaction, so one wait for the disk.
-
-        Where one turn fails, each is taken in a transaction of its own, so that it fails alone.
-        """
-        if len(people) == 1:
-            return self.wake(people[0], now)
-        at = _to_millisecond(now)
-        try:
-            return self._store.attempt(
-                lambda work: _together([self._rouse(work, who, at) for who in people])
-            )
-        except Exception as error:
-            if is_outage(error):
-                raise
-            return _together([self.wake(who, now) for who in people])
+        """Do what is due for several: one transaction, so one wait for the disk."""
+        return self._waking.wake_all(people, _to_millisecond(now))
 
     def enrol(self, participant: Participant, now: datetime, *, chat: str | None = None) -> Outcome:
         """Take in somebody who consented elsewhere; nothing is said to them for it.
@@ -145,16 +96,6 @@ class Conversation:
             seen = ChatSeen(id=chat or participant.id, participant=participant.id)
             work.keep_chat(seen, self._real_now())
         return Outcome(wake_at=wake_at)
-
-    def _rouse(self, work: Work, who: str, now: datetime) -> Outcome:
-        opened = work.open(who, now)
-        if opened is None:
-            return _outcome(self._teaching.wake(work, who, now))
-        due = work.next_wake(who)
-        if due is None or due > now:
-            return NOTHING
-        turn = _never_at_once(self._turns.wake(opened, now=now), now)
-        return self._keep(work, opened, turn, now)
 
     # --- one message -----------------------------------------------------------------------
 
@@ -213,11 +154,7 @@ class Conversation:
         work.save(turn, heard_at=heard_at)
         said = work.outbox.queue(turn.says, self._real_now())
         kept = Outcome(said=said, wake_at=turn.wake_at)
-        before = opened.participant
-        if before.educator is None and turn.participant.educator is None:
-            return kept
-        record = turn.record or fold(turn.participant, (*opened.events, *turn.events))
-        return _outcome(self._teaching.follow(work, before, record, now), kept)
+        return _outcome(self._teaching.after(work, opened, turn, now), kept)
 
     def _join(self, work: Work, chat: ChatSeen, incoming: Incoming, now: datetime) -> Outcome:
         code = self._code(chat, incoming)
@@ -308,21 +245,7 @@ class Conversation:
 
 def _outcome(kept: Kept, after: Outcome = NOTHING) -> Outcome:
     """What a turn left behind, with what it meant to an educator."""
-    wakes = [wake for wake in (kept.wake_at, after.wake_at) if wake is not None]
-    return Outcome(said=kept.said + after.said, wake_at=min(wakes, default=None))
-
-
-def _together(outcomes: Sequence[Outcome]) -> Outcome:
-    wakes = [one.wake_at for one in outcomes if one.wake_at is not None]
-    return Outcome(said=sum(one.said for one in outcomes), wake_at=min(wakes, default=None))
-
-
-def _never_at_once(turn: Turn, now: datetime) -> Turn:
-    """A wake-up that leaves something due at once would be woken for ever: put it off."""
-    if turn.wake_at is None or turn.wake_at > now:
-        return turn
-    say(_LOG, logging.ERROR, "woken for nothing", who=turn.participant.id)
-    return replace(turn, wake_at=now + AFTER_A_FAILED_WAKE)
+    return together((Outcome(said=kept.said, wake_at=kept.wake_at), after))
 
 
 def _to_millisecond(moment: datetime) -> datetime:

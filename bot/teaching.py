@@ -14,10 +14,10 @@ from bot.educator.educator import Educator
 from bot.educator.visits import expecting, next_visit
 from bot.messages import Incoming
 from bot.participants import Enrolment, Invitation, Participant
-from bot.record import Record
+from bot.record import Record, fold
 from bot.storage.work import Work
 from bot.turns import teaching
-from bot.turns.turn import Opened
+from bot.turns.turn import Opened, Turn
 
 #: A code works for so long unless the operator says otherwise.
 CODE_KEEPS = timedelta(days=14)
@@ -103,6 +103,14 @@ class Teaching:
         if desk is None:
             return Kept()
         return self._keep(work, teaching.attend(desk, now=now), now)
+
+    def after(self, work: Work, opened: Opened, turn: Turn, now: datetime) -> Kept:
+        """What a participant's turn means to their educator, if they have or had one."""
+        before, person = opened.participant, turn.participant
+        if before.educator is None and person.educator is None:
+            return Kept()
+        record = turn.record or fold(person, (*opened.events, *turn.events))
+        return self.follow(work, before, record, now)
 
     def follow(self, work: Work, before: Participant, record: Record, now: datetime) -> Kept:
         """After a participant's turn: alerts for their educator and what waits for them, or the

@@ -23,25 +23,53 @@ def literal(word: str) -> ColumnElement[str]:
 
 CHAT = select(_CHAT).where(_CHAT.c.id == bindparam("id_"))
 
-PERSON = (
-    select(_PERSON.c.body, _PERSON.c.made_real, _PERSON.c.last_entry, _PERSON.c.next_wake_ms)
-    .where(_PERSON.c.id == bindparam("who"))
+#: Locked in the order of their ids.
+PEOPLE = (
+    select(
+        _PERSON.c.id,
+        _PERSON.c.body,
+        _PERSON.c.made_real,
+        _PERSON.c.last_entry,
+        _PERSON.c.next_wake_ms,
+    )
+    .where(_PERSON.c.id.in_(bindparam("people", expanding=True)))
+    .order_by(_PERSON.c.id)
     .with_for_update()
 )
 #: Executed with `who` and the columns that change.
 KEEP_PERSON = update(_PERSON).where(_PERSON.c.id == bindparam("who"))
+_EVENT = (
+    _ENTRY.c.id,
+    _ENTRY.c.at_ms,
+    _ENTRY.c.offset_s,
+    _ENTRY.c.message,
+    _ENTRY.c.mends,
+    _ENTRY.c.kind,
+    _ENTRY.c.body,
+)
 EVENTS = (
-    select(
-        _ENTRY.c.id,
-        _ENTRY.c.at_ms,
-        _ENTRY.c.offset_s,
-        _ENTRY.c.message,
-        _ENTRY.c.mends,
-        _ENTRY.c.kind,
-        _ENTRY.c.body,
-    )
+    select(*_EVENT)
     .where(_ENTRY.c.participant == bindparam("who"), _ENTRY.c.id > bindparam("since"))
     .order_by(_ENTRY.c.id)
+)
+_FIRST = (
+    select(_ENTRY.c.participant, func.min(_ENTRY.c.id).label("id"))
+    .where(
+        _ENTRY.c.participant.in_(bindparam("people", expanding=True)),
+        _ENTRY.c.at_ms >= bindparam("since"),
+    )
+    .group_by(_ENTRY.c.participant)
+    .subquery("first")
+)
+#: Of several people: from the first event that was said at or after an instant on.
+RECENT_EVENTS = (
+    select(_ENTRY.c.participant, *_EVENT)
+    .join_from(
+        _FIRST,
+        _ENTRY,
+        (_ENTRY.c.participant == _FIRST.c.participant) & (_ENTRY.c.id >= _FIRST.c.id),
+    )
+    .order_by(_ENTRY.c.participant, _ENTRY.c.id)
 )
 ADD_EVENTS = insert(_ENTRY)
 

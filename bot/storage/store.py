@@ -20,9 +20,10 @@ from bot.mendable import Mendable
 from bot.storage import migrations
 from bot.storage.backend import Backend
 from bot.storage.faults import gave_way
+from bot.storage.records import Cache
 from bot.storage.sqlite import Sqlite
 from bot.storage.tables import METADATA
-from bot.storage.work import Cache, Work
+from bot.storage.work import Work
 
 P = ParamSpec("P")
 R = TypeVar("R")

@@ -1,105 +1,32 @@
 """What one transaction can do with people, their records and their chats."""
 
 import hashlib
-import threading
-from collections import OrderedDict
-from collections.abc import Callable
-from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, Table, and_, delete, func, insert, or_, select, update
+from sqlalchemy import Connection, Table, and_, delete, insert, or_, select, update
 
 from bot.messages import Incoming
 from bot.participants import Enrolment, Invitation, Participant, Role
-from bot.record import Event, Record
+from bot.record import Event
 from bot.storage import codec, tables
 from bot.storage.backend import Backend
 from bot.storage.codec import to_ms
 from bot.storage.educators import Educators
 from bot.storage.outbox import Outbox
+from bot.storage.records import Cache, Records
 from bot.storage.statements import (
     ADD_EVENTS,
     CHAT,
-    EVENTS,
     FIRST_PERSON,
     KEEP_PERSON,
     PEOPLE_DUE,
-    PERSON,
     PERSON_LATER,
 )
 from bot.turns.turn import Opened, Turn
-
-#: How far back a turn looks without asking for the whole record.
-RECENT = timedelta(days=35)
-#: How far back a folded record may reach before it is folded anew from what is recent.
-FOLDED = timedelta(days=42)
-#: How many people's decoded events are kept at hand.
-CACHED_PEOPLE = 64
-
-
-@dataclass(slots=True)
-class Known:
-    """A person's decoded events from `start` on; `start` 0 with `whole` is the whole record."""
-
-    made_real: int
-    body: str
-    participant: Participant
-    events: list[Event]
-    last: int
-    whole: bool
-    start: int = 0
-    record: Record | None = None  # the recent events folded, as the last turn left them
-    folded_from: datetime | None = None
-
-    def recent(self, now: datetime) -> tuple[Event, ...]:
-        """From the first event of the last 35 days on, in the order of their ids."""
-        since = now - RECENT
-        while self.start < len(self.events) and self.events[self.start].at < since:
-            self.start += 1
-        return tuple(self.events[self.start :])
-
-    def folded(self, now: datetime) -> Record | None:
-        """The record that the last turn left; None if it is too long or not at hand."""
-        if self.folded_from is None or self.folded_from < now - FOLDED:
-            self.record, self.folded_from = None, now - RECENT
-        return self.record
-
-
-class Cache:
-    """Decoded events of the people last heard from; the database is asked what is newer.
-
-    A turn has its person to itself until it has committed; what it then remembers may meet the
-    next turn of the same person in another thread, so both change what is known under `lock`.
-    """
-
-    def __init__(self) -> None:
-        self._known: OrderedDict[str, Known] = OrderedDict()
-        self.lock = threading.Lock()
-
-    def get(self, who: str, made_real: int) -> Known | None:
-        """What is known of this life of the person."""
-        with self.lock:
-            known = self._known.get(who)
-            if known is None or known.made_real != made_real:
-                return None
-            self._known.move_to_end(who)
-            return known
-
-    def peek(self, who: str) -> Known | None:
-        """What is known of the person, whichever life it was."""
-        return self._known.get(who)
-
-    def put(self, who: str, known: Known) -> None:
-        """Keep it, and let go of the person not heard from for longest."""
-        with self.lock:
-            self._known[who] = known
-            if len(self._known) > CACHED_PEOPLE:
-                self._known.popitem(last=False)
-
-    def drop(self, who: str) -> None:
-        """Forget a person."""
-        self._known.pop(who, None)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -123,11 +50,6 @@ class Enrolled:
     next_wake: datetime | None
 
 
-@dataclass(slots=True)
-class _Afterwards:
-    calls: list[Callable[[], None]] = field(default_factory=list)
-
-
 def code_hash(code: str) -> str:
     """What is kept of an invitation's code. Case, spaces and dashes do not count."""
     plain = "".join(letter for letter in code.upper() if letter.isalnum())
@@ -141,20 +63,18 @@ class Work:
         self.connection = connection
         self.outbox = Outbox(connection, backend)
         self.educators = Educators(connection)
-        self._cache = cache
+        self._records = Records(connection, cache)
         self._backend = backend
-        self._afterwards = _Afterwards()
-        self._wakes: dict[str, datetime | None] = {}
+        self._kept: list[Turn] = []
 
     def committed(self) -> None:
         """Called by the store once the transaction stands."""
-        for call in self._afterwards.calls:
-            call()
+        for turn in self._kept:
+            self._records.remember(turn)
 
     def undone(self) -> None:
         """Called by the store where nothing of it stands: what was seen in it is forgotten too."""
-        for who in self._wakes:
-            self._cache.drop(who)
+        self._records.forget(self._records.wakes)
 
     # --- updates ---------------------------------------------------------------------------
 
@@ -274,19 +194,15 @@ class Work:
 
     def open(self, who: str, now: datetime) -> Opened | None:
         """Lock a person for this turn and load their last 35 days; None if there is nobody."""
-        known = self._load(who, now)
-        if known is None:
-            return None
-        return Opened(
-            participant=known.participant,
-            events=known.recent(now),
-            whole=lambda: self._whole(who, known),
-            record=known.folded(now),
-        )
+        return self.open_all((who,), now).get(who)
+
+    def open_all(self, people: Iterable[str], now: datetime) -> dict[str, Opened]:
+        """The same for several people together; whoever is nobody is left out."""
+        return self._records.open_all(people, now)
 
     def next_wake(self, who: str) -> datetime | None:
         """When a person opened in this transaction was to be woken next; None for nobody."""
-        return self._wakes.get(who)
+        return self._records.wakes.get(who)
 
     def enrol(
         self, participant: Participant, real_now: datetime, wake_at: datetime | None = None
@@ -306,31 +222,42 @@ class Work:
 
     def save(self, turn: Turn, *, heard_at: datetime | None = None) -> None:
         """Keep what a turn brought about, but for its sayings: entries, person, next wake."""
-        who = turn.participant.id
-        values: dict[str, Any] = {"next_wake_ms": _ms_or_none(turn.wake_at)}
-        if heard_at is not None:
-            values["last_word_ms"] = to_ms(heard_at)
-        if turn.events:
-            rows = [codec.event_row(who, event) for event in turn.events]
-            self.connection.execute(ADD_EVENTS, rows)
-            values["last_entry"] = turn.events[-1].id
-        values |= self._changed(turn.participant)
-        self.connection.execute(KEEP_PERSON, {"who": who, **values})
-        self._afterwards.calls.append(lambda: self._remember(turn))
+        told = {} if heard_at is None else {"last_word_ms": to_ms(heard_at)}
+        self._save((turn,), told)
+
+    def save_all(self, turns: Sequence[Turn]) -> None:
+        """The same for the turns of several people, none of them twice."""
+        self._save(turns, {})
+
+    def _save(self, turns: Sequence[Turn], told: dict[str, Any]) -> None:
+        entries = [
+            codec.event_row(turn.participant.id, event) for turn in turns for event in turn.events
+        ]
+        if entries:
+            self.connection.execute(ADD_EVENTS, entries)
+        alike: defaultdict[tuple[str, ...], list[dict[str, Any]]] = defaultdict(list)
+        for turn in turns:
+            changes = self._changes(turn) | told
+            alike[tuple(changes)].append(changes)
+        for changes_of_some in alike.values():
+            self.connection.execute(KEEP_PERSON, changes_of_some)
+        self._kept.extend(turns)
 
     def set_wake(self, who: str, wake_at: datetime | None) -> None:
         """Move a person's next wake."""
         self.connection.execute(KEEP_PERSON, {"who": who, "next_wake_ms": _ms_or_none(wake_at)})
 
-    def _changed(self, participant: Participant) -> dict[str, Any]:
-        known = self._cache.peek(participant.id)
-        if known is not None and known.participant == participant:
-            return {}
-        return {
-            "body": codec.participant_json(participant),
-            "state": participant.state.value,
-            "educator": participant.educator,
-        }
+    def _changes(self, turn: Turn) -> dict[str, Any]:
+        """The columns of a person's row that a turn changes, with their id as `who`."""
+        person = turn.participant
+        changes: dict[str, Any] = {"who": person.id, "next_wake_ms": _ms_or_none(turn.wake_at)}
+        if turn.events:
+            changes["last_entry"] = turn.events[-1].id
+        if self._records.changed(person):
+            changes["body"] = codec.participant_json(person)
+            changes["state"] = person.state.value
+            changes["educator"] = person.educator
+        return changes
 
     def due(self, now: datetime, limit: int) -> tuple[tuple[str, ...], datetime | None]:
         """Who is due by now, the longest waiting first, and the earliest wake after now."""
@@ -369,8 +296,7 @@ class Work:
 
     def events(self, who: str) -> tuple[Event, ...]:
         """The whole record of a person, as it was said."""
-        known = self._load(who, codec.EPOCH)
-        return () if known is None else self._whole(who, known)
+        return self._records.whole(who)
 
     def erase(self, who: str) -> bool:
         """Remove a person and everything of theirs; False if there is nobody.
@@ -387,7 +313,7 @@ class Work:
         for table in (tables.entry, tables.heard, tables.chat):
             self.connection.execute(delete(table).where(table.c.participant == who))
         self.connection.execute(delete(tables.outbox).where(tables.outbox.c.reader == who))
-        self._cache.drop(who)
+        self._records.forget((who,))
         return bool(found)
 
     # --- facts and retention ---------------------------------------------------------------
@@ -424,75 +350,9 @@ class Work:
         )
         return gone
 
-    # --- loading ---------------------------------------------------------------------------
-
-    def _load(self, who: str, now: datetime) -> Known | None:
-        row = self.connection.execute(PERSON, {"who": who}).one_or_none()
-        if row is None:
-            return None
-        self._wakes[who] = _or_none(row.next_wake_ms)
-        known = self._cache.get(who, row.made_real)
-        if known is None:
-            first = self._first_recent(who, now)
-            known = Known(
-                made_real=row.made_real,
-                body=row.body,
-                participant=codec.participant_of(row.body),
-                events=self._events(who, since_id=first - 1),
-                last=row.last_entry,
-                whole=first <= 1,
-            )
-            self._cache.put(who, known)
-            return known
-        if known.body != row.body:
-            known.body, known.participant = row.body, codec.participant_of(row.body)
-            known.record = None
-        if known.last < row.last_entry:
-            newer = self._events(who, since_id=known.last)
-            with self._cache.lock:
-                known.events.extend(event for event in newer if event.id > known.last)
-                known.last = row.last_entry
-                known.record = None
-        return known
-
-    def _first_recent(self, who: str, now: datetime) -> int:
-        table = tables.entry
-        first = self.connection.execute(
-            select(func.min(table.c.id)).where(
-                table.c.participant == who, table.c.at_ms >= to_ms(now - RECENT)
-            )
-        ).scalar_one()
-        if first is not None:
-            return int(first)
-        last = self.connection.execute(
-            select(func.max(table.c.id)).where(table.c.participant == who)
-        ).scalar_one()
-        return (last or 0) + 1
-
-    def _whole(self, who: str, known: Known) -> tuple[Event, ...]:
-        if not known.whole:
-            loaded = self._events(who, since_id=0)
-            known.start += len(loaded) - len(known.events)
-            known.events, known.whole = loaded, True
-        return tuple(known.events)
-
-    def _events(self, who: str, *, since_id: int) -> list[Event]:
-        rows = self.connection.execute(EVENTS, {"who": who, "since": since_id})
-        return [codec.event_of(row) for row in rows]
-
     def _insert_new(self, table: Table, row: dict[str, Any]) -> int:
         """Leave an existing row alone; gives how many were added."""
         return self.connection.execute(self._backend.insert_new(table), row).rowcount
-
-    def _remember(self, turn: Turn) -> None:
-        known = self._cache.peek(turn.participant.id)
-        if known is None or not turn.events:
-            return
-        with self._cache.lock:
-            if known.last == turn.events[0].id - 1:
-                known.events.extend(turn.events)
-                known.last = turn.events[-1].id
-                known.record = turn.record
 
 
 def _ms_or_none(moment: datetime | None) -> int | None:

@@ -15,8 +15,8 @@ from bot.conversation import Conversation
 from bot.messages import Incoming
 from bot.record import Wrote
 from bot.record.events import Event
+from bot.storage.records import Cache
 from bot.storage.store import Store
-from bot.storage.work import Cache
 from bot.turns.turn import Opened, Turn
 from bot.wiring import live_turns
 from tests.conversation.echo import START, person
@@ -125,14 +125,14 @@ def test_one_whose_turn_fails_is_alone_in_it() -> None:
     now = START + timedelta(hours=1)
     for who in ("p0", "p1", "p2"):
         life.write_beside(who, now)
-    real = life.bot._turns.wake
+    real = life.bot._waking._turns.wake
 
     def wake(opened: Opened, *, now: datetime) -> Turn:
         if opened.participant.id == "p1":
             raise ValueError("a fault of ours")
         return real(opened, now=now)
 
-    life.bot._turns = replace(life.bot._turns, wake=wake)
+    life.bot._waking._turns = replace(life.bot._waking._turns, wake=wake)
     life.bot.wake_all(("p0", "p1", "p2"), now)
     with life.store.turn() as work:
         wakes = []

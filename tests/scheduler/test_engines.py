@@ -6,7 +6,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from scheduler.clock import LiveClock, Rate, SteppedClock, real_now
-from scheduler.in_process import TOGETHER, InProcessEngine
+from scheduler.in_process import FEW, LONGEST_BATCH, MANY, InProcessEngine, next_batch
 from scheduler.port import Due
 from scheduler.virtual import VirtualClock, VirtualEngine
 
@@ -75,13 +75,34 @@ class TestInProcess:
         task.cancel()
         assert people.woken[0][0] == "near"
 
-    async def test_many_due_at_once_are_woken_a_few_together_and_all_of_them(self) -> None:
+    async def test_of_many_due_at_once_a_few_are_first_and_all_are_woken(self) -> None:
         people = People(**{f"p{n}": real_now() for n in range(123)})
         engine = InProcessEngine(LiveClock.plain())
         task = asyncio.create_task(engine.run(people.due, people.wake))
         await until(lambda: len(people.woken) == 123)
         task.cancel()
-        assert max(people.together) == TOGETHER
+        assert people.together[0] == FEW
+        assert max(people.together) <= MANY
+
+    async def test_the_next_rush_begins_with_a_few_again(self) -> None:
+        people = People(**{f"p{n}": real_now() for n in range(123)})
+        engine = InProcessEngine(LiveClock.plain())
+        task = asyncio.create_task(engine.run(people.due, people.wake))
+        await until(lambda: len(people.woken) == 123)
+        first_rush = len(people.together)
+        people.wakes |= {f"q{n}": real_now() for n in range(123)}
+        engine.nudge(None)
+        await until(lambda: len(people.woken) == 246)
+        task.cancel()
+        assert people.together[first_rush] == FEW
+
+    def test_batches_grow_while_they_are_quick_and_shrink_when_they_are_not(self) -> None:
+        sizes = [FEW]
+        for took in (0.001, 0.005, LONGEST_BATCH * 0.7, LONGEST_BATCH * 1.1):
+            sizes.append(next_batch(sizes[-1], took))
+        assert sizes == [FEW, 2 * FEW, 4 * FEW, 4 * FEW, 2 * FEW]
+        assert next_batch(FEW, 10.0) == FEW
+        assert next_batch(MANY, 0.0) == MANY
 
     async def test_a_later_nudge_costs_no_look(self) -> None:
         people = People()

@@ -1,0 +1,113 @@
+"""Wake-ups in the shell: many people in one transaction, each with a turn of their own.
+
+What each of them needs is read by set and what the turns bring about is written by set, so that
+a person costs little more than the turn itself. One whose turn fails is put off, and holds up
+nobody else.
+"""
+
+import logging
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from datetime import datetime, timedelta
+
+from sqlalchemy.exc import SQLAlchemyError
+
+from bot.logs import place_of, say
+from bot.outcome import Outcome, together
+from bot.storage.faults import is_outage
+from bot.storage.store import Store
+from bot.storage.work import Work
+from bot.teaching import Teaching
+from bot.turns.ports import Turns
+from bot.turns.turn import Opened, Turn
+
+_LOG = logging.getLogger(__name__)
+
+#: A person whose wake-up failed is tried again after this, so that one fault spins nobody.
+AFTER_A_FAILED_WAKE = timedelta(minutes=5)
+
+
+class Waking:
+    """The shell around the turns that nobody's message brings about."""
+
+    def __init__(
+        self,
+        store: Store,
+        turns: Turns,
+        teaching: Teaching,
+        *,
+        real_now: Callable[[], datetime],
+    ) -> None:
+        self._store = store
+        self._turns = turns
+        self._teaching = teaching
+        self._real_now = real_now
+
+    def wake_all(self, people: Sequence[str], now: datetime) -> Outcome:
+        """Do what is due for several, each of them once; nothing for who was woken already.
+
+        One transaction. Where it cannot stand, each half is taken alone, down to the one person
+        with whom it cannot. Raises what `bot.storage.faults.is_outage` tells apart.
+        """
+        people = tuple(dict.fromkeys(people))
+        try:
+            return self._store.attempt(lambda work: self._rouse(work, people, now))
+        except Exception as error:
+            if is_outage(error):
+                raise
+            if len(people) == 1:
+                with self._store.turn() as work:
+                    return _put_off(work, people[0], now, error)
+        half = len(people) // 2
+        return together(self.wake_all(part, now) for part in (people[:half], people[half:]))
+
+    def _rouse(self, work: Work, people: Sequence[str], now: datetime) -> Outcome:
+        opened = work.open_all(people, now)
+        decided: list[tuple[Opened, Turn]] = []
+        left: list[Outcome] = []
+        for who in people:
+            if who not in opened:
+                kept = self._teaching.wake(work, who, now)
+                left.append(Outcome(said=kept.said, wake_at=kept.wake_at))
+            elif _is_due(work.next_wake(who), now):
+                try:
+                    decided.append((opened[who], self._decide(opened[who], now)))
+                except SQLAlchemyError:
+                    raise  # the transaction itself is in doubt
+                except Exception as error:
+                    left.append(_put_off(work, who, now, error))
+        return together([*left, self._keep(work, decided, now)])
+
+    def _decide(self, opened: Opened, now: datetime) -> Turn:
+        turn = self._turns.wake(opened, now=now)
+        if turn.wake_at is None or turn.wake_at > now:
+            return turn
+        # It would be woken for ever: put it off.
+        say(_LOG, logging.ERROR, "woken for nothing", who=turn.participant.id)
+        return replace(turn, wake_at=now + AFTER_A_FAILED_WAKE)
+
+    def _keep(self, work: Work, decided: Sequence[tuple[Opened, Turn]], now: datetime) -> Outcome:
+        turns = [turn for _, turn in decided]
+        work.save_all(turns)
+        says = (saying for turn in turns for saying in turn.says)
+        said = work.outbox.queue(says, self._real_now())
+        kept = [self._teaching.after(work, opened, turn, now) for opened, turn in decided]
+        return together(
+            [
+                Outcome(said=said),
+                *(Outcome(wake_at=turn.wake_at) for turn in turns),
+                *(Outcome(said=one.said, wake_at=one.wake_at) for one in kept),
+            ]
+        )
+
+
+def _is_due(wake: datetime | None, now: datetime) -> bool:
+    return wake is not None and wake <= now
+
+
+def _put_off(work: Work, who: str, now: datetime, error: Exception) -> Outcome:
+    say(_LOG, logging.ERROR, "wake failed", who=who, error=place_of(error))
+    again = now + AFTER_A_FAILED_WAKE
+    work.set_wake(who, again)
+    work.educators.put_off(who, again)
+    return Outcome(wake_at=again)
