@@ -17,7 +17,7 @@ from bot.participants import Invitation, Participant, Role, State
 from bot.storage.faults import is_outage
 from bot.storage.outbox import TO_CHAT
 from bot.storage.store import Store
-from bot.storage.work import ChatSeen, Work
+from bot.storage.work import ChatSeen, Met, Work
 from bot.teaching import Kept, Teaching
 from bot.turns.pointless import pointless_prompts
 from bot.turns.ports import Turns
@@ -105,19 +105,22 @@ class Conversation:
         return self._answer(work, incoming, now)
 
     def _answer(self, work: Work, incoming: Incoming, now: datetime) -> Outcome:
+        met = work.meet(incoming.chat, now, self._real_now())
+        if met is not None:
+            return self._hear_participant(work, met, incoming, now)
         chat = work.chat(incoming.chat)
         if chat is None or chat.participant is None:
             return self._join(work, chat or ChatSeen(id=incoming.chat), incoming, now)
+        if chat.role is not Role.EDUCATOR:
+            raise LookupError("a chat points to nobody")
         if chat.blocked:
             work.set_blocked(chat.id, blocked=False)
-        if chat.role is Role.EDUCATOR:
-            return _outcome(self._teaching.hear(work, chat.participant, incoming, now))
-        return self._hear_participant(work, chat.participant, incoming, now)
+        return _outcome(self._teaching.hear(work, chat.participant, incoming, now))
 
-    def _hear_participant(self, work: Work, who: str, incoming: Incoming, now: datetime) -> Outcome:
-        opened = work.open(who, now)
-        if opened is None:
-            raise LookupError("a chat points to nobody")
+    def _hear_participant(self, work: Work, met: Met, incoming: Incoming, now: datetime) -> Outcome:
+        opened, who = met.opened, met.opened.participant.id
+        if met.blocked:
+            work.set_blocked(incoming.chat, blocked=False)
         quoted = work.outbox.receipt(incoming.chat, incoming.quotes) if incoming.quotes else None
         turn = leave(opened, incoming, now=now) or self._turns.hear(
             opened, incoming, now=now, quoted=quoted
@@ -137,6 +140,8 @@ class Conversation:
             work.outbox.withdraw_prompts(who, self._real_now())
         elif gone := pointless_prompts(opened, turn, now=now):
             work.outbox.withdraw_prompts(who, self._real_now(), gone)
+        if not met.owed:
+            return kept
         owed = work.outbox.say_owed_cautions(
             who, now, self._real_now(), owed_words(person.language, person.zone, now)
         )

@@ -7,7 +7,7 @@ for the index before it knows the value of a parameter.
 from functools import cache
 from typing import Any
 
-from sqlalchemy import Select, bindparam, func, insert, literal_column, select, update
+from sqlalchemy import Select, bindparam, exists, func, insert, literal_column, select, update
 from sqlalchemy.sql.elements import ColumnElement
 
 from bot.storage import tables
@@ -23,18 +23,37 @@ def literal(word: str) -> ColumnElement[str]:
 
 CHAT = select(_CHAT).where(_CHAT.c.id == bindparam("id_"))
 
+_OPENED = (
+    _PERSON.c.id,
+    _PERSON.c.body,
+    _PERSON.c.made_real,
+    _PERSON.c.last_entry,
+    _PERSON.c.next_wake_ms,
+)
 #: Locked in the order of their ids.
 PEOPLE = (
-    select(
-        _PERSON.c.id,
-        _PERSON.c.body,
-        _PERSON.c.made_real,
-        _PERSON.c.last_entry,
-        _PERSON.c.next_wake_ms,
-    )
+    select(*_OPENED)
     .where(_PERSON.c.id.in_(bindparam("people", expanding=True)))
     .order_by(_PERSON.c.id)
     .with_for_update()
+)
+#: Cautions that did not surely reach their reader. The words are those of the index.
+_OWED = (
+    _OUTBOX.c.kind == literal("caution"),
+    _OUTBOX.c.state.in_((literal("expired"), literal("unsure"))),
+    _OUTBOX.c.made_real > bindparam("since"),
+)
+OWED = select(_OUTBOX).where(_OUTBOX.c.reader == bindparam("reader"), *_OWED)
+#: A participant by the chat that they write from, and whether a caution is owed to them.
+PERSON_OF_CHAT = (
+    select(
+        *_OPENED,
+        _CHAT.c.blocked,
+        exists().where(_OUTBOX.c.reader == _PERSON.c.id, *_OWED).label("owed"),
+    )
+    .join_from(_CHAT, _PERSON, _CHAT.c.participant == _PERSON.c.id)
+    .where(_CHAT.c.id == bindparam("id_"), _CHAT.c.role == literal("participant"))
+    .with_for_update(of=_PERSON)
 )
 #: Executed with `who` and the columns that change.
 KEEP_PERSON = update(_PERSON).where(_PERSON.c.id == bindparam("who"))
@@ -127,13 +146,6 @@ RECEIPT = select(_OUTBOX.c.key).where(
 PENDING = select(_OUTBOX).where(_OUTBOX.c.state == literal("pending")).order_by(_OUTBOX.c.id)
 NEXT_TRY = select(func.min(_OUTBOX.c.retry_real)).where(
     _OUTBOX.c.state == literal("pending"), _OUTBOX.c.retry_real > bindparam("now")
-)
-#: Cautions that did not surely reach their reader. The words are those of the index.
-OWED = select(_OUTBOX).where(
-    _OUTBOX.c.reader == bindparam("reader"),
-    _OUTBOX.c.kind == literal("caution"),
-    _OUTBOX.c.state.in_((literal("expired"), literal("unsure"))),
-    _OUTBOX.c.made_real > bindparam("since"),
 )
 #: Every message that ends; several in one call.
 SETTLE = (

@@ -16,7 +16,7 @@ from bot.storage import codec, tables
 from bot.storage.backend import Backend
 from bot.storage.codec import to_ms
 from bot.storage.educators import Educators
-from bot.storage.outbox import Outbox
+from bot.storage.outbox import CAUTION_OWED, Outbox
 from bot.storage.records import Cache, Records
 from bot.storage.statements import (
     ADD_EVENTS,
@@ -25,6 +25,7 @@ from bot.storage.statements import (
     KEEP_PERSON,
     PEOPLE_DUE,
     PERSON_LATER,
+    PERSON_OF_CHAT,
 )
 from bot.turns.turn import Opened, Turn
 
@@ -39,6 +40,16 @@ class ChatSeen:
     enrolment: Enrolment | None = None
     group_told: bool = False
     blocked: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Met:
+    """A participant who writes, whether their chat is marked as blocked, and whether a caution
+    is owed to them."""
+
+    opened: Opened
+    blocked: bool
+    owed: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,6 +140,19 @@ class Work:
             group_told=row.group_told,
             blocked=row.blocked,
         )
+
+    def meet(self, chat: str, now: datetime, real_now: datetime) -> Met | None:
+        """Lock a chat and the participant who writes from it, and load their last 35 days.
+
+        None where it is no participant's: `chat` tells what is known of it.
+        """
+        self._backend.lock_chat(self.connection, chat)
+        told = {"id_": chat, "since": to_ms(real_now - CAUTION_OWED)}
+        row = self.connection.execute(PERSON_OF_CHAT, told).one_or_none()
+        if row is None:
+            return None
+        opened = self._records.opened((row,), now)[row.id]
+        return Met(opened=opened, blocked=row.blocked, owed=row.owed)
 
     def keep_chat(self, seen: ChatSeen, real_now: datetime) -> None:
         """Keep a chat as it now stands, and make it the one that its person is written to."""
