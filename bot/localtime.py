@@ -102,9 +102,14 @@ def zone_named(words: str) -> str | None:
     return next((candidate for candidate in candidates if known_zone(candidate)), None)
 
 
+#: Files beside the zones that are none: this machine's own clock and rules, and the same zones
+#: again, with and without leap seconds.
+NO_ZONES = ("localtime", "posixrules", "Factory", "posix/", "right/")
+
+
 def known_zone(name: str) -> bool:
     """Whether the zone database has a zone of exactly this name."""
-    if not name or name.startswith(("/", ".")) or "\\" in name or "\x00" in name:
+    if not name or name.startswith(("/", ".", *NO_ZONES)) or "\\" in name or "\x00" in name:
         return False
     try:
         ZoneInfo(name)

@@ -9,6 +9,7 @@ from tqdm import tqdm
 
 from bot import settings
 from bot.export.back import Restored, restored
+from bot.json_lines import lines_of
 from bot.mendable import Mendable
 from bot.planning.agenda import next_wake
 from bot.record import fold
@@ -34,8 +35,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Read everything, then keep everything in one transaction."""
-    # Not splitlines: what people write may hold other ends of lines than JSON lines have.
-    lines = _text(args.file).split("\n")
+    lines = _lines(args.file)
     people = restored(tqdm(lines, disable=None, unit=" lines", desc="reading", leave=False))
     chosen = settings.load()
     store = Store.open(chosen.database)
@@ -55,11 +55,9 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def _text(path: Path | None) -> str:
+def _lines(path: Path | None) -> list[str]:
     try:
-        if path is None:
-            return sys.stdin.buffer.read().decode("utf-8")
-        return path.read_bytes().decode("utf-8")
+        return lines_of(sys.stdin.buffer.read() if path is None else path.read_bytes())
     except UnicodeDecodeError:
         raise Mendable(f"{path or 'what came in'} is not UTF-8") from None
     except OSError as fault:

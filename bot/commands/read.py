@@ -5,10 +5,12 @@ import json
 import sys
 from collections.abc import Iterable, Mapping
 from datetime import datetime
+from io import TextIOWrapper
 from typing import Any, TextIO
 
 from bot.entries import Asked, By, Understood
 from bot.entry_lines import entry_line
+from bot.json_lines import NotALine, instant_of, object_of
 from bot.mendable import Mendable
 from bot.parser import read
 from bot.units import Unit
@@ -32,22 +34,32 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Read standard input, print to standard output."""
     del args
-    answer_lines(sys.stdin, sys.stdout)
+    # JSON lines are UTF-8 whatever the machine's language; half a surrogate pair, which JSON can
+    # spell, goes out spelt as it came in.
+    if isinstance(sys.stdout, TextIOWrapper):
+        sys.stdout.reconfigure(encoding="utf-8", errors="backslashreplace")
+    answer_lines(getattr(sys.stdin, "buffer", sys.stdin), sys.stdout)
     return 0
 
 
-def answer_lines(lines_in: Iterable[str], lines_out: TextIO) -> None:
+def answer_lines(lines_in: Iterable[str | bytes], lines_out: TextIO) -> None:
     """Answer each line in order. Raises Mendable, naming the line, at the first bad one; the
     answers to those before it are out then."""
     try:
-        for number, line in enumerate(lines_in, 1):
+        for number, given in enumerate(lines_in, 1):
+            line = given if isinstance(given, str) else _text(number, given)
             if line.strip():
                 answer = json.dumps(_answered(number, line), ensure_ascii=False)
                 lines_out.write(f"{answer}\n")
-    except UnicodeDecodeError as fault:
-        raise Mendable(f"the messages are not UTF-8: {fault.reason}") from fault
     finally:
         lines_out.flush()
+
+
+def _text(number: int, line: bytes) -> str:
+    try:
+        return line.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise Mendable(f"line {number}: not UTF-8") from None
 
 
 def _answered(number: int, line: str) -> dict[str, Any]:
@@ -81,30 +93,26 @@ def printed(understood: Understood) -> dict[str, Any]:
 
 def _object(line: str) -> Mapping[str, Any]:
     try:
-        given = json.loads(line)
-    except json.JSONDecodeError as error:
-        raise BadLine(f"not JSON ({error.msg})") from error
-    if not isinstance(given, dict):
-        raise BadLine("not a JSON object")
+        given = object_of(line)
+    except NotALine as fault:
+        raise BadLine(str(fault)) from fault
     for name in _REQUIRED:
         if name not in given:
             raise BadLine(f"`{name}` is missing")
     for name in sorted(given.keys() - _KNOWN):
         raise BadLine(f"unknown field `{name}`")
     for name in (*_REQUIRED, "language"):
-        if not isinstance(given.get(name, ""), str):
+        left_out = name == "language" and given.get(name) is None
+        if not left_out and not isinstance(given[name], str):
             raise BadLine(f"`{name}` must be a string")
     return given
 
 
 def _instant(written: str) -> datetime:
     try:
-        moment = datetime.fromisoformat(written)
-    except ValueError as error:
-        raise BadLine(f"`at` is no ISO 8601 time: {written}") from error
-    if moment.utcoffset() is None:
-        raise BadLine(f"`at` has no offset: {written}")
-    return moment
+        return instant_of(written)
+    except NotALine as fault:
+        raise BadLine(f"`at` {fault}: {written}") from fault
 
 
 def _one_of(kind: Any, given: Mapping[str, Any], name: str, *, default: Any = ...) -> Any:

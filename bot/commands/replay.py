@@ -6,9 +6,8 @@ from pathlib import Path
 from tqdm import tqdm
 
 from bot.chart import draw
-from bot.mendable import Mendable
 from bot.replay.play import play
-from bot.replay.story import read_story
+from bot.replay.story import read_story, story_lines
 
 NAME = "replay"
 HELP = "play a file of timed messages and write down what the bot would have sent"
@@ -22,13 +21,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Play the story; nothing is written unless all of it could be played."""
-    try:
-        lines = args.story.read_text(encoding="utf-8").splitlines()
-    except UnicodeDecodeError:
-        raise Mendable(f"cannot read {args.story}: it is not UTF-8") from None
-    except OSError as fault:
-        raise Mendable(f"cannot read {args.story}: {fault.strerror}") from fault
-    story = read_story(lines)
+    story = read_story(story_lines(args.story))
     # No bar where nobody watches (disable=None): only a terminal shows it.
     play(tqdm(story, disable=None, unit="line"), draw).write(args.out)
     return 0

@@ -9,7 +9,7 @@ from tqdm import tqdm
 
 from bot import logs, settings
 from bot.mendable import Mendable
-from bot.replay.story import BadStory, Enrol, Line, Message, Pass, read_story
+from bot.replay.story import BadStory, Enrol, Line, Message, Pass, read_story, story_lines
 from bot.settings import Settings
 from bot.trial.player import Player
 from bot.trial.printed import printed
@@ -70,11 +70,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _read(path: Path) -> tuple[Line, ...]:
-    try:
-        lines = path.read_text(encoding="utf-8").splitlines()
-    except (OSError, UnicodeDecodeError) as fault:
-        raise Mendable(f"cannot read {path}: {fault}") from fault
-    story = read_story(lines)
+    story = read_story(story_lines(path))
     if not story:
         raise Mendable(f"{path} holds no line to play")
     return story

@@ -33,6 +33,7 @@ from bot.entries import (
     Treatment,
 )
 from bot.export.jsonl import GOALS, LIMITS, MEAL, PARTICIPANT, TALK
+from bot.json_lines import NotALine, instant_of, object_of, storable
 from bot.localtime import known_zone
 from bot.mendable import Mendable
 from bot.parser.food import kinds_of
@@ -102,13 +103,12 @@ def _fitting(number: int) -> Iterator[None]:
 
 def _take(people: dict[str, _Told], number: int, text: str) -> None:
     try:
-        line = json.loads(text)
-    except ValueError:
-        raise BadExport(number, "not JSON") from None
-    if not isinstance(line, dict):
-        raise BadExport(number, "not a JSON object")
+        line = storable(object_of(text))
+    except NotALine as fault:
+        raise BadExport(number, str(fault)) from None
     who, kind = line["participant"], line["type"]
-    if not isinstance(who, str) or not who:
+    # `people` lists ids, a line each.
+    if not isinstance(who, str) or not who.strip() or not who.isprintable():
         raise BadExport(number, "`participant` is no public id")
     if kind == "participant":
         if who in people:
@@ -131,7 +131,7 @@ def _restore(who: str, told: _Told) -> Restored:
         # Lines without anything kept beside them are numbered as they come.
         beside = kept.get("lines") or [{"id": n + 1} for n in range(len(told.entries))]
         events = [_talk(one) for one in kept.get("talk") or ()]
-        last = int(kept.get("last_id") or 0)
+        last = _id(kept["last_id"]) if kept.get("last_id") else 0
     try:
         bounds.check(person)
     except bounds.OutOfBounds as fault:
@@ -171,8 +171,10 @@ def _participant(who: str, told: _Told) -> Participant:
     )
     if not known_zone(person.zone):
         raise BadExport(told.number, "unknown `zone`")
-    if person.joined_at.tzinfo is None:
-        raise BadExport(told.number, "`joined_at` has no offset")
+    try:
+        instant_of(person.joined_at.isoformat())
+    except NotALine as fault:
+        raise BadExport(told.number, f"`joined_at` {fault}") from None
     # Every turn works with these two: one that nobody knows would stop all of the person's turns.
     if person.week_ends not in WEEKDAYS:
         raise BadExport(told.number, "unknown `week_ends`")
@@ -191,7 +193,8 @@ def _talk(kept: Line) -> Event:
     body = adapter.validate_json(json.dumps(kept["body"]))
     if isinstance(body, Request):
         goal_log.check(body)
-    return Event(id=kept["id"], at=_instant(kept["at"]), message=kept["message"], body=body)
+    message = _or_words(kept["message"])
+    return Event(id=_id(kept["id"]), at=_instant(kept["at"]), message=message, body=body)
 
 
 def _entry(line: Line, beside: Line, person: Participant) -> Event:
@@ -199,7 +202,22 @@ def _entry(line: Line, beside: Line, person: Participant) -> Event:
     if "meal" in beside:
         body = _as_told(body, MEAL.validate_json(json.dumps(beside["meal"])))
     said = beside.get("at") or next((line[name] for name in _INSTANTS if line.get(name)), None)
-    return Event(id=int(beside["id"]), at=_instant(said), message=beside.get("message"), body=body)
+    message = _or_words(beside.get("message"))
+    return Event(id=_id(beside["id"]), at=_instant(said), message=message, body=body)
+
+
+#: Every database counts further than this; JSON's own numbers are exact up to here (RFC 8259, 6).
+MOST = 2**53 - 1
+
+
+def _id(given: Any) -> int:
+    if isinstance(given, bool) or not isinstance(given, int) or not 1 <= given <= MOST:
+        raise ValueError("no number of an entry")
+    return given
+
+
+def _or_words(given: Any) -> str | None:
+    return None if given is None else _words(given)
 
 
 def _as_told(body: Body, meal: Meal) -> Meal:
@@ -217,10 +235,7 @@ _INSTANTS = ("at", "taken_at", "started_at", "ended_at")
 def _instant(written: str | None) -> datetime:
     if written is None:
         raise ValueError("nothing tells when it was")
-    moment = datetime.fromisoformat(written)
-    if moment.tzinfo is None:
-        raise ValueError("no offset")
-    return moment
+    return instant_of(written)
 
 
 def _or_none(written: str | None) -> datetime | None:
@@ -283,7 +298,7 @@ def _symptom(line: Line, _: Participant) -> Symptom:
 
 
 def _skip(line: Line, _: Participant) -> Skip:
-    return Skip(reason=None if line["reason"] is None else _words(line["reason"]))
+    return Skip(reason=_or_words(line["reason"]))
 
 
 def _answer(line: Line, _: Participant) -> Answer:

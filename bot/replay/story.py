@@ -1,13 +1,14 @@
 """A story's lines, read and refused with the line's number."""
 
-import json
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime, time
 from math import inf
+from pathlib import Path
 from typing import Any, cast
 
 from bot.entries import By
+from bot.json_lines import NotALine, instant_of, lines_of, object_of, storable
 from bot.localtime import known_zone
 from bot.mendable import Mendable
 from bot.participants import WEEKDAYS, Goals, Participant
@@ -80,6 +81,16 @@ ENROL_FIELDS = frozenset(
 MESSAGE_FIELDS = frozenset({"at", "from", "text", "id", "edits", "answers", "photo", "by"})
 
 
+def story_lines(path: Path) -> list[str]:
+    """The lines of a story's file. Raises Mendable where it cannot be read."""
+    try:
+        return lines_of(path.read_bytes())
+    except UnicodeDecodeError:
+        raise Mendable(f"cannot read {path}: it is not UTF-8") from None
+    except OSError as fault:
+        raise Mendable(f"cannot read {path}: {fault.strerror}") from fault
+
+
 def read_story(lines: Iterable[str]) -> tuple[Line, ...]:
     """Read a whole story. Raises BadStory at the first line that cannot be played."""
     story: list[Line] = []
@@ -116,12 +127,9 @@ def _check_message(line: Message, known: set[str], senders: dict[str, str]) -> N
 
 def _object(text: str, number: int) -> Mapping[str, Any]:
     try:
-        found = json.loads(text)
-    except ValueError as fault:
-        raise BadStory(number, "not JSON") from fault
-    if not isinstance(found, dict):
-        raise BadStory(number, "not a JSON object")
-    return cast("Mapping[str, Any]", found)
+        return cast("Mapping[str, Any]", storable(object_of(text)))
+    except NotALine as fault:
+        raise BadStory(number, str(fault)) from fault
 
 
 def _line(fields: Mapping[str, Any], number: int) -> Line:
@@ -185,12 +193,9 @@ def _instant(fields: Mapping[str, Any], number: int) -> datetime:
     if not isinstance(value, str):
         raise BadStory(number, "`at` is missing")
     try:
-        at = datetime.fromisoformat(value)
-    except ValueError as fault:
-        raise BadStory(number, f"`at` is no time: {value!r}") from fault
-    if at.tzinfo is None:
-        raise BadStory(number, "`at` has no offset")
-    return at
+        return instant_of(value)
+    except NotALine as fault:
+        raise BadStory(number, f"`at` {fault}: {value!r}") from fault
 
 
 def _participant(fields: Any, at: datetime, number: int) -> Participant:
