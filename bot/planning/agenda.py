@@ -142,8 +142,9 @@ def _near(record: Record, now: datetime) -> Record:
     """What can still ask for a test: the last two days, and from the oldest reading on that a
     caution of these days was about (one that an edit put into an old message)."""
     near = record.since(shifted(now, -NEAR))
-    causes = {spoken.entry.cause for spoken in near.spoke}
-    oldest = next((noted for noted in record.readings if noted.id in causes), None)
-    if oldest is None or oldest.instant >= shifted(now, -NEAR):
+    causes = {spoken.entry.cause for spoken in near.spoke if spoken.entry.cause is not None}
+    causes -= {noted.id for noted in near.readings}
+    if not causes:
         return near
-    return record.since(oldest.instant)
+    oldest = next((noted for noted in record.readings if noted.id in causes), None)
+    return near if oldest is None else record.since(oldest.instant)

@@ -4,6 +4,7 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
+from math import inf
 from operator import attrgetter
 from typing import Any, Generic, TypeVar, cast
 
@@ -111,8 +112,10 @@ class Record:
     def since(self, instant: datetime) -> "Record":
         """The same record from an instant on: for what looks back no further than that."""
         start = instant.timestamp()
-        notes = (_since(notes, start) for notes in _ALL_NOTES(self))
-        fields: dict[str, Any] = dict(zip(_FIELDS, notes, strict=True))
+        fields: dict[str, Any] = {
+            name: notes if not notes or notes[0].seconds >= start else _since(notes, start)
+            for name, notes in zip(_FIELDS, _ALL_NOTES(self), strict=True)
+        }
         return Record(participant=self.participant, last_id=self.last_id, **fields)
 
 
@@ -120,6 +123,10 @@ def _since(notes: tuple[Noted[T], ...], start: float) -> tuple[Noted[T], ...]:
     if not notes or notes[0].seconds >= start:  # most kinds are rare
         return notes
     return notes[bisect_left(notes, start, key=_SECONDS) :]
+
+
+def _before(notes: tuple[Noted[T], ...], end: float) -> tuple[Noted[T], ...]:
+    return notes[: bisect_left(notes, end, key=_SECONDS)]
 
 
 #: The field of a record that holds what was told of each kind.
@@ -173,28 +180,27 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
             if event.mends is not None:
                 gone.add(event.mends)
             standing[event.root] = event
-    fresh: dict[type, list[Event]] = {}
+    fresh: dict[type, list[Noted[Any]]] = {}
     for event in standing.values():
-        fresh.setdefault(type(event.body), []).append(event)
+        noted: Noted[Any] = Noted(
+            id=event.root, at=event.at, message=event.message, entry=cast("Any", event.body)
+        )
+        fresh.setdefault(type(event.body), []).append(noted)
     fields: dict[str, Any] = {
-        name: _merged(getattr(record, name), fresh.get(kind, ()), gone)
+        name: _merged(getattr(record, name), fresh.get(kind, []), gone)
         for kind, name in _TOLD.items()
         if gone or kind in fresh
     }
-    if gone or _PARTING & fresh.keys():
-        fields |= _parted(
-            fields.get("told", record.told),
-            fields.get("told_treatments", record.told_treatments),
-            fields.get("readings", record.readings),
-            record.participant.limits,
-        )
-    return replace(record, **fields, last_id=max(record.last_id, ordered[-1].id))
+    grown = replace(record, **fields, last_id=max(record.last_id, ordered[-1].id))
+    if gone:
+        return _parted(grown)
+    parting = [noted.seconds for kind in _PARTING for noted in fresh.get(kind, ())]
+    return _parted(grown, since=min(parting)) if parting else grown
 
 
 def of(record: Record, participant: Participant) -> Record:
     """The same record after the participant's settings have changed."""
-    parted = _parted(record.told, record.told_treatments, record.readings, participant.limits)
-    return replace(record, participant=participant, **parted)
+    return _parted(replace(record, participant=participant))
 
 
 def when(noted: Noted[T]) -> datetime:
@@ -206,14 +212,10 @@ _PLACE: Callable[[Noted[Any]], tuple[float, int]] = attrgetter("seconds", "id")
 
 
 def _merged(
-    notes: tuple[Noted[T], ...], events: Iterable[Event], gone: set[int]
+    notes: tuple[Noted[T], ...], fresh: list[Noted[T]], gone: set[int]
 ) -> tuple[Noted[T], ...]:
     if gone and any(noted.id in gone for noted in notes):
         notes = tuple(noted for noted in notes if noted.id not in gone)
-    fresh = [
-        Noted(id=event.root, at=event.at, message=event.message, entry=cast("T", event.body))
-        for event in events
-    ]
     if not fresh:
         return notes
     fresh.sort(key=_PLACE)
@@ -222,20 +224,16 @@ def _merged(
     return tuple(sorted((*notes, *fresh), key=_PLACE))
 
 
-def _parted(
-    told: tuple[Noted[Meal], ...],
-    told_treatments: tuple[Noted[Treatment], ...],
-    readings: tuple[Noted[Reading], ...],
-    limits: Limits,
-) -> dict[str, Any]:
-    """Take out of the meals what was eaten against a low.
+def _parted(record: Record, since: float = -inf) -> Record:
+    """Take out of the meals what was eaten against a low; nothing is new before `since`.
 
     Worked out here and not when it is heard, so that a correction of the low turns the
     sugar back into a meal.
     """
-    against = [meal for meal in told if _treats_a_low(meal, readings, limits)]
-    if not against:
-        return {"meals": told, "treatments": told_treatments}
+    told, treated = _since(record.told, since), _since(record.told_treatments, since)
+    if not told and not treated and since > -inf:
+        return record  # nothing was eaten since then
+    against = [meal for meal in told if _treats_a_low(meal, record)]
     ids = {meal.id for meal in against}
     eaten = [
         Noted(
@@ -246,18 +244,23 @@ def _parted(
         )
         for meal in against
     ]
-    return {
-        "meals": tuple(meal for meal in told if meal.id not in ids),
-        "treatments": tuple(sorted((*told_treatments, *eaten), key=_PLACE)),
-    }
+    return replace(
+        record,
+        meals=(
+            *_before(record.meals, since),
+            *(meal for meal in told if meal.id not in ids),
+        ),
+        treatments=(*_before(record.treatments, since), *sorted((*treated, *eaten), key=_PLACE)),
+    )
 
 
-def _treats_a_low(meal: Noted[Meal], readings: tuple[Noted[Reading], ...], limits: Limits) -> bool:
+def _treats_a_low(meal: Noted[Meal], record: Record) -> bool:
     foods = meal.entry.foods
     if not foods or any(food.kind not in SUGARS for food in foods):
         return False
-    place = bisect_right(readings, meal.seconds, key=_SECONDS)
-    last = readings[place - 1] if place else None
+    place = bisect_right(record.readings, meal.seconds, key=_SECONDS)
+    last = record.readings[place - 1] if place else None
     if last is None or last.message == meal.message:
         return False
-    return is_low(last.entry, limits) and when(meal) - when(last) <= TREATMENT_WINDOW
+    low = is_low(last.entry, record.participant.limits)
+    return low and when(meal) - when(last) <= TREATMENT_WINDOW
