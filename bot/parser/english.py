@@ -311,7 +311,7 @@ ENGLISH = Lexicon(
             "|cousin|boss|coworker|colleague|partner|kid|kids|child|baby|boy|girl|dog|cat|niece"
             "|nephew|roommate|boyfriend|girlfriend|in law|grandson|granddaughter|nan|nana|pal"
             "|mate|hubby|missus|gran|mum in law|mother in law|father in law|spouse|parents?)s?",
-            "his", "her", "hers", "their", "theirs", "he", "she", "hes", "shes", "somebody",
+            "the (?:little|wee|small|youngest|eldest|oldest) (?:one|uns?|ones)", "our (?:son|daughter|boy|girl|youngest|eldest|little one|baby|mum|mom|dad|nan)", "my (?:youngest|eldest|oldest)", "his", "her", "hers", "their", "theirs", "he", "she", "hes", "shes", "somebody",
             "someone", "someone elses", "a friend", "the neighbor", "the neighbour", "the kid",
             "hubby", "missus", "the nurse", "the doctor", "my nurse", "my doctor", "my nan", "my nanna", "my old man", "my old lady", "my flatmate", "my neighbours", "my colleagues", "my mates", "husbands", "wifes", "hubbys", "moms", "dads", "mums", "sons", "daughters", "brothers", "sisters", "mothers", "fathers", "the (?:dog|cat|puppy|horse)s?", "they", "him", "them",
             "wife", "husband", "mom", "mum", "dad", "grandma", "grandpa", "sister", "brother",
