@@ -258,21 +258,26 @@ class _Context:
             return Status.ATE_AGAIN
         if not any(_in_time(instant - start) for instant in _instants(after)):
             return Status.OFF_TIME
-        low_before = any_up_to(self.lows, start - LOW_REACHES, start)
-        if low_before or any(is_low(one, self.participant.limits) for one in readings):
+        if self.lows and self._around_low(start, readings):
             return Status.AROUND_LOW
         if any(one.off_scale is OffScale.HIGH for one in readings):
             return Status.OFF_SCALE
         return Status.NO_BEFORE if before is None else Status.COMPLETE
+
+    def _around_low(self, start: float, readings: Iterable[Reading]) -> bool:
+        if any_up_to(self.lows, start - LOW_REACHES, start):
+            return True
+        return any(is_low(one, self.participant.limits) for one in readings)
 
     def _ate_again(self, start: float, until: float) -> bool:
         index = bisect_right(self.eaten, start)
         return index < len(self.eaten) and self.eaten[index] < until
 
 
-def _instants(one: Settled) -> tuple[float, float]:
-    """The instants (seconds) by which a reading may be chosen: of its place, and its own."""
-    return one.place.seconds, one.noted.seconds
+def _instants(one: Settled) -> tuple[float, ...]:
+    """The instants (seconds) by which a reading may be chosen: its own, and that of its place."""
+    own = one.noted.seconds
+    return (own,) if one.place is one.noted else (one.place.seconds, own)
 
 
 def _noted(one: Settled | None) -> Noted[Reading] | None:
