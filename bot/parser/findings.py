@@ -9,7 +9,7 @@ times, then values, and the leads to food last: each finder sees only what is le
 from bisect import bisect_left
 from dataclasses import dataclass, field
 
-from bot.entries import Asked, Skip, Strips
+from bot.entries import Asked, Skip, Strips, Suggests
 from bot.parser import (
     activity,
     advice,
@@ -118,7 +118,8 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     if (same := meals.same_as(page, language)) is not None:
         all_found.same_as = same
         page.claim(*same)
-    all_found.skip = skips.in_clauses(page, language)
+    grave = any(each.suggests is Suggests.EMERGENCY for each in feelings)
+    all_found.skip = skips.in_clauses(page, language, grave=grave)
     all_found.strips = skips.strips(page, language)
     all_found.strangers = strangers.find(page, language, dishes, asked=context.wants_reading)
     all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)

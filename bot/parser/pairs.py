@@ -10,6 +10,7 @@ from functools import cache
 from bot.entries import Suggests
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases, spelled
+from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
 from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
 
 
@@ -17,15 +18,18 @@ from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
 def _halves(language: str) -> Phrases[tuple[frozenset[int], frozenset[int]]]:
     """Each word or phrase of the pairs: of which pairs it is the one half, of which the other."""
     sides: dict[str, tuple[set[int], set[int]]] = defaultdict(lambda: (set(), set()))
-    for pair, (_, *both) in enumerate(PAIRS):
+    for pair, (_, *both) in enumerate(_ALL):
         for side, words in enumerate(both):
             for word in words:
                 sides[" ".join(spelled(word))][side].add(pair)
         for word in both[0]:
-            if word.isalpha() and not word.endswith("s"):
+            if word.isalpha() and not word.endswith(("s", "o", "a", "g")):
                 sides[f"{word}s"][0].add(pair)  # `my head's spinning`
     return Phrases(([word], (frozenset(one), frozenset(two))) for word, (one, two) in sides.items())
 
+
+#: What several pairs share is of the earliest.
+_ALL = PAIRS + IDIOM_PAIRS
 
 #: How many small words may stand between the halves of a pair.
 _APART = 4
@@ -49,14 +53,14 @@ def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
     halves = _halves(language)
     waiting: list[tuple[int, int, frozenset[int], frozenset[int]]] = []
     found: list[Sign] = []
-    index, count = 0, len(page.tokens)
+    index, count, within = 0, len(page.tokens), 0
     while index < count:
         if index in passed:
             waiting, index = [], index + 1
             continue
         hit = halves.longest(page, index, count)
         if hit is None or not passed.isdisjoint(range(index, hit[0])):
-            if waiting and page.tokens[index].word not in _SMALL:
+            if waiting and index >= within and page.tokens[index].word not in _SMALL:
                 waiting = []
             index += 1
             continue
@@ -65,10 +69,10 @@ def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
         first = next((half for half in waiting if half[2] & twos or half[3] & ones), None)
         if first is None:
             waiting.append((index, end, ones, twos))
-        else:
-            level = PAIRS[min((first[2] & twos) | (first[3] & ones))][0]
-            denied = not _NEGATED.isdisjoint(page.words(first[1], index))
-            found.append(Sign(first[0], end, level, denied))
-            waiting = []
-        index = end
+            within, index = max(within, end), index + 1  # `cotton wool` begins within `like cotton`
+            continue
+        level = _ALL[min((first[2] & twos) | (first[3] & ones))][0]
+        denied = not _NEGATED.isdisjoint(page.words(first[1], index))
+        found.append(Sign(first[0], end, level, denied))
+        waiting, index = [], end
     return found

@@ -164,11 +164,18 @@ def _reason(page: Page, said: list[Segment]) -> str:
     return page.text(start, end)
 
 
-def in_clauses(page: Page, language: str) -> tuple[int, int, Skip] | None:
-    """Claim a clause that is a skip in a message that holds more (`forgot to test, feel faint`)."""
+#: Beside an emergency (`he is sleeping and we cannot wake him`) these excuse nothing.
+_SLEEP = frozenset("sleeping asleep slept dormido dormida napped dozed".split())
+
+
+def in_clauses(page: Page, language: str, *, grave: bool) -> tuple[int, int, Skip] | None:
+    """Claim a clause that is a skip in a message that holds more (`forgot to test, feel faint`).
+    `grave` is whether the rest tells of an emergency."""
     patterns = _patterns(language)
     clauses = _clauses(page)
     for start, end in clauses:
+        if grave and not _SLEEP.isdisjoint(page.words(start, end)):
+            continue
         part = Page(page.shown, page.tokens[start:end])
         words = _words(part)
         for sought in (patterns.reason, patterns.skip):

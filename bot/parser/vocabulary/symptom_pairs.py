@@ -175,7 +175,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just

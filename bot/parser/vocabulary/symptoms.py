@@ -23,7 +23,8 @@ _SHARED: Final = {
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
         so often|too often|often|more than usual|more than normal|like crazy|like mad|frequently
-        again and again|over and over|every minute|nearly every hour}""",
+        again and again|over and over|every minute|nearly every hour
+        every {10|15|20|30|40|45} {min|mins|minutes}}""",
     "him": """{him|her|them|mum|mom|dad|mama|papa|my {wife|husband|mother|father|son|daughter|partner|sister|brother}
         grandma|granny|grandpa|nan}""",
     "face": "{face|mouth|smile|eyelid|side of (my |his |her |the )face|half (my |his |her )face}",
@@ -72,7 +73,9 @@ covered in sweat, wet with sweat, clammy, clamy, clammy hands, clammy skin, cold
 clammie, perspiring, perspiration, in a lather of sweat, sweat like crazy
 hot and sweaty and weak, sweated through, glowing with sweat
 # head
-faint, feint, feeling faint, feel faint, faintish, fainty, fainting feeling, faint feeling
+feel like {i'm|i am} on a {boat|ship|merry go round|roundabout|trampoline|swing}, {feel|feels|feeling} {fant|faynt|fent|fiant}
+feel(s) like (say |seh ){mi|i|me} {a go|ago|go|wan|wan go|dey go} {drop|fall|faint|collapse|fall down}
+tunnel vision, faint, feint, feeling faint, feel faint, faintish, fainty, fainting feeling, faint feeling
 faint spell coming, faintness
 $almost {faint|pass out|passout|black out|blackout|collapse|keel over|fall over|fall down|go down
   drop|fall out|flake out|conk out|lose consciousness|keel|swoon}
@@ -105,7 +108,7 @@ clumsy, so clumsy, swooning, swoony
   dizzy|trembling|faint|cross|lightheaded|tired|irritable}
 {suddenly|sudden|all of a sudden} {hungry|starving|hunger|ravenous|very hungry}
 hungry and {shaky|shakey|weak|sweaty|dizzy|trembling|faint|shaking|lightheaded}, weak and hungry
-weak from hunger, weak with hunger, shaky and hungry
+weak as {water|a kitten|a baby|a lamb}, weak from hunger, weak with hunger, shaky and hungry
 starving and {shaky|weak|shaking|sweaty|dizzy}, ravenous and {shaky|weak|shaking}, hunger shakes
 hangry and shaky, hunger is making me shake, hunger dey shake me, faint with hunger
 faint from hunger, sudden hunger, hunger pangs and shaky, empty and shaky
@@ -215,7 +218,7 @@ up {three|four|five|six|seven|3|4|5|6|7|8|ten|10} times {to pee|to wee|to urinat
   to the toilet|in the night|for the toilet|for the loo}
 peed {five|six|seven|eight|nine|ten|5|6|7|8|9|10|12|15|20} times, peeing like a racehorse
 pissing like a racehorse, peeing buckets, peeing rivers, peeing for england, need to pee $ever
-need the toilet $ever, need the loo $ever, wetting the bed, wet the bed, peeing and thirsty
+need the toilet $ever, need the loo $ever, wetting the bed, {wet|weed|peed|pissed|soaked} {the|my|his|her} bed, bladder won't give me (any ){peace|rest}, bladder is always full, peeing and thirsty
 peeing and drinking, drinking and peeing, drink and pee, pee and drink, pee pee pee
 weeing for england, polyuria, polydipsia
 # sight
@@ -304,6 +307,8 @@ went limp, is limp, no pulse, not breathing, isn't breathing, isnt breathing, st
 has stopped breathing, stop breathing, turned blue, gone blue, going blue, turning blue
 lips are blue, lips blue, blue lips, lips turning blue, swooned, conked out, i fell out
 went unconscious, going unconscious, falling unconscious
+{i|he|she|dad|mum} hit the {floor|deck|ground}, lights went out and {i|he|she}
+{not|won't|doesn't|does not|will not|isn't|can't|cannot} {open|opening} {his|her|their|the} eyes
 # cannot be woken
 $cannot {wake(n) (up)|rouse|awaken|wake|arouse} ($him) (up)
 $cannot get $him {to wake|to wake up|awake|up|to respond|to answer|to come round}
@@ -408,7 +413,7 @@ pain in my arm and chest, jaw and arm pain, left arm {pain|hurts|aches|is aching
 short {of|on} {breath|breathe|breathing}
 {shortness|shortnes|shortnss} of {breath|breathe|breathing}, short breath, breathless, breathles
 breathlessness, out of breath {at rest|sitting|lying down|doing nothing|just sitting}
-{gasping|gasps|fighting|struggling} for {air|breath}, suffocating, starved of air, air hunger
+gasping, {gasping|gasps|fighting|struggling} for {air|breath}, suffocating, starved of air, air hunger
 breathing (is |has gone |getting |is getting |very |so ){hard|hard for me|difficult|a struggle
   trouble|problem(s)|difficulties|laboured|labored|funny|shallow|strange|bad|badly}
 winded sitting down, wheezing badly, breath dey {cut|seize} me, chest dey hold me, asthma attack
@@ -430,6 +435,7 @@ breath {like|is like} {fruit|acetone|nail varnish|nail polish|pear drops}
 mouth {smells|smell|tastes} (of |like ){fruit|acetone|nail varnish|nail polish|pear drops
   nail polish remover|nail varnish remover}
 breathe smells (of |like ){$fruit}
+{i|he|she} {smell|smells|smelt} {of|like} {acetone|nail varnish|nail polish|nail polish remover|nail varnish remover|pear drops|ketones}
 {my|his|her} breath is like {fruit|acetone|nail varnish|nail polish|pear drops}
 # vomiting that will not stop
 {$cannot|won't|not|isn't|cnt|doesn't|no fit} {keep(ing)|hold} {{anything|water|fluids|liquids|food
@@ -449,7 +455,7 @@ breathe smells (of |like ){$fruit}
   everything|all the time|everything i drink|everything i eat|everything up|even water|for {two|2
   three|3} days|for days|repeatedly|since this morning|blood}
 {vomited|threw up|thrown up|been sick} {four|five|six|seven|eight|ten|4|5|6|7|8|10} times
-coughing blood, $vomiting and {confused|drowsy|very weak|cannot drink|can't drink}
+{bringing|brings|bring} {everything|it all} {back up|straight back up|right back up|back out}, coughing blood, $vomiting and {confused|drowsy|very weak|cannot drink|can't drink}
 {$vomiting} {$cannot|won't|not} {keep|hold} {anything|water|fluids|liquids|food|it|drinks|even water
   a sip|a thing} (down|in)
 {can't|cannot|can not} {keep|hold} {anything|water|fluids|liquids|food|it|a thing} (down|in) $vomiting
@@ -474,6 +480,12 @@ better off dead, {kill|hurt|harm} myself, harming myself, no reason to live, not
 
 #: Spanish, in the same three levels.
 _LOW_SPANISH: Final = """
+temblorina, {el|un|con} tembleque, temblequeo, temblequera, mareito, mareillo, mareadita, mareadito, mareadisima, mareadisimo, flojisima, flojisimo
+{siento que|siento como que|como que} {floto|me voy de lado|me voy para un lado|me voy para atras|me caigo|me voy a caer|el piso se mueve|el suelo se mueve|me voy}, me voy de lado
+{me|se me} {esta|estaba|viene|va|anda} {bajando|cayendo|desplomando} {el|la} {azucar|glucosa}, {azucar|glucosa} {por los suelos|por el suelo|por el piso|en el suelo|bajisima|bien baja}
+{azucar|glucosa} {me|se me} {esta|va|viene} {bajando|cayendo}
+me {pego|dio|agarro|entro|vino} {la|una|el|un} {baja|bajada|bajon|palida|tembladera|temblorina|tembladora|debilidad|sudadera|telele|jamacuco|chucaque}
+{le|me} dio {el|un} {telele|jamacuco|patatus|soponcio|vahido|mareo}
 {temblorosa|tembloroso|temblores|temblor|tembladera|temblando|tiemblo|tiembla|temblo|tiritando
   tiritona|temblar|me tiembla|me tiemblan}
 {me tiemblan|tiemblan} {las manos|las piernas|las rodillas|los brazos}
@@ -494,7 +506,7 @@ todo se pone negro
 {debil|debilidad|debilitada|debilitado|muy debil|sin fuerzas|sin fuerza|flojo de piernas
   floja de piernas|desguanzada|desguanzado|aguada del cuerpo|descompensada|descompensado
   decaida y sudando|decaido y sudando|me siento sin fuerzas}
-{casi|a punto de|por poco|voy a|siento que|siento que me voy a|me voy a|estoy por
+{casi|a punto de|por poco|por poquito|por poquitito|ya mero|ya merito|ya casi|estoy que|ando que|estaba que|poco falta para que|falta poco para que|siento como si|como que|voy a|siento que|siento que me voy a|me voy a|estoy por
   creo que me voy a|parece que me voy a} (me ){desmayo|desmayarme|desmaye|desmayar|desvanezco
   desvanecerme|caigo|desplomo|desplomarme}
 siento que me desmayo, me siento desfallecer, desfallezco, desfallecer, desfalleciendo
@@ -526,6 +538,7 @@ me dio el yeyo, me dio un soponcio, me dio un patatus, chiripiorca, vahido, vahi
 """
 
 _HIGH_SPANISH: Final = """
+se me {nubla|nublo|empana} {todo|el mundo|la mirada}, {me la paso|me la vivo|vivo|ando} en el bano, no salgo del bano
 {mucha|muchisima|demasiada|tanta|bastante|harta|un monton de|una} sed
 {sed|con sed} {todo el dia|toda la noche|todo el tiempo|a cada rato|excesiva|constante|intensa
   insoportable|terrible|horrible|que no se quita|que no se me quita|insaciable|tremenda}
@@ -578,6 +591,10 @@ cetonas (altas|positivas|en la orina), tengo cetonas
 """
 
 _EMERGENCY_SPANISH: Final = """
+no supe {nada|de mi|mas}, se privo, {se quedo|esta} {privado|privada}, me prive, se puso {tieso|tiesa|rigido|rigida}, incoherencias
+no (me |nos |lo |la )reconoce a {sus|su|mi|mis|nadie|los|la}, no {puedo|puede} pasar (ni ){saliva|agua|la saliva|la comida|el agua|un trago}
+{huelo|huele} a {acetona|quitaesmalte|manzana podrida|fruta podrida}
+todo lo que {tomo|como|bebo|trago|toma|come|bebe} (lo |la ){devuelvo|vomito|regreso|boto|echo|devuelve|vomita|regresa|bota|echa}
 {me desmaye|{me|se|nos} {acabo|acaba|acabe|acabamos} de {desmayar|desvanecer|desplomar|caer desmayado|caer desmayada}|acabo de desmayarme|acaba de desmayarse|acaba de caer desmayada|acaba de caer desmayado|me acababa de desmayar|me desplome|se desplomo|{perdi|perdio} el sentido|me desmalle|se desmallo|me desmalle|se desmaya|desmayada|desmayado|desmayo|desmayos|desmaye|se me desmayo
   me he desmayado|se ha desmayado|nos desmayamos|desvanecida|desvanecido|me desvaneci
   se desvanecio|desvanecimiento|perdi el conocimiento|perdio el conocimiento|perdi la conciencia
@@ -730,6 +747,13 @@ WEAK_SIGNS: Final[Mapping[Suggests, tuple[str, ...]]] = {
 NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     """
     {am|i'm|i am|be} cutting myself {a|an|some|another|one|two|the|off}
+    {i|we|you} shake {him|her|them|it|hands|my head|off}
+    air in {my|the|his|her} {tyres|tires|tyre|tire|balloon|ball|wheels}, {not|isn't|won't|doesn't} {answering|answer} {his|her|their|my|the|our} {phone|calls|texts|messages|door|call|emails}
+    no {me |}{contesta|contestan|responde|responden} {el telefono|el celular|los mensajes|mensajes|llamadas|las llamadas|mis llamadas|mis mensajes}
+    gasping for {a|an|my|some} {drink|cuppa|tea|cup|coffee|fag|smoke|beer|pint|brew|cigarette|snack|bite}
+    {give|gives|gave|giving|given} {me|him|her|us} a heart attack, {nearly|almost} had a heart attack {when|laughing|at|seeing|because|over}
+    {breathe|breath} for laughing, me muero {de|por} {risa|hambre|ganas|sueno|miedo|calor|frio|verguenza|aburrimiento|amor|nervios|curiosidad|un|una|cansancio}
+    se muere {de|por} {risa|hambre|ganas|sueno|miedo|calor|frio|verguenza}
     low {fat|carb|carbs|sodium|salt|sugar|calorie|cal|gi|income|battery|price|tide|heat|cost|key
       blow}
     {feel|feeling} low on {money|cash|energy drinks|strips|stock}
