@@ -1,7 +1,7 @@
 """Signs of the body as idiom and dialect put them, in two halves as in `symptom_pairs.py`; these
 come after those. Everyday wordings, our own, from memory."""
 
-# ruff: noqa: E501 - word lists, one a line
+
 
 from typing import Final
 
