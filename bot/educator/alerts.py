@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from enum import StrEnum
 
-from bot.caution.ladder import EducatorWord
+from bot.caution.ladder import EducatorWhy, EducatorWord
 from bot.educator.educator import Alert, Educator
 from bot.educator.hours import opening
 from bot.localtime import shifted
@@ -53,34 +53,77 @@ def gather(
 ) -> Educator:
     """Take in the words that a participant's record now gives reason for.
 
-    Words that fell due before `since` are history (a record that was imported, an educator who
-    came later) and bring no alert. What the record gives no reason for any more is dropped if it
-    was not told yet.
+    What one value gives reason for at once is one alert, under the sternest of its words. Words
+    that fell due before `since` are history (a record that was imported, an educator who came
+    later) and bring no alert. What the record gives no reason for any more is dropped if it was
+    not told yet.
     """
-    current = {word.key: word for word in words}
-    kept = [
-        alert
-        for alert in educator.alerts
-        if alert.participant != participant or alert.word in current or _was_told(alert)
-    ]
-    known = {alert.word for alert in educator.alerts if alert.participant == participant}
+    waiting = _together(words)
+    kept = []
+    for alert in educator.alerts:
+        if alert.participant != participant:
+            kept.append(alert)
+        elif _was_told(alert):
+            kept.append(alert)
+            _strike(waiting, alert)
+        elif (group := waiting.pop(_group_of(alert), None)) is not None:
+            kept.append(_about(group, alert))
     number = educator.last_alert
-    for word in current.values():
-        if word.key in known or word.due_at < since:
+    for group in waiting.values():
+        if max(word.due_at for word in group) < since:
             continue
         number += 1
-        kept.append(
-            Alert(
-                number=number,
-                participant=participant,
-                word=word.key,
-                why=word.why,
-                cause=word.cause,
-                due_at=word.due_at,
-                until=word.until,
-            )
+        first = group[0]
+        alert = Alert(
+            number=number,
+            participant=participant,
+            word=first.key,
+            why=first.why,
+            cause=first.cause,
+            due_at=first.due_at,
+            until=first.until,
         )
+        kept.append(_about(group, alert))
     return replace(educator, alerts=tuple(kept), last_alert=number)
+
+
+#: A group's name: the value or symptom, and whether it is what came of it later.
+Group = tuple[int, bool]
+
+#: The sternest first.
+STERNNESS = {why: place for place, why in enumerate(EducatorWhy)}
+
+
+def _together(words: Iterable[EducatorWord]) -> dict[Group, list[EducatorWord]]:
+    """Words by what they are about, the sternest of each first."""
+    groups: dict[Group, list[EducatorWord]] = {}
+    for word in words:
+        groups.setdefault(_group_of(word), []).append(word)
+    for group in groups.values():
+        group.sort(key=lambda word: STERNNESS[word.why])
+    return groups
+
+
+def _group_of(one: EducatorWord | Alert) -> Group:
+    # That nobody tested again is news of its own, half an hour after the value.
+    return one.cause, one.why is EducatorWhy.UNANSWERED
+
+
+def _strike(waiting: dict[Group, list[EducatorWord]], alert: Alert) -> None:
+    """Take out the words about a value of which this or worse was told."""
+    name = _group_of(alert)
+    worse = [word for word in waiting.get(name, ()) if STERNNESS[word.why] < STERNNESS[alert.why]]
+    if worse:
+        waiting[name] = worse
+    else:
+        waiting.pop(name, None)
+
+
+def _about(group: list[EducatorWord], alert: Alert) -> Alert:
+    """The alert, not told yet, under the sternest of these words."""
+    first, *others = group
+    also = tuple(word.why for word in others)
+    return replace(alert, word=first.key, why=first.why, also=also, until=first.until)
 
 
 def due_alerts(educator: Educator, deputy: Educator | None, now: datetime) -> tuple[Telling, ...]:

@@ -31,8 +31,9 @@ class Alert:
     """A word about one participant, from the instant it fell due to the educator's `closed`.
 
     `number` counts up within the educator and names the alert in chat; `word` is the key of the
-    word to the educator, `cause` the event it is about. `until`: told later than that, it comes
-    as one line among what was missed. `passed_at` is when it went on to the deputy.
+    word to the educator, `cause` the event it is about; `also` what else one value gave reason
+    for, less stern than `why`. `until`: told later than that, it comes as one line among what was
+    missed. `passed_at` is when it went on to the deputy.
     """
 
     number: int
@@ -42,12 +43,18 @@ class Alert:
     cause: int
     due_at: datetime
     until: datetime
+    also: tuple[EducatorWhy, ...] = ()
     told_at: datetime | None = None
     passed_at: datetime | None = None
     seen_at: datetime | None = None
     seen_by: str | None = None
     called_at: datetime | None = None
     closed_at: datetime | None = None
+
+    @property
+    def whys(self) -> tuple[EducatorWhy, ...]:
+        """All that it is about, the sternest first."""
+        return (self.why, *self.also)
 
     @property
     def is_open(self) -> bool:

@@ -56,7 +56,7 @@ def alert_words(alert: Alert, educator: Educator, record: Record, say: EducatorS
     text = say.alert.format(
         number=alert.number,
         who=who_words(person, educator),
-        why=say.alert_whys[alert.why],
+        why=_alert_whys(alert, say),
         what=what,
         at=day_time(at, person.zone, say),
     )
@@ -65,11 +65,15 @@ def alert_words(alert: Alert, educator: Educator, record: Record, say: EducatorS
     return "\n".join((text, told, say.nobody_watches, marks))
 
 
+def _alert_whys(alert: Alert, say: EducatorSentences) -> str:
+    return ", ".join(say.alert_whys[why] for why in alert.whys)
+
+
 def passed_words(alert: Alert, educator: Educator, zone: str, say: EducatorSentences) -> str:
     """An alert that goes on to the deputy: no value, text or name of the participant."""
     text = say.alert_to_deputy.format(
         educator=educator.id,
-        why=say.alert_whys[alert.why],
+        why=_alert_whys(alert, say),
         participant=alert.participant,
         at=day_time(alert.due_at, zone, say),
     )
@@ -97,7 +101,7 @@ def alert_lines(
         say.alert_line.format(
             number=alert.number,
             who=who_words(people[alert.participant], educator),
-            why=say.alert_whys[alert.why],
+            why=_alert_whys(alert, say),
             at=day_time(alert.due_at, people[alert.participant].zone, say),
             state=say.alert_state[_state(alert)],
         )
@@ -111,7 +115,7 @@ def passed_line(alert: Alert, educator: Educator, zone: str, say: EducatorSenten
     return say.alert_line.format(
         number=f"{alert.number} {educator.id}",
         who=alert.participant,
-        why=say.alert_whys[alert.why],
+        why=_alert_whys(alert, say),
         at=day_time(alert.due_at, zone, say),
         state=say.alert_state[_state(alert)],
     )

@@ -39,6 +39,32 @@ def test_alert_comes_at_once_in_working_hours(room: Classroom, text: str, words:
     assert room.parked() == []
 
 
+def test_one_value_of_two_levels_is_one_alert_with_both_named(room: Classroom) -> None:
+    room.participant("ana", room.educator("edu"))
+    room.say("ana", "62")
+    room.passes(minutes=15)
+    room.say("ana", "48")  # very low, and an emergency: below 54 after sugar was advised
+    [told] = alerts(room, "edu")
+    assert "emergency, very low. 48 mg/dL" in told
+    assert "call the emergency number" in told
+    room.say("edu", "closed")  # the only one
+    assert "No alert is open" in room.say("edu", "alerts")[0]
+
+
+def test_one_value_of_two_levels_goes_to_the_deputy_once(room: Classroom) -> None:
+    edu, deputy = room.educator("edu"), room.educator("dep")
+    room.participant("ana", edu)
+    room.say("edu", f"deputy {deputy}")
+    room.say("dep", f"accept {edu}")
+    room.say("ana", "62")
+    room.passes(minutes=15)
+    room.say("ana", "LO")
+    room.say("ana", "95 recheck")
+    room.passes(minutes=40)
+    assert len(alerts(room, "dep")) == 1
+    assert "off the meter's scale" in alerts(room, "dep")[0]
+
+
 @pytest.mark.parametrize("text", ["62", "118, rice", "260"])
 def test_nothing_else_is_an_alert_at_once(room: Classroom, text: str) -> None:
     room.participant("ana", room.educator("edu"))

@@ -1,5 +1,6 @@
 """Working hours told in plain words and kept across the clock's changes; names and numbers."""
 
+from dataclasses import replace
 from datetime import datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
@@ -142,6 +143,36 @@ def test_word_is_gathered_once_and_dropped_untold_when_it_no_longer_holds() -> N
     known = told(one, due_alerts(one, None, word(5).due_at), word(5).due_at)
     assert len(gather(known, "ana", [], since=START).alerts) == 1, "what was told stays"
     assert gather(educator(), "ana", [word(-5)], since=START).alerts == (), "history"
+
+
+def of_one_value(*whys: EducatorWhy) -> list[EducatorWord]:
+    return [replace(word(5), key=f"educator:5:{why}", why=why) for why in whys]
+
+
+def test_one_value_of_two_levels_is_one_alert_the_sterner_first() -> None:
+    both = of_one_value(EducatorWhy.VERY_LOW, EducatorWhy.EMERGENCY)
+    one = gather(educator(), "ana", both, since=START)
+    [alert] = one.alerts
+    assert alert.whys == (EducatorWhy.EMERGENCY, EducatorWhy.VERY_LOW)
+    assert gather(one, "ana", both, since=START) == one
+    [left] = gather(one, "ana", both[:1], since=START).alerts
+    assert (left.number, left.whys) == (1, (EducatorWhy.VERY_LOW,)), "the emergency was taken back"
+
+
+def test_what_is_worse_than_was_told_is_told_and_what_is_less_is_not() -> None:
+    low, worse = of_one_value(EducatorWhy.VERY_LOW, EducatorWhy.EMERGENCY)
+    first = gather(educator(), "ana", [low], since=START)
+    known = told(first, due_alerts(first, None, low.due_at), low.due_at)
+    _, second = gather(known, "ana", [low, worse], since=START).alerts
+    assert (second.number, second.whys) == (2, (EducatorWhy.EMERGENCY,))
+    first = gather(educator(), "ana", [worse], since=START)
+    known = told(first, due_alerts(first, None, low.due_at), low.due_at)
+    assert len(gather(known, "ana", [low, worse], since=START).alerts) == 1
+
+
+def test_that_nobody_tested_again_is_an_alert_of_its_own() -> None:
+    both = of_one_value(EducatorWhy.VERY_LOW, EducatorWhy.UNANSWERED)
+    assert len(gather(educator(), "ana", both, since=START).alerts) == 2
 
 
 @given(
