@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 from bot.entries import Answer, What
@@ -18,6 +18,10 @@ from bot.record import Record
 from bot.words.digest import digest_words
 from bot.words.language import Language
 from bot.words.picture import week_picture
+
+
+#: The least by which two instants of a record differ: it keeps milliseconds.
+AN_INSTANT = timedelta(milliseconds=1)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +42,9 @@ def summary(record: Record, now: datetime, words: Language) -> WeekTold:
     """The week so far, for somebody who asks in the middle of it."""
     end = next(digest_instants(record.participant, now))
     start, _, _, _ = week_of(record.participant, end)
-    return _told(record, week(record, start=start, end=now), words, so_far=True)
+    # A week ends before its end, but what was told in the second of the question is before it.
+    asked = shifted(now, AN_INSTANT)
+    return _told(record, week(record, start=start, end=asked), words, so_far=True)
 
 
 def asked_for(record: Record, now: datetime, words: Language) -> WeekTold:

@@ -2,6 +2,8 @@
 
 import json
 
+import pytest
+
 from bot.replay.play import play
 from bot.replay.story import read_story
 from tests.replay.told import PNG, Story, of_type, spoken, texts
@@ -240,3 +242,12 @@ def test_who_asks_how_many_strips_are_left_is_told_once_they_were_told() -> None
     told = list(texts(story.play(), "reply"))
     assert '"50 strips"' in told[0]
     assert told[-1].startswith("49 strips left")
+
+
+@pytest.mark.parametrize("text", ["48", "310", "118, rice"])
+def test_a_summary_asked_in_the_second_of_a_reading_knows_it(text: str) -> None:
+    """Two messages of one second, as a hurried thumb or a slow network brings them."""
+    story = Story().says("12:00", text).says("12:00", "summary").passes("12:01")
+    told = next(line["text"] for line in story.play().sent if line["picture"])
+    [value, *_] = text.split(",")
+    assert value in told
