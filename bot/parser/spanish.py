@@ -199,7 +199,8 @@ SPANISH = Lexicon(
                    "se me paso"),
     others=("mi (?:esposa|esposo|marido|mujer|mama|papa|madre|padre|hijo|hija|hermana|hermano|amigo|amiga"
             "|vecina|vecino|abuela|abuelo|tia|tio|prima|primo|suegra|suegro|nieto|nieta|novio|novia"
-            "|jefe|cunada|cunado|companera|companero|perro|gato|sobrino|sobrina)",
+            "|jefe|cunada|cunado|companera|companero|perro|gato|sobrino|sobrina"
+            "|abuelit[oa]|mamita|mami|papi|papito|hermanit[oa]|hijit[oa]|viej[oa]|viejit[oa]|jefa|nene|nena|nin[oa]|bebe|yerno|nuera|comadre|compadre|padrastro|madrastra|pareja|paciente)",
             "su", "ella", "de ella", "de el", "alguien", "un amigo", "una amiga", "la vecina", "el vecino"),
     helped=("ella", "mama", "papa", "abuela", "abuelo", "su"),
     mine=("mi", "mio", "mia", "yo", "me", "estoy", "tengo", "la mia", "el mio"),
@@ -237,7 +238,7 @@ SPANISH = Lexicon(
              "invitados", "amigos", "nietos", "gatos", "perros", "mensajes", "segundos", "por ciento",
              "hijos", "hermanos", "cigarros", "cigarrillos"),
     intents={**INTENTS_SPANISH, **ABSENT_SPANISH},
-    zone=("estoy en", "ahora estoy en", "me mude a", "vivo en", "llegue a", "viaje a", "ya estoy en", "zona horaria", "mi zona horaria es"),
+    zone=("estoy en", "ahora estoy en", "ando en", "me vine a", "ya llegue a", "me fui a vivir a", "ando por", "me mude a", "vivo en", "llegue a", "viaje a", "ya estoy en", "zona horaria", "mi zona horaria es"),
     pregnant=("embarazada", "embarazo", "encinta", "preñada", "esperando un bebe", "esperando bebe", "espero un bebe", "voy a tener un bebe", "en estado", "en cinta", "embarasada", "esperando mi primer hijo",
               "voy a ser mama"),
     not_pregnant=("no", "hermana", "esposa", "mujer", "hija", "amiga", "prima", "si", "vecina", "ella esta", "novia"),
