@@ -19,7 +19,6 @@ from bot.words.digest import digest_words
 from bot.words.language import Language
 from bot.words.picture import week_picture
 
-
 #: The least by which two instants of a record differ: it keeps milliseconds.
 AN_INSTANT = timedelta(milliseconds=1)
 
