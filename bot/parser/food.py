@@ -10,7 +10,7 @@ from functools import cache
 from bot.entries import Food, FoodKind
 from bot.parser.languages import gathered, lexica, without_everyday
 from bot.parser.lexicon import either
-from bot.parser.misspelt import known_words
+from bot.parser.misspelt import known_words, no_slips
 from bot.parser.numbers import spoken, tokens
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases, spelled
@@ -60,12 +60,12 @@ def _spelling(language: str) -> Spelling:
         for word in words
         if len(word) > SHORTEST and word.isalpha()
     ]
-    return Spelling(single, known_words(language))
+    return Spelling(single, no_slips(language))
 
 
 def _meant(word: str, language: str) -> str | None:
     """The food meant by a word of no list; the index is made when such a word first comes."""
-    return None if word in known_words(language) else _spelling(language).meant(word)
+    return None if word in no_slips(language) else _spelling(language).meant(word)
 
 
 def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> list[Dish]:

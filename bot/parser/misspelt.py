@@ -10,6 +10,8 @@ from bot.parser.lexicon import Lexicon
 from bot.parser.page import Token
 from bot.parser.phrases import spelled
 from bot.parser.spelling import SHORTEST, Spelling
+from bot.parser.vocabulary.real_words import REAL_WORDS
+from bot.parser.vocabulary.real_words_spanish import REAL_WORDS_SPANISH
 
 #: Concepts of requests whose longer words are looked for with a slip in them.
 _ASKED = ("wipe", "summary_said", "record_said", "goals_said", "export_said", "contact", "program")
@@ -19,7 +21,7 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
-    known = known_words(language)
+    known = no_slips(language)
     return [
         replace(token, word=meant)
         if len(token.word) >= SHORTEST
@@ -54,13 +56,19 @@ def _spelling(language: str) -> Spelling:
             named = _words(lexicon.intents.get(concept, ()))
             wanted.extend(word for word in named if len(word) > SHORTEST)
     wanted = [word for word in dict.fromkeys(wanted) if len(word) >= SHORTEST]
-    return Spelling(wanted, known_words(language))
+    return Spelling(wanted, no_slips(language))
 
 
 @cache
 def known_words(language: str) -> frozenset[str]:
     """Every word that any language knows: none of them is misspelt."""
     return frozenset(word for lexicon in lexica(language) for word in _words(_every(lexicon)))
+
+
+@cache
+def no_slips(language: str) -> frozenset[str]:
+    """Every word that any list knows, and the common words that no list knows (`campus`)."""
+    return known_words(language) | REAL_WORDS | REAL_WORDS_SPANISH
 
 
 def _words(phrases: Iterable[str]) -> list[str]:
