@@ -354,7 +354,7 @@ ENGLISH = Lexicon(
                  "heartrate", "bpm", "oxygen", "o2", "spo2", "o2 sat", "sats", "saturation",
                  "temperature", "temp", "fever", "height", "cholesterol", "ldl", "hdl", "triglycerides",
                  "weight", "weigh", "weighed", "weighing", "weighs", "bmi", "ketones", "ketone",
-                 "hr", "chol", "creatinine", "egfr", "waist", "systolic", "diastolic", "heart beat", "heartbeat",
+                 "chol", "creatinine", "egfr", "waist", "systolic", "diastolic", "heart beat", "heartbeat",
                  "colesterol", "potassium", "sodium", "hemoglobin", "haemoglobin", "ph", "tsh",
                  "preasure", "blood preasure", "wt", "lipids", "body fat", "peak flow"),
     taken=("took", "doubled", "double dosed", "overdosed", "overdose", "od on", "mixed up", "taken", "take", "taking", "inject", "injected", "have taken", "just took", "had",
