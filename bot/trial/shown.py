@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 
 from bot.trial.chats import BOT, WITHOUT_TEXT, Chat, Json
 from bot.trial.methods import labels
+from bot.trial.spoken import spoken
 
 #: Where a picture's words did not fit under it, they are the message after it.
 WORDS_FOLLOW: Final = "A chart. The next message says all that it shows."
@@ -35,8 +36,16 @@ def _message(message: Json, chat: Chat, zone: ZoneInfo) -> Json:
         found["answers"] = {
             "id": answered["message_id"],
             "text": textwrap.shorten(_words(answered), 60, placeholder=" …"),
+            "lang": spoken(_words(answered)),
         }
-    return found | (_of_mine(message) if found["mine"] else _of_the_bot(message, words))
+    if found["mine"]:
+        return found | _of_mine(message)
+    return found | {"lang": spoken(_all_words(message))} | _of_the_bot(message, words)
+
+
+def _all_words(message: Json) -> str:
+    """With those of its buttons: under a picture there may be no others."""
+    return " ".join((_words(message), *labels(message.get("reply_markup", {}))))
 
 
 def _words(message: Json) -> str:

@@ -48,3 +48,13 @@ def test_a_reader_of_the_screen_is_told_what_is_new_and_no_more(tab: Tab) -> Non
     tab.press("Send my code", "Are you 18 or older")
     tab.press("yes", "You pressed: yes", "May I tell your educator")
     assert tab.runs("return added") == ["day", "mine", "bots", "note pressed", "bots"]
+
+
+def test_what_is_said_in_another_language_is_marked_as_that(tab: Tab) -> None:
+    """WCAG 2.2, 3.1.2: words, buttons and what an answer quotes, each in its own language."""
+    tab.begin("Begin with a week played")
+    tab.write("español")
+    tab.until(lambda: tab.runs("return document.querySelector('.bots .said[lang=es]') !== null"))
+    assert tab.all(".bots .said[lang=en]")
+    assert tab.runs("return document.querySelectorAll('.bots .said:not([lang])').length") == 0
+    assert violations(tab) == []

@@ -7,6 +7,12 @@ export function part(name, className, words) {
   return made;
 }
 
+// The same in the language that it is in, which may be another than the page's.
+function inLanguage(made, language) {
+  if (language) made.lang = language;
+  return made;
+}
+
 function button(words, className, onClick) {
   const made = part("button", className, words);
   made.type = "button";
@@ -58,7 +64,7 @@ function choices(message, deeds) {
   group.setAttribute("role", "group");
   group.setAttribute("aria-label", "Buttons of the bot");
   for (const label of message.buttons) {
-    group.append(button(label, "", () => deeds.press(message, label)));
+    group.append(inLanguage(button(label, "", () => deeds.press(message, label)), message.lang));
   }
   return group;
 }
@@ -66,15 +72,20 @@ function choices(message, deeds) {
 export function drawn(message, deeds) {
   const item = part("li", message.mine ? "mine" : "bots");
   item.id = `entry-${message.id}`;
+  item.dataset.language = message.lang || "";
   item.append(head(message, deeds));
   if (message.answers) {
-    const quote = part("a", "quote", `to: ${message.answers.text || "a picture"}`);
-    quote.href = `#entry-${message.answers.id}`;
+    const { text, lang, id } = message.answers;
+    const quote = part("a", "quote", text ? "to: " : "to: a picture");
+    if (text) quote.append(inLanguage(part("span", "", text), lang));
+    quote.href = `#entry-${id}`;
     item.append(quote);
   }
   if (message.note) item.append(part("p", "note", message.note));
-  if (message.picture) item.append(picture(message.picture));
-  if (message.text) item.append(part("p", "said", message.text));
+  if (message.picture) {
+    item.append(inLanguage(picture(message.picture), message.text && message.lang));
+  }
+  if (message.text) item.append(inLanguage(part("p", "said", message.text), message.lang));
   if (message.file) item.append(file(message.file));
   if (message.buttons.length) item.append(choices(message, deeds));
   return item;
@@ -85,7 +96,9 @@ export function markPressed(item, label) {
   if (!label || item.dataset.pressed === label) return;
   item.dataset.pressed = label;
   item.querySelector(".pressed")?.remove();
-  item.append(part("p", "note pressed", `You pressed: ${label}`));
+  const line = part("p", "note pressed", "You pressed: ");
+  line.append(inLanguage(part("span", "", label), item.dataset.language));
+  item.append(line);
 }
 
 export function dayLine(day) {
