@@ -22,12 +22,24 @@ _UNITS = "one two three four five six seven eight nine".split()
 _TEENS = ("ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen").split()
 _TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
 
+#: As tired thumbs write them.
+_MISSPELT_TENS = {
+    "fourty": 40, "fourth": 40, "fortey": 40, "fourtey": 40, "twentey": 20, "tewnty": 20, "twnety": 20, "thrity": 30,
+    "thirtey": 30, "therty": 30, "fivty": 50, "fiftey": 50, "fity": 50, "sixtey": 60, "sixy": 60, "sevnty": 70,
+    "seventey": 70, "seveny": 70, "eigthy": 80, "eightey": 80, "eighy": 80, "eigty": 80, "ninty": 90, "nintey": 90,
+    "ninetey": 90, "niney": 90,
+}  # fmt: skip
+_MISSPELT_TEENS = {
+    "tweleve": 12, "twleve": 12, "twelv": 12, "therteen": 13, "forteen": 14, "fourten": 14, "fiveteen": 15, "fiften": 15,
+    "sixten": 16, "seventen": 17, "eigtheen": 18, "eightteen": 18, "eighten": 18, "ninteen": 19, "nineten": 19,
+}  # fmt: skip
+
 NUMERALS = Numerals(
     units={word: value for value, word in enumerate(_UNITS, 1)},
-    teens={word: value for value, word in enumerate(_TEENS, 10)},
-    tens={word: value * 10 for value, word in enumerate(_TENS, 2)} | {"fourty": 40, "fourth": 40},
+    teens={word: value for value, word in enumerate(_TEENS, 10)} | _MISSPELT_TEENS,
+    tens={word: value * 10 for value, word in enumerate(_TENS, 2)} | _MISSPELT_TENS,
     hundreds={},
-    hundred=frozenset({"hundred", "hundered"}),
+    hundred=frozenset({"hundred", "hundered", "hunderd", "hundrd", "hundread", "hunred", "hundret"}),
     thousand=frozenset({"thousand"}),
     zero=frozenset({"oh", "o", "zero", "0"}),
     point=frozenset({"point"}),
@@ -42,7 +54,7 @@ NUMERALS = Numerals(
 
 TIMES = TimeWords(
     minutes=("min", "mins", "minute", "minutes", "minuts", "minutos", "mn"),
-    hours=("h", "hr", "hrs", "hour", "hours", "hours'", "houra", "horas"),
+    hours=("h", "hr", "hrs", "hour", "hours", "hours'", "houra", "horas", "hs"),
     half_hour=("half an hour", "half hour", "half hr", "half an hr", "a half hour", "1/2 hour",
                "1 / 2 hour", "1 / 2 hr", "½ hour", "half a hour"),
     one_hour=("an hour", "an hr", "a hour", "1 hour"),
@@ -108,7 +120,7 @@ ENGLISH = Lexicon(
             "preprandial", "pre prandial", "premeal", "just before", "right before", "ahead of"),
     after=("after", "post", "aftr", "afer", "afta", "aft", "following", "postprandial",
            "post prandial", "postmeal", "post meal", "pp", "ppbs", "ppbg", "pplbs", "ppg", "ppgl", "ppfs",
-           "ppbsl", "pppg", "ppsugar", "p p", "ppbf", "ppdbs", "2hpp", "postprandially"),
+           "ppbsl", "pppg", "ppsugar", "p p", "ppbf", "ppdbs", "2hpp", "postprandially", "on from", "in from"),
     eating=("food", "eating", "meal", "meals", "i ate", "i eat", "i had", "ate", "eat", "my meal",
             "the meal", "my food", "having eaten", "meal time", "mealtime", "first bite",
             "the first bite", "my first bite", "i eaten", "we ate", "she ate", "he ate",
@@ -126,7 +138,7 @@ ENGLISH = Lexicon(
             "first thing in the morning", "first thing this morning", "before breakfast fasting",
             "nothing eaten yet", "wake up number", "waking number", "wakeup",
             "not eaten yet", "havent eaten yet", "out of bed", "on wakening", "as soon as i woke up",
-            "fast", "fasting glucose", "fasting sugar", "on rising", "when i get up", "at wake up",
+            "fast", "nothing in my stomach", "nothing in my belly", "nothing in me", "empty tummy", "on an empty tummy", "empty belly", "empty tum", "fasting glucose", "fasting sugar", "on rising", "when i get up", "at wake up",
         ),
         Moment.BEDTIME: (
             "bedtime", "bed time", "at bedtime", "at bed time", "before bed", "before bedtime",
@@ -166,7 +178,7 @@ ENGLISH = Lexicon(
               "eat", "eaten", "i ate", "i had", "ive had", "started", "just started", "starting",
               "drank", "drinking", "drink", "sipping", "on the plate", "on my plate", "my plate",
               "meal", "food", "finished", "just finished", "tucking into", "enjoying",
-              "about to eat", "about to have", "gonna eat now", "sitting down to", "sat down to",
+              "about to eat", "about to have", "gonna eat now", "sitting down to", "sat down to", "sit down to", "about to sit down to",
               "just eating", "just having", "now eating", "now having", "eatin", "havin", "hvng",
               "going to eat now", "im eating", "im having", "we had", "we ate", "she ate",
               "she had", "he ate", "he had", "she is eating", "he is eating", "is eating",
@@ -421,7 +433,7 @@ ENGLISH = Lexicon(
     should_be=("should say", "should read", "should be", "should have been", "was meant to be", "is really", "was really", "is wrong",
                "was wrong", "meant", "was supposed to be", "is actually", "was actually", "shoud be",
                "shouldve been", "is wrong it was", "is wrong its", "was wrong its", "was wrong it was",
-               "was a typo", "to", "was a mistake", "was supposed to read", "ought to be"),
+               "was a typo", "was a mistake", "was supposed to read", "ought to be"),
     that_was=("that was", "that one was", "it was", "that is", "thats", "i meant", "its", "this was",
               "last one was", "the last one was", "that reading was", "sorry that was",
               "my last reading was", "the reading was", "that number was", "no that was",

@@ -38,6 +38,7 @@ class _Patterns:
     before: re.Pattern[str]
     after: re.Pattern[str]
     long_after: re.Pattern[str]
+    at_long: re.Pattern[str]
     bare_long: re.Pattern[str]
 
 
@@ -68,6 +69,7 @@ def _patterns(language: str) -> _Patterns:
     glue = r"(?:(?:of|de|que|eating|having|i had|i ate|finishing|ate|for|to) ){0,2}"
     tail = f"(?: {glue}{OWN}(?:(?P<name>{names})(?: time)?|(?P<food>{eating})|(?P<move>{moving})))?"
     long = duration(language)
+    of_meal = f"(?: (?:del?|of|into|from|since) {OWN}(?P<name>{names}))?"
     whole = tuple(
         (
             pattern(
@@ -75,14 +77,19 @@ def _patterns(language: str) -> _Patterns:
             ),
             moment,
         )
-        for moment in (Moment.RECHECK, Moment.BEDTIME, Moment.FASTING)
+        for moment in (Moment.RECHECK, Moment.FASTING, Moment.BEDTIME)
     )
     return _Patterns(
         whole=whole,
         before=pattern(f"(?:just |right )?{before}(?! (?:(?:de )?(?:yesterday|ayer)|last) ){tail}"),
         after=pattern(f"(?:just |right )?{after}{tail}"),
         long_after=pattern(f"(?:at |a las |about |around )?{long} (?:{after}|{later}|mark){tail}"),
-        bare_long=pattern(f"(?:at |a las )?{long}(?: (?:reading|test|check|mark|number|one))?"),
+        at_long=pattern(
+            f"(?:at |@ |a las |a la )(?:the |my |about |around )?{long}(?: (?:reading|test|check|mark|point|number))?{of_meal}"
+        ),
+        bare_long=pattern(
+            f"(?:the |my )?{long}(?: (?:reading|test|check|mark|point|number|one|in))?{of_meal}"
+        ),
     )
 
 
@@ -94,7 +101,8 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
     for sought, moment in patterns.whole:
         for span in list(page.find(sought)):
             page.claim(span.start, span.end)
-            found.append(Cue(start=span.start, end=span.end, moment=moment))
+            if not _of_no_test(page, span.start, span.end, moment):
+                found.append(Cue(start=span.start, end=span.end, moment=moment))
     names = meal_names(language)
     for span in list(page.find(patterns.long_after)):
         if active & {span.start - 1, span.start - 2}:
@@ -102,6 +110,7 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
         page.claim(span.start, span.end)
         found.append(_cue(page, span.start, span.end, span.match, Moment.AFTER_MEAL, names, active))
         found[-1] = _with(found[-1], minutes_of(span.match))
+    found += _at_length(page, patterns.at_long, names, active)
     for sought, moment in (
         (patterns.before, Moment.BEFORE_MEAL),
         (patterns.after, Moment.AFTER_MEAL),
@@ -114,14 +123,39 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
 
 def find_long(page: Page, language: str) -> list[Cue]:
     """Claim a bare `2h`, which beside a reading means two hours after the meal."""
+    return _at_length(page, _patterns(language).bare_long, meal_names(language), set())
+
+
+def _at_length(
+    page: Page, sought: re.Pattern[str], names: dict[str, MealName], active: set[int]
+) -> list[Cue]:
+    """A length of one to three hours beside a reading (`at 2h`, `a las dos horas`): after the meal."""
     found = []
-    for span in list(page.find(_patterns(language).bare_long)):
-        if 60 <= (minutes := minutes_of(span.match)) <= 180:
+    for span in list(page.find(sought)):
+        if 60 <= (minutes := minutes_of(span.match)) <= 180 and not active & {span.start - 1}:
             page.claim(span.start, span.end)
+            meal = names.get(span["name"] or "")
             found.append(
-                Cue(start=span.start, end=span.end, moment=Moment.AFTER_MEAL, minutes=minutes)
-            )
+                Cue(
+                    start=span.start, end=span.end, moment=Moment.AFTER_MEAL, meal=meal,
+                    minutes=minutes,
+                )
+            )  # fmt: skip
     return found
+
+
+def _of_no_test(page: Page, start: int, end: int, moment: Moment) -> bool:
+    """A bed that is not one's own for the night (`put the kids to bed`), or no night's sleep
+    that was woken from (`woke up from a nap`)."""
+    before = page.words(max(start - 2, 0), start)
+    if moment is Moment.BEDTIME and page.words(start, end)[0] == "bed":
+        return before[-1:] == ["the"] or (before[-1:] == ["to"] and before[0] not in _TO_BED)
+    behind = page.words(end, end + 4)
+    return moment is Moment.FASTING and behind[:1] == ["from"] and not _NAPS.isdisjoint(behind)
+
+
+_TO_BED = frozenset({"go", "going", "off", "heading", "went", "gone", "get", "back", "straight"})
+_NAPS = frozenset({"nap", "naps", "siesta", "snooze", "doze"})
 
 
 def _with(cue: Cue, minutes: float) -> Cue:

@@ -156,12 +156,31 @@ def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
         else:
             end, written = index, ""
         if written and not _shy(tokens, index, end, numerals):
+            pointed = end < len(tokens) and tokens[end].word in points
+            if pointed and (tenth := _sounds_like(tokens, end + 1)):  # `eight point for`
+                result.append(Token(tokens[index].start, tokens[-1].end, f"{written}.{tenth}"))
+                break
             result.append(Token(tokens[index].start, tokens[end - 1].end, written))
             index = end
+            if written.endswith("0") and (last := _sounds_like(tokens, end)):
+                # `one forty too`: 142, or 140 also? Two numbers are asked about.
+                result.append(Token(tokens[end].start, tokens[end].end, last))
+                index += 1
         else:
             result.append(tokens[index])
             index += 1
     return result
+
+
+#: Words that dictation writes for a digit, at the end of a message only.
+_SOUNDS = {"too": "2", "to": "2", "for": "4", "ate": "8"}
+
+
+def _sounds_like(tokens: list[Token], index: int) -> str:
+    """The digit that the last word of a message sounds like behind a number in words."""
+    if index != len(tokens) - 1 or tokens[index - 1].word[0].isdigit():
+        return ""
+    return _SOUNDS.get(tokens[index].word, "")
 
 
 def _shy(tokens: list[Token], start: int, end: int, numerals: Sequence[Numerals]) -> bool:

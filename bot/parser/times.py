@@ -140,7 +140,7 @@ def _patterns(language: str) -> _Patterns:
             f"|(?P<to>{words('to')})) {hour}{part}?"
         ),
         with_half=pattern(
-            rf"(?<! x ){at}(?:{hour}(?:[:.](?P<minute>[0-5]\d))?{part}|(?P<packed>1?\d[0-5]\d) (?P<packed_half>am|pm))"
+            rf"(?<! x ){at}(?:{hour}(?:[:.](?P<minute>[0-5]\d)|{after_hour})?{part}|(?P<packed>1?\d[0-5]\d) (?P<packed_half>am|pm))"
         ),
         oclock=pattern(f"{at}{hour_word} (?:{words('oclock')}){part}?"),
         colon=pattern(
@@ -310,6 +310,8 @@ def _with_days(page: Page, clocks: list[When], patterns: _Patterns, language: st
     for span in list(page.find(patterns.day)):
         day = _day(span, language)
         page.claim(span.start, span.end)
+        if not _COMPARED.isdisjoint(page.words(max(span.start - 1, 0), span.start)):
+            continue  # `better than yesterday`
         beside = next((at for at, when in enumerate(found) if _beside(page, when, span)), None)
         if beside is None and (bare := _bare_hour(page, span, patterns)) is not None:
             found.append(bare)
@@ -319,6 +321,9 @@ def _with_days(page: Page, clocks: list[When], patterns: _Patterns, language: st
         else:
             found.append(day)
     return sorted(found, key=lambda when: when.start)
+
+
+_COMPARED = frozenset({"than", "vs", "versus", "que"})
 
 
 def _bare_hour(page: Page, span: Span, patterns: _Patterns) -> When | None:

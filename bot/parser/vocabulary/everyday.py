@@ -61,7 +61,7 @@ EVERYDAY: Final = phrases(
     angry, lonely, bored, grumpy, cranky, restless, achy, feverish, unwell, under, weather, exhausted
     knackered, shattered, pooped, chilled, calm, cheerful, grateful, blessed, disappointed, annoyed
     frustrated, nervous, scared, surprisingly, weird, strange, odd, amazing, lovely, brilliant
-    nowt, owt, summat, skipped, skipping, missed
+    landed, flat, ish, nap, naps, nowt, owt, summat, skipped, skipping, missed
     usual, mostly, mainly, especially, different, special, favorite, favourite, own, real
     started, starting, begin, began, stop, stopped, ready, soon, able, unable, forgot, remember
     """
