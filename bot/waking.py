@@ -1,12 +1,11 @@
 """Wake-ups in the shell: many people in one transaction, each with a turn of their own.
 
-What each of them needs is read by set and what the turns bring about is written by set, so that
-a person costs little more than the turn itself. One whose turn fails is put off, and holds up
-nobody else.
+What they need is read by set and what the turns bring about is written by set, so that a person
+costs little more than the turn itself. One whose turn fails is put off, and holds up nobody else.
 """
 
 import logging
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -25,6 +24,13 @@ _LOG = logging.getLogger(__name__)
 
 #: A person whose wake-up failed is tried again after this, so that one fault spins nobody.
 AFTER_A_FAILED_WAKE = timedelta(minutes=5)
+
+#: People whose records are read together: more at once would save little more.
+READ_TOGETHER = 10
+#: A transaction reads and decides no longer than this, so that whoever writes just then waits
+#: for two of them, at most, until the answer leaves. Weekly summaries and long records take
+#: a hundred times as long as a prompt.
+LONGEST = timedelta(milliseconds=20)
 
 
 class Waking:
@@ -46,8 +52,9 @@ class Waking:
     def wake_all(self, people: Sequence[str], now: datetime) -> Outcome:
         """Do what is due for several, each of them once; nothing for who was woken already.
 
-        One transaction. Where it cannot stand, each half is taken alone, down to the one person
-        with whom it cannot. Raises what `bot.storage.faults.is_outage` tells apart.
+        One transaction, which ends early where they take long: the others are still due.
+        Where it cannot stand, each half is taken alone, down to the one person with whom it
+        cannot. Raises what `bot.storage.faults.is_outage` tells apart.
         """
         people = tuple(dict.fromkeys(people))
         try:
@@ -62,20 +69,22 @@ class Waking:
         return together(self.wake_all(part, now) for part in (people[:half], people[half:]))
 
     def _rouse(self, work: Work, people: Sequence[str], now: datetime) -> Outcome:
-        opened = work.open_all(people, now)
+        until = self._real_now() + LONGEST
         decided: list[tuple[Opened, Turn]] = []
         left: list[Outcome] = []
-        for who in people:
-            if who not in opened:
+        for who, opened in _opened(work, people, now):
+            if opened is None:
                 kept = self._teaching.wake(work, who, now)
                 left.append(Outcome(said=kept.said, wake_at=kept.wake_at))
             elif _is_due(work.next_wake(who), now):
                 try:
-                    decided.append((opened[who], self._decide(opened[who], now)))
+                    decided.append((opened, self._decide(opened, now)))
                 except SQLAlchemyError:
                     raise  # the transaction itself is in doubt
                 except Exception as error:
                     left.append(_put_off(work, who, now, error))
+            if self._real_now() >= until:
+                break
         return together([*left, self._keep(work, decided, now)])
 
     def _decide(self, opened: Opened, now: datetime) -> Turn:
@@ -99,6 +108,17 @@ class Waking:
                 *(Outcome(said=one.said, wake_at=one.wake_at) for one in kept),
             ]
         )
+
+
+def _opened(
+    work: Work, people: Sequence[str], now: datetime
+) -> Iterator[tuple[str, Opened | None]]:
+    """Each of these with their record, read when it is their turn; None for no participant."""
+    for first in range(0, len(people), READ_TOGETHER):
+        some = people[first : first + READ_TOGETHER]
+        opened = work.open_all(some, now)
+        for who in some:
+            yield who, opened.get(who)
 
 
 def _is_due(wake: datetime | None, now: datetime) -> bool:

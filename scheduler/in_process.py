@@ -13,21 +13,11 @@ from scheduler.clock import Clock
 from scheduler.port import AskDue, OnWake
 
 #: People woken together at first in a rush, so that the first of many need not wait for the
-#: rest, and at most.
+#: rest, and after that. Fewer, where `on_wake` finds that they take long.
 FEW, MANY = 5, 100
-#: Seconds that waking them may take: whoever writes just then waits behind one such batch for
-#: the turn, and behind another one for the answer to leave.
-LONGEST_BATCH = 0.025
 #: However far away the next wake is, look again after this: the machine's clock may have been
 #: set, or the machine may have slept, and another process may have written to the database.
 LONGEST_WAIT = timedelta(seconds=30)
-
-
-def next_batch(size: int, took: float) -> int:
-    """How many to wake together after so many took so many seconds."""
-    if took > LONGEST_BATCH:
-        return max(FEW, size // 2)
-    return min(MANY, size * 2) if took < LONGEST_BATCH / 2 else size
 
 
 class InProcessEngine:
@@ -49,9 +39,8 @@ class InProcessEngine:
                 self._ring.clear()
                 found = await due(self._clock.now(), together)
                 if found.who:
-                    began = self._clock.monotonic()
+                    together = MANY
                     await on_wake(found.who, self._clock.now())
-                    together = next_batch(together, self._clock.monotonic() - began)
                 else:
                     together = FEW
                     self._arm(found.next_at)

@@ -25,7 +25,8 @@ class Due:
 
 #: `due(until, limit)` asks the database.
 AskDue = Callable[[datetime, int], Awaitable[Due]]
-#: `on_wake(people, now)` does what is due for each of them and moves their next wakes on.
+#: `on_wake(people, now)` does what is due for each of them and moves their next wakes on. It may
+#: leave some of several for later: they are still due, and found again.
 OnWake = Callable[[tuple[str, ...], datetime], Awaitable[None]]
 
 

@@ -103,7 +103,7 @@ class Records:
 
     def open_all(self, people: Iterable[str], now: datetime) -> dict[str, Opened]:
         """Lock these people and load their last 35 days; whoever is nobody is left out."""
-        # In one order everywhere, so that no two transactions wait for each other.
+        # In one order, so that two who open the same people do not wait for each other.
         told = {"people": sorted(set(people))}
         return self.opened(self._connection.execute(PEOPLE, told).all(), now)
 

@@ -4,7 +4,7 @@
 person: find who is due, read their record, decide by the real turns what to say (the prompt
 two hours after a meal), and commit the message and the next wake, in SQLite with WAL and
 synchronous FULL. What differs is the alarm clock: ours holds one timer and asks the same
-database who is due, waking a few in one transaction; the peer keeps a job a person in a job
+database who is due, waking many in one transaction; the peer keeps a job a person in a job
 store of its own, takes each out of it with a commit of its own, and wakes them one by one.
 Both wake in one thread beside the event loop.
 """
@@ -18,7 +18,9 @@ import sys
 import tempfile
 import threading
 import time
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
+from itertools import count
 from pathlib import Path
 
 from apscheduler.executors.pool import ThreadPoolExecutor
@@ -29,10 +31,11 @@ from sqlalchemy import event
 from bot.commands.serve import keep_what_is_loaded
 from bot.conversation import Conversation
 from bot.entries import Food, FoodKind, Meal
+from bot.messages import Incoming, Kind
 from bot.participants import Participant
 from bot.record import Event
 from bot.storage.store import Store, Writer
-from bot.turns.turn import Turn
+from bot.turns.turn import Opened, Turn
 from bot.units import Unit
 from bot.wiring import live_turns
 from scheduler.clock import LiveClock, real_now
@@ -47,15 +50,29 @@ class Watch:
     """When the first was woken, how many were, and how long the event loop was held."""
 
     def __init__(self) -> None:
-        self.began = time.perf_counter()
+        self.turns = replace(live_turns(), wake=self._wake)
+        self._real = live_turns().wake
+        self.deciding = 0.0
+        self.begin()
         self.first = 0.0
         self.woken = 0
         self.hold = 0.0
 
-    def wake(self, count: int = 1) -> None:
+    def begin(self) -> None:
+        """From here on it counts."""
+        self.began, self.cpu = time.perf_counter(), time.process_time()
+
+    def _wake(self, opened: Opened, *, now: datetime) -> Turn:
+        """The real turn, and how long this thread computed for it."""
+        began = time.thread_time()
+        turn = self._real(opened, now=now)
+        self.deciding += time.thread_time() - began
+        return turn
+
+    def wake(self, people: int = 1) -> None:
         """So many more were woken, each with what is to be said to them committed."""
         self.first = self.first or time.perf_counter() - self.began
-        self.woken += count
+        self.woken += people
 
     async def loop(self) -> None:
         """Look a thousand times a second how long the loop was away."""
@@ -70,11 +87,13 @@ class Watch:
         """One line."""
         now = time.perf_counter()
         took = now - self.began
+        cpu = time.process_time() - self.cpu
         peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024
+        rate, each = self.woken / took, cpu / self.woken * 1000
         sys.stdout.write(
             f"{what}: first after {self.first * 1000:.0f} ms, {self.woken} woken in {took:.1f} s, "
-            f"{self.woken / took:.0f} a second, loop held {self.hold * 1000:.0f} ms at most, "
-            f"peak memory {peak} MB\n"
+            f"{rate:.0f} a second, {each:.2f} ms computed for each ({self.deciding / cpu:.0%} of "
+            f"it the turn), loop held {self.hold * 1000:.0f} ms at most, peak memory {peak} MB\n"
         )
         sys.stdout.flush()
 
@@ -100,9 +119,36 @@ def enrol(store: Store, people: int, now: datetime) -> None:
                 work.save(Turn(participant=who, events=(told,), wake_at=now))
 
 
-def conversation_of(store: Store) -> Conversation:
+def conversation_of(store: Store, watch: Watch) -> Conversation:
     """The bot's own, with the turns that serve people."""
-    return Conversation(store, live_turns(), real_now=real_now, new_id=lambda: "x")
+    return Conversation(store, watch.turns, real_now=real_now, new_id=lambda: "x")
+
+
+def see_that_it_was_done(store: Store, people: int, watch: Watch) -> None:
+    """Of each person woken one prompt is kept and a later wake; the others are due still."""
+    with store.turn() as work:
+        queued = sum(letter.kind is Kind.PROMPT for letter in work.outbox.pending())
+        still, _ = work.due(real_now(), people)
+    if queued < watch.woken or queued + len(still) != people:
+        raise AssertionError(f"{watch.woken} woken, {queued} queued, {len(still)} due still")
+
+
+async def write(writer: Writer, conversation: Conversation) -> None:
+    """Somebody writes all the while; tell how long their messages waited to be answered."""
+    waits: list[float] = []
+    try:
+        for number in count(1):
+            await asyncio.sleep(0.1)
+            at, asked = real_now(), time.perf_counter()
+            message = Incoming(update=number, chat="anna", message=str(number), at=at, text="help")
+            await writer.run(conversation.hear, message, at)
+            waits.append(time.perf_counter() - asked)
+    finally:
+        waits.sort()
+        sys.stdout.write(
+            f"{len(waits)} messages meanwhile answered after {waits[len(waits) // 2] * 1000:.0f} "
+            f"ms (half), {waits[-1] * 1000:.0f} ms (the last)\n"
+        )
 
 
 async def ours(folder: Path, people: int) -> None:
@@ -116,7 +162,8 @@ async def ours(folder: Path, people: int) -> None:
     with store.turn() as work:
         work.due(real_now(), 50)
     sys.stdout.write(f"opened in {(time.perf_counter() - began) * 1000:.0f} ms\n")
-    writer, conversation, watch = Writer(), conversation_of(store), Watch()
+    writer, watch = Writer(), Watch()
+    conversation = conversation_of(store, watch)
 
     def look(at: datetime, limit: int) -> Due:
         with store.turn() as work:
@@ -129,16 +176,27 @@ async def ours(folder: Path, people: int) -> None:
     async def wake(who: tuple[str, ...], at: datetime) -> None:
         watch.wake((await writer.run(conversation.wake_all, who, at)).said)
 
+    anna = Participant(id="anna", unit=Unit.MG_DL, zone="UTC", joined_at=real_now())
+    conversation.enrol(anna, real_now())
+    for number in range(3):  # its word lists are read before people are served
+        first = Incoming(
+            update=-number, chat="anna", message=f"-{number}", at=real_now(), text="help"
+        )
+        conversation.hear(first, real_now())
+
     running = asyncio.create_task(InProcessEngine(LiveClock.plain()).run(due, wake))
     watching = asyncio.create_task(watch.loop())
-    watch.began = time.perf_counter()
+    writing = asyncio.create_task(write(writer, conversation))
+    watch.begin()
     until = watch.began + SECONDS
     while watch.woken < people and time.perf_counter() < until:  # noqa: ASYNC110 - tells nothing
         await asyncio.sleep(0.01)
     watch.tell("ours")
-    running.cancel()
-    watching.cancel()
+    for task in (running, watching, writing):
+        task.cancel()
+    await asyncio.gather(running, watching, writing, return_exceptions=True)
     writer.close()
+    see_that_it_was_done(store, people, watch)
     store.close()
 
 
@@ -173,13 +231,13 @@ async def peer(folder: Path, people: int) -> None:
             wake_one, "date", run_date=now, misfire_grace_time=None, id=str(number), args=[number]
         )
     watch = Watch()
-    PEER.append((conversation_of(store), watch))
+    PEER.append((conversation_of(store, watch), watch))
     watching = asyncio.create_task(watch.loop())
     await asyncio.sleep(0.01)
     # Its loop may be held for longer than it is watched: a thread tells what came of it.
     told = threading.Timer(SECONDS, lambda: watch.tell("peer while its loop is held"))
     told.start()
-    watch.began = time.perf_counter()
+    watch.begin()
     alarm.resume()
     while watch.woken < people:  # noqa: ASYNC110 - the peer tells of nothing
         await asyncio.sleep(0.05)
@@ -187,6 +245,7 @@ async def peer(folder: Path, people: int) -> None:
     watch.tell("peer")
     watching.cancel()
     alarm.shutdown(wait=False)
+    see_that_it_was_done(store, people, watch)
     store.close()
 
 

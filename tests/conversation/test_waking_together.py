@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import timedelta
+from itertools import count
 
 import pytest
 from sqlalchemy import event, select, update
@@ -65,6 +66,11 @@ def prompted(store: Store) -> list[str]:
         return sorted(letter.reader for letter in work.outbox.pending())
 
 
+def due_now(store: Store) -> tuple[str, ...]:
+    with store.turn() as work:
+        return work.due(NOW, 50)[0]
+
+
 def wakes(store: Store) -> dict[str, object]:
     with store.turn() as work:
         return {one.participant.id: one.next_wake for one in work.people()}
@@ -104,8 +110,7 @@ def test_one_of_fifty_that_breaks_costs_no_second_transaction(store: Store) -> N
 
 
 def test_one_of_fifty_who_was_erased_meanwhile_is_nobody(store: Store) -> None:
-    with store.turn() as work:
-        due, _ = work.due(NOW, 50)
+    due = due_now(store)
     with store.turn() as work:
         work.erase("p17")
     assert bot(store).wake_all(due, NOW).said == 49
@@ -144,7 +149,27 @@ def test_what_the_outbox_holds_already_is_not_said_again(store: Store) -> None:
     assert prompted(store) == list(EVERYBODY)
 
 
-def test_statements_do_not_grow_with_the_number_of_people(store: Store) -> None:
+def test_where_they_take_long_the_others_are_left_due(store: Store) -> None:
+    """A clock that moves on by eight milliseconds whenever it is looked at."""
+    looks = (NOW + timedelta(milliseconds=8 * number) for number in count())
+    slow = Conversation(store, echo_turns, real_now=lambda: next(looks), new_id=lambda: "x")
+    assert slow.wake_all(EVERYBODY, NOW).said == 3
+    assert prompted(store) == ["p00", "p01", "p02"]
+    rounds = 1
+    while due := due_now(store):
+        assert slow.wake_all(due, NOW).said == min(3, len(due))
+        rounds += 1
+    assert prompted(store) == list(EVERYBODY)
+    assert rounds == 17
+
+
+def test_one_who_takes_very_long_is_woken_all_the_same(store: Store) -> None:
+    looks = (NOW + timedelta(minutes=number) for number in count())
+    slow = Conversation(store, echo_turns, real_now=lambda: next(looks), new_id=lambda: "x")
+    assert slow.wake_all(EVERYBODY, NOW).said == 1
+
+
+def test_ten_more_people_take_two_more_statements(store: Store) -> None:
     asked: list[str] = []
     event.listen(
         store.engine,
@@ -152,11 +177,11 @@ def test_statements_do_not_grow_with_the_number_of_people(store: Store) -> None:
         lambda _connection, _cursor, statement, *_more: asked.append(statement),
     )
     counts = []
-    for people in (EVERYBODY[:5], EVERYBODY[5:]):
+    for people in (EVERYBODY[:5], EVERYBODY[5:15], EVERYBODY[15:45]):
         asked.clear()
         bot(store).wake_all(people, NOW)
         counts.append(len(asked))
-    assert counts[0] == counts[1]
+    assert counts[0] == counts[1] == counts[2] - 2 * 2
 
 
 @pytest.mark.parametrize("size", [7, 50])

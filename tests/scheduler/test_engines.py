@@ -6,7 +6,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from scheduler.clock import LiveClock, Rate, SteppedClock, real_now
-from scheduler.in_process import FEW, LONGEST_BATCH, MANY, InProcessEngine, next_batch
+from scheduler.in_process import FEW, MANY, InProcessEngine
 from scheduler.port import Due
 from scheduler.virtual import VirtualClock, VirtualEngine
 
@@ -81,8 +81,7 @@ class TestInProcess:
         task = asyncio.create_task(engine.run(people.due, people.wake))
         await until(lambda: len(people.woken) == 123)
         task.cancel()
-        assert people.together[0] == FEW
-        assert max(people.together) <= MANY
+        assert people.together == [FEW, MANY, 123 - FEW - MANY]
 
     async def test_the_next_rush_begins_with_a_few_again(self) -> None:
         people = People(**{f"p{n}": real_now() for n in range(123)})
@@ -96,13 +95,17 @@ class TestInProcess:
         task.cancel()
         assert people.together[first_rush] == FEW
 
-    def test_batches_grow_while_they_are_quick_and_shrink_when_they_are_not(self) -> None:
-        sizes = [FEW]
-        for took in (0.001, 0.005, LONGEST_BATCH * 0.7, LONGEST_BATCH * 1.1):
-            sizes.append(next_batch(sizes[-1], took))
-        assert sizes == [FEW, 2 * FEW, 4 * FEW, 4 * FEW, 2 * FEW]
-        assert next_batch(FEW, 10.0) == FEW
-        assert next_batch(MANY, 0.0) == MANY
+    async def test_those_whom_a_wake_up_left_for_later_are_woken_next(self) -> None:
+        people = People(**{f"p{n}": real_now() for n in range(20)})
+
+        async def some(who: tuple[str, ...], now: datetime) -> None:
+            await people.wake(who[:3], now)
+
+        engine = InProcessEngine(LiveClock.plain())
+        task = asyncio.create_task(engine.run(people.due, some))
+        await until(lambda: len(people.woken) == 20)
+        task.cancel()
+        assert max(people.together) == 3
 
     async def test_a_later_nudge_costs_no_look(self) -> None:
         people = People()
