@@ -48,6 +48,7 @@ class Ledger:
     replies_made: int
     replies_lost: int
     replies_unsure: int
+    replies_expired: int
     kills: int
 
     @property
@@ -195,7 +196,10 @@ def _compare(
         }
     connection.close()
     assert kept[0] == kept[1]
-    certain = Counter((chat, text) for chat, text, state in replies if state != "unsure")
+    # A reply is worth sending for ten minutes; a run on a busy machine takes longer.
+    certain = Counter(
+        (chat, text) for chat, text, state in replies if state not in ("unsure", "expired")
+    )
     return Ledger(
         prompts_due=len(readers),
         prompts_lost=sum(1 for chat in readers if not prompts[chat] and chat not in unsure),
@@ -209,6 +213,7 @@ def _compare(
         replies_made=len(replies),
         replies_lost=(certain - answers).total(),
         replies_unsure=sum(state == "unsure" for _, _, state in replies),
+        replies_expired=sum(state == "expired" for _, _, state in replies),
         kills=kills,
     )
 

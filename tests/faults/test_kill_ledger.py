@@ -19,3 +19,4 @@ async def test_twenty_kills_lose_no_prompt_and_no_message_and_double_within_the_
     assert ledger.messages_kept == ledger.messages_written
     assert ledger.replies_made == ledger.messages_written
     assert ledger.replies_lost == 0
+    assert ledger.replies_expired == 0
