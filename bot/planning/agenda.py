@@ -139,12 +139,8 @@ def _series(record: Record, now: datetime) -> Iterator[Iterator[Due]]:
 
 
 def _near(record: Record, now: datetime) -> Record:
-    """What can still ask for a test: the last two days, and from the oldest reading on that a
-    caution of these days was about (one that an edit put into an old message)."""
+    """What can still ask for a test: the last two days, or everything if a caution of these days
+    was about something older (an edit put a low into an old message, say)."""
     near = record.since(shifted(now, -NEAR))
     causes = {spoken.entry.cause for spoken in near.spoke if spoken.entry.cause is not None}
-    causes -= {noted.id for noted in near.readings}
-    if not causes:
-        return near
-    oldest = next((noted for noted in record.readings if noted.id in causes), None)
-    return near if oldest is None else record.since(oldest.instant)
+    return near if causes <= {noted.id for noted in near.readings} else record

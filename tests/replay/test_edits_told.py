@@ -99,3 +99,20 @@ def test_an_answer_ends_the_ladder_of_such_a_low_and_other_prompts_come() -> Non
         ("14:00", "prompt", "after_meal"),
         ("14:15", "prompt", "after_meal"),
     ]
+
+
+def test_a_high_put_beside_another_of_days_ago_belongs_to_it_and_other_prompts_come() -> None:
+    """The two are one high, and the one told later is the answer to the other."""
+    played = (
+        Story()
+        .says("12:00", "300")
+        .says("12:10", "240", id="m1")
+        .says("2026-03-05 12:00", "rice and beans")
+        .says("2026-03-05 13:44", "310", edits="m1")
+        .passes("2026-03-05 16:00")
+        .play()
+    )
+    assert spoken(played, "prompt")[-2:] == [
+        ("14:00", "prompt", "after_meal"),
+        ("14:15", "prompt", "after_meal"),
+    ]
