@@ -5,8 +5,9 @@ out, brought in and erased with the rest of the record.
 """
 
 import json
-from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from bisect import bisect_right
+from collections.abc import Callable, Iterator
+from dataclasses import asdict, dataclass, replace
 from datetime import datetime
 from typing import Any
 
@@ -59,6 +60,23 @@ def goals_set(record: Record) -> tuple[GoalsSet, ...]:
         goals, limits = _of(told["now"])
         found.append(GoalsSet(at=at, by=told["by"], goals=goals, limits=limits))
     return tuple(found)
+
+
+def person_then(record: Record) -> Callable[[datetime], Participant]:
+    """The participant as they are, with the goals and limits that were in force at an instant.
+
+    `record` must be the whole one.
+    """
+    person, (*earlier, latest) = record.participant, goals_set(record)
+    ends = [one.at.timestamp() for one in (*earlier[1:], latest)]
+
+    def then(moment: datetime) -> Participant:
+        place = bisect_right(ends, moment.timestamp())
+        if place >= len(earlier):
+            return person
+        return replace(person, goals=earlier[place].goals, limits=earlier[place].limits)
+
+    return then
 
 
 def _kept(record: Record) -> Iterator[tuple[datetime, dict[str, Any]]]:

@@ -1,13 +1,13 @@
 """The figures of a week: what the digest, the chart and the educator's summary are made from."""
 
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from statistics import fmean, median
 
 from bot.entries import Meal, OffScale, Reading, Step
 from bot.glucose.effects import Effect, effects
-from bot.glucose.pairs import Pair, Status, pairs
+from bot.glucose.pairs import Pair, Status, after_in_goal, before_in_goal, pairs
 from bot.glucose.readings import Settled, settled
 from bot.glucose.trend import Trend, trend
 from bot.localtime import DAY, at_local, local_date
@@ -151,6 +151,31 @@ def week(record: Record, *, start: datetime, end: datetime) -> Week:
         has_low=any(is_low(one.noted.entry, participant.limits) for one in readings),
         has_very_high=any(is_very_high(one.noted.entry) for one in readings),
     )
+
+
+def judged_by(figures: Week, then: Callable[[datetime], Participant]) -> Week:
+    """The same with each reading judged by the goals and limits that `then` gives for its instant,
+    and as a whole by those of its last day."""
+    complete = tuple(_judged_by(pair, then) for pair in figures.complete)
+    return replace(
+        figures,
+        participant=then(figures.end - timedelta(milliseconds=1)),
+        pairs=tuple(_judged_by(pair, then) for pair in figures.pairs),
+        complete=complete,
+        before_in_goal=_share(pair.before_in_goal for pair in complete),
+        after_in_goal=_share(pair.after_in_goal for pair in complete),
+        largest_rises=tuple(_judged_by(pair, then) for pair in figures.largest_rises),
+        smallest_rises=tuple(_judged_by(pair, then) for pair in figures.smallest_rises),
+    )
+
+
+def _judged_by(pair: Pair, then: Callable[[datetime], Participant]) -> Pair:
+    before, after = pair.before_in_goal, pair.after_in_goal
+    if pair.before is not None and before is not None:  # what was not judged is not judged now
+        before = before_in_goal(pair.before.entry, then(when(pair.before)))
+    if pair.after is not None and after is not None:
+        after = after_in_goal(pair.after.entry, then(when(pair.after)))
+    return replace(pair, before_in_goal=before, after_in_goal=after)
 
 
 def step_figures(

@@ -30,6 +30,7 @@ class RecordPageSentences:
     low_from: str
     high_from: str
     goals_since: str
+    goals_of_the_day: str
     not_judged: str
     short_title: str
     tests: str

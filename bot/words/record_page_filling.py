@@ -5,13 +5,12 @@ from dataclasses import replace
 from datetime import date, time
 from typing import Any
 
-from bot.educator.goal_log import goals_set
+from bot.educator.goal_log import goals_set, person_then
 from bot.entries import Reading
 from bot.glucose.pairs import Pair, Status
 from bot.glucose.readings import is_free_drink, is_high
-from bot.glucose.week import Week, week
+from bot.glucose.week import Week, judged_by, week
 from bot.localtime import DAY, at_local, in_zone, local_date
-from bot.participants import Participant
 from bot.picture import Joint, Row, to_mapping
 from bot.record import Noted, Record
 from bot.record.fold import is_low, when
@@ -31,6 +30,7 @@ from bot.words.record_page import (
     own,
 )
 from bot.words.record_page_lists import (
+    Then,
     activities_told,
     changed,
     day_words,
@@ -81,28 +81,29 @@ def _everything(record: Record) -> tuple[Noted[Any], ...]:
 
 
 def _page(record: Record, first: date, last: date, say: RecordPageSentences) -> RecordPage:
-    person = record.participant
+    person, then = record.participant, person_then(record)
     figures = _days(record, first, last)
     who = say.who_named if person.name else say.who
     pairs = [pair for pair in figures.pairs if _tells(pair)]
+    lows = lows_and_highs(record, figures, then, say) or [say.no_lows]
     return RecordPage(
         title=say.title,
         dates=f"{dates_words(first, last, say.picture)} {last.year}",
         who=who.format(name=own(person.name or ""), id=person.id),
         unit=say.unit.format(unit=person.unit.value, zone=person.zone),
-        goals=Block(title=say.goals_title, lines=tuple(_goals(record, say))),
+        goals=Block(title=say.goals_title, lines=tuple(_goals(record, figures, say))),
         figures=tuple(_figures(figures, say)),
         figures_title=say.short_title,
         charts=tuple(_charts(record, first, last, say)),
         columns=say.columns,
-        rows=tuple(_meal_row(pair, figures, say) for pair in pairs),
+        rows=tuple(_meal_row(pair, figures, then, say) for pair in pairs),
         no_rows=say.no_meals,
         more_rows=say.more_meals,
         legend=say.legend,
         blocks=(
-            _block(say.lows_title, lows_and_highs(record, figures, say) or [say.no_lows], say),
+            _block(say.lows_title, lows, say),
             _block(say.activity_title, activities_told(record, figures, say), say),
-            _block(say.others_title, other_tests(figures, say) or [say.nothing], say),
+            _block(say.others_title, other_tests(figures, then, say) or [say.nothing], say),
             _block(say.changed_title, changed(record, figures, say), say),
         ),
         foot=say.foot,
@@ -110,11 +111,11 @@ def _page(record: Record, first: date, last: date, say: RecordPageSentences) -> 
 
 
 def _days(record: Record, first: date, last: date) -> Week:
-    """The figures of whole local days, both ends included."""
+    """The figures of whole local days, both ends included, each judged by the goals of then."""
     zone = record.participant.zone
     midnight = time(0)
     start, end = at_local(first, midnight, zone), at_local(last + DAY, midnight, zone)
-    return week(record, start=start, end=end)
+    return judged_by(week(record, start=start, end=end), person_then(record))
 
 
 def _block(title: str, lines: list[str], say: RecordPageSentences) -> Block:
@@ -126,8 +127,13 @@ def _tells(pair: Pair) -> bool:
     return bool(pair.before or pair.after) or not is_free_drink(pair.meal.entry)
 
 
-def _goals(record: Record, say: RecordPageSentences) -> Iterator[str]:
-    person = record.participant
+def _goals(record: Record, figures: Week, say: RecordPageSentences) -> Iterator[str]:
+    """The goals of the page's last day; on the newest page, which is of now, those of now."""
+    settings = goals_set(record)
+    newest = figures.end.timestamp() > max(map(_instant, _everything(record)), default=0)
+    if not newest:
+        settings = tuple(one for one in settings if one.at.timestamp() < figures.end.timestamp())
+    person = record.participant if newest else figures.participant
     if not person.judged:
         yield say.not_judged
     else:
@@ -136,10 +142,12 @@ def _goals(record: Record, say: RecordPageSentences) -> Iterator[str]:
         yield say.goal_after.format(high=after)
     yield say.low_from.format(low=number_words(person.limits.low, person.unit))
     yield say.high_from.format(high=number_words(person.limits.high, person.unit))
-    latest = goals_set(record)[-1]
+    latest = settings[-1]
     if latest.by is not None:
         day = day_words(in_zone(latest.at, person.zone), say)
         yield say.goals_since.format(day=day, by=latest.by)
+    if latest.at.timestamp() > figures.start.timestamp() and len(settings) > 1:
+        yield say.goals_of_the_day
 
 
 def _figures(figures: Week, say: RecordPageSentences) -> Iterator[tuple[str, str]]:
@@ -181,7 +189,11 @@ def _both(row: Row) -> bool:
     return len(row.marks) > 1
 
 
-def _meal_row(pair: Pair, figures: Week, say: RecordPageSentences) -> MealRow:
+def _instant(noted: Noted[Any]) -> float:
+    return when(noted).timestamp()
+
+
+def _meal_row(pair: Pair, figures: Week, then: Then, say: RecordPageSentences) -> MealRow:
     person = figures.participant
     start = in_zone(pair.started_at, person.zone)
     meal = pair.meal.entry
@@ -190,8 +202,8 @@ def _meal_row(pair: Pair, figures: Week, say: RecordPageSentences) -> MealRow:
         day=day_words(start, say),
         at=clock(start),
         meal=f"{name}: {own(meal.text)}" if name and meal.text else name or meal.text,
-        before=_value(pair.before, pair.before_in_goal, person, say),
-        after=_value(pair.after, pair.after_in_goal, person, say),
+        before=_value(pair.before, pair.before_in_goal, then, say),
+        after=_value(pair.after, pair.after_in_goal, then, say),
         rise="" if pair.rise is None else signed(pair.rise, person),
         note=_note(pair, figures, say),
     )
@@ -200,12 +212,12 @@ def _meal_row(pair: Pair, figures: Week, say: RecordPageSentences) -> MealRow:
 def _value(
     noted: Noted[Reading] | None,
     within: bool | None,
-    person: Participant,
+    then: Then,
     say: RecordPageSentences,
 ) -> Value:
     if noted is None:
         return Value(word=say.missing)
-    reading = noted.entry
+    reading, person = noted.entry, then(when(noted))
     word = word_of(reading, person)
     if is_low(reading, person.limits):
         return Value(word=word, mark=say.below)

@@ -1,5 +1,6 @@
 """The lists on a page to print: lows and highs, activity, other tests, what was changed."""
 
+from collections.abc import Callable
 from datetime import datetime
 from itertools import pairwise
 
@@ -16,6 +17,9 @@ from bot.units import half_up
 from bot.words.amounts import change_words, clock, number_words
 from bot.words.picture import lone_readings
 from bot.words.record_page import RecordPageSentences, own
+
+#: The participant with the goals and limits that were in force at an instant.
+Then = Callable[[datetime], Participant]
 
 
 def signed(mg_dl: float, person: Participant) -> str:
@@ -48,12 +52,13 @@ def _dated(moment: datetime, words: str, figures: Week, say: RecordPageSentences
     return f"{day_words(local, say)} {clock(local)}: {words}"
 
 
-def lows_and_highs(record: Record, figures: Week, say: RecordPageSentences) -> list[str]:
+def lows_and_highs(
+    record: Record, figures: Week, then: Then, say: RecordPageSentences
+) -> list[str]:
     """Lows, highs, what was taken against a low, and what was felt, by time."""
-    person = figures.participant
     told: list[tuple[datetime, str]] = []
     for one in figures.readings:
-        reading = one.noted.entry
+        reading, person = one.noted.entry, then(when(one.noted))
         if is_low(reading, person.limits):
             words = say.off_low if reading.value is None else say.low
         elif is_high(reading, person.limits):
@@ -102,14 +107,13 @@ def _effect(effect: Effect, person: Participant, say: RecordPageSentences) -> st
     return words + told.format(change=signed(effect.change, person))
 
 
-def other_tests(figures: Week, say: RecordPageSentences) -> list[str]:
+def other_tests(figures: Week, then: Then, say: RecordPageSentences) -> list[str]:
     """Tests that belong to no meal and no activity, and are neither low nor high."""
-    person = figures.participant
     return [
-        _dated(when(one.noted), _other(one, person, say), figures, say)
+        _dated(when(one.noted), _other(one, figures.participant, say), figures, say)
         for one in lone_readings(figures)
-        if not is_low(one.noted.entry, person.limits)
-        and not is_high(one.noted.entry, person.limits)
+        for limits in (then(when(one.noted)).limits,)
+        if not is_low(one.noted.entry, limits) and not is_high(one.noted.entry, limits)
     ]
 
 

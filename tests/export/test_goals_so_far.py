@@ -15,6 +15,8 @@ from bot.export.fhir import bundle_bytes
 from bot.export.files import file_of
 from bot.export.jsonl import export_lines, to_text
 from bot.record import Record, fold
+from bot.words.english.record_page import RECORD_PAGE
+from bot.words.record_page_filling import record_pages
 from tests.educator.classroom import MONDAY, Classroom
 
 
@@ -122,3 +124,50 @@ def test_the_printed_page_tells_them(room: Classroom) -> None:
     assert f"Goals by educator {edu}, Tue 3 March: 90 to 120, after below 160" in text
     assert f"Limits by educator {edu}, Wed 4 March: low below 75, high from 250" in text
     assert "Goals at joining, Mon 2 March: 80 to 130, after below 180" in text
+
+
+def test_each_test_on_the_page_is_judged_by_the_goals_of_its_day() -> None:
+    room = Classroom()
+    room.participant("ana", room.educator("edu"))
+
+    def meal() -> None:
+        room.say("ana", "125 before, rice and beans")
+        room.passes(hours=2)
+        room.say("ana", "165 after")
+
+    meal()
+    room.passes(days=1)
+    room.say("edu", "goals ana 90-120 160")
+    room.say("edu", "low ana 75")
+    room.say("ana", "73 bedtime")
+    room.passes(hours=3)
+    meal()
+    [page] = record_pages(record(room), RECORD_PAGE)
+    assert [(row.before.mark, row.after.mark) for row in page.rows] == [
+        ("", ""),
+        (RECORD_PAGE.above, RECORD_PAGE.above),
+    ]
+    shares = dict(page.figures)
+    assert shares[RECORD_PAGE.before_within] == RECORD_PAGE.share.format(within=1, of=2)
+    assert shares[RECORD_PAGE.after_within] == RECORD_PAGE.share.format(within=1, of=2)
+    assert page.goals.lines[0] == "Before a meal: 90 to 120"
+    assert page.goals.lines[-1] == RECORD_PAGE.goals_of_the_day
+
+
+def test_an_older_page_shows_and_judges_by_the_goals_of_then() -> None:
+    room = Classroom()
+    room.participant("ana", room.educator("edu"))
+    room.says("ana", "125 before, rice and beans", "73 bedtime")
+    room.passes(days=20)
+    room.say("edu", "goals ana 90-120 160")
+    room.say("edu", "low ana 75")
+    room.say("ana", "125 before, rice and beans")
+    newest, older = record_pages(record(room), RECORD_PAGE, whole=True)
+    assert [row.before.mark for row in newest.rows] == [RECORD_PAGE.above]
+    assert [row.before.mark for row in older.rows] == [""]
+    assert older.goals.lines[0] == "Before a meal: 80 to 130"
+    assert "Low: below 70" in older.goals.lines
+    assert RECORD_PAGE.goals_of_the_day not in older.goals.lines
+    lows, _, others, _ = older.blocks
+    assert lows.lines == (RECORD_PAGE.no_lows,)
+    assert "73" in others.lines[0], "no low then, whatever is one now"

@@ -22,6 +22,7 @@ RECORD_PAGE = RecordPageSentences(
     low_from="Low: below {low}",
     high_from="High: from {high}",
     goals_since="In force since {day}, set by educator {by}",
+    goals_of_the_day="Each test is judged by the goals of its own day",
     not_judged="Goals before and after meals: set by the care team, not judged here",
     short_title="In short",
     tests="Tests",

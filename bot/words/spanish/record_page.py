@@ -22,6 +22,7 @@ RECORD_PAGE = RecordPageSentences(
     low_from="Bajo: menos de {low}",
     high_from="Alto: desde {high}",
     goals_since="Valen desde el {day}, las fijó el educador {by}",
+    goals_of_the_day="Cada prueba se juzga con las metas de su día",
     not_judged="Metas antes y después de comer: las fija el equipo de salud, aquí no se juzgan",
     short_title="En breve",
     tests="Pruebas",
