@@ -5,13 +5,12 @@ side during an upgrade.
 """
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import UTC, datetime, timedelta, timezone
 from functools import lru_cache
 from typing import Any, get_args
 
 from pydantic import TypeAdapter
-from sqlalchemy import Row
 
 from bot.messages import Saying
 from bot.participants import Enrolment, Invitation, Participant
@@ -43,7 +42,7 @@ def to_ms(moment: datetime) -> int:
 
 def from_ms(ms: int, offset_s: int = 0) -> datetime:
     """The instant, on a clock with this offset in seconds from UTC."""
-    return (EPOCH + timedelta(milliseconds=ms)).astimezone(_zone(offset_s))
+    return _epoch(offset_s) + MILLISECOND * ms
 
 
 def offset_of(moment: datetime) -> int:
@@ -53,8 +52,8 @@ def offset_of(moment: datetime) -> int:
 
 
 @lru_cache(maxsize=256)
-def _zone(offset_s: int) -> timezone:
-    return timezone(timedelta(seconds=offset_s)) if offset_s else UTC
+def _epoch(offset_s: int) -> datetime:
+    return EPOCH.astimezone(timezone(timedelta(seconds=offset_s))) if offset_s else EPOCH
 
 
 def event_row(participant: str, event: Event) -> dict[str, Any]:
@@ -72,14 +71,15 @@ def event_row(participant: str, event: Event) -> dict[str, Any]:
     }
 
 
-def event_of(row: Row[*tuple[Any, ...]]) -> Event:
-    """A row of `entry` as an event."""
+def event_of(row: Sequence[Any]) -> Event:
+    """A row of `statements.EVENT` as an event."""
+    id_, at_ms, offset_s, message, mends, kind, body = row
     return Event(
-        id=row.id,
-        at=from_ms(row.at_ms, row.offset_s),
-        message=row.message,
-        mends=row.mends,
-        body=_ADAPTERS[row.kind].validate_json(row.body),
+        id=id_,
+        at=from_ms(at_ms, offset_s),
+        message=message,
+        mends=mends,
+        body=_ADAPTERS[kind].validate_json(body),
     )
 
 

@@ -178,8 +178,8 @@ class Records:
         """Read the recent events of all of these together."""
         found: defaultdict[str, list[Event]] = defaultdict(list)
         told = {"people": list(rows), "since": to_ms(now - RECENT)}
-        for event in self._connection.execute(RECENT_EVENTS, told):
-            found[event.participant].append(codec.event_of(event))
+        for *event, who in self._connection.execute(RECENT_EVENTS, told):
+            found[who].append(codec.event_of(event))
         loaded = {}
         for who, row in rows.items():
             events = found[who]

@@ -57,7 +57,8 @@ PERSON_OF_CHAT = (
 )
 #: Executed with `who` and the columns that change.
 KEEP_PERSON = update(_PERSON).where(_PERSON.c.id == bindparam("who"))
-_EVENT = (
+#: The columns of an event, in the order in which `codec.event_of` takes them.
+EVENT = (
     _ENTRY.c.id,
     _ENTRY.c.at_ms,
     _ENTRY.c.offset_s,
@@ -67,7 +68,7 @@ _EVENT = (
     _ENTRY.c.body,
 )
 EVENTS = (
-    select(*_EVENT)
+    select(*EVENT)
     .where(_ENTRY.c.participant == bindparam("who"), _ENTRY.c.id > bindparam("since"))
     .order_by(_ENTRY.c.id)
 )
@@ -82,7 +83,7 @@ _FIRST = (
 )
 #: Of several people: from the first event that was said at or after an instant on.
 RECENT_EVENTS = (
-    select(_ENTRY.c.participant, *_EVENT)
+    select(*EVENT, _ENTRY.c.participant)
     .join_from(
         _FIRST,
         _ENTRY,
