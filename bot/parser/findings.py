@@ -21,6 +21,7 @@ from bot.parser import (
     skips,
     strangers,
     symptoms,
+    table,
     taken,
     times,
     values,
@@ -96,6 +97,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     dishes = food.find(page, language, frozenset(activity.tokens_of(worked)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
     claim_company(page, language, food_at)
+    table.claim_surroundings(page, language, [(dish.start, dish.end) for dish in dishes])
     wishes += advice.food_advice(page, language, food_at)
     dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
     all_found = Findings(

@@ -15,6 +15,7 @@ from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
+from bot.parser.unlisted import surely_food
 from bot.parser.times import When
 
 
@@ -82,9 +83,8 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
     used: set[int] = set()
     for start, end in meals.runs(page, found.amounts):
         lead = _lead_before(page, found, start, used)
-        piece = meals.judged(
-            page, start, end, language, found.dishes, found.amounts, led=lead is not None
-        )
+        led = lead is not None or surely_food(page, language, found, start, end)
+        piece = meals.judged(page, start, end, language, found.dishes, found.amounts, led=led)
         if result and _how_much(page, language, found, result[-1], start, end):
             result[-1].spans.append((start, end))
             continue
@@ -161,8 +161,9 @@ def _how_much(
     page: Page, language: str, found: Findings, plate: Plate, start: int, end: int
 ) -> bool:
     """`pizza, 2 slices`: right behind a plate nothing but its amount."""
-    if not plate.spans or page.words(plate.end, start) not in ([","], ["("], ["-"]):
-        return False
+    between = [word for _, word in page.find_words(plate.end, start)]
+    if not plate.spans or between not in ([","], ["("], ["-"]):
+        return False  # `kottu from the shop, half a packet`: the shop is claimed
     sizes = amount_words(language) | _SHARES | _HOW_BIG
     words = page.words(start, end)
     return bool((amount_words(language) | _SHARES) & set(words)) and all(
@@ -312,6 +313,12 @@ _NOT_EATEN = frozenset(
 _TO_COME = frozenset("will wont shall".split())
 
 
+def _told_of(page: Page, plate: Plate) -> bool:
+    """`dinner was tartiflette`."""
+    first = plate.spans[0][0]
+    return page.words(first - 1, first) in (["was"], ["fue"], ["era"]) if first else False
+
+
 def _tense(page: Page, found: Findings, plate: Plate) -> None:
     """Whether the meal is named only as what is over."""
     after = [cue for cue in found.cues if cue.moment is Moment.AFTER_MEAL]
@@ -324,7 +331,7 @@ def _tense(page: Page, found: Findings, plate: Plate) -> None:
     before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)
     if direct or plate.past:
         plate.over = True
-    elif not before and not (plate.led and not plate.past):
+    elif not before and not (plate.led and not plate.past and not _told_of(page, plate)):
         plate.over = any(cue.open for cue in after)
     elif before and any(cue.open for cue in after):
         plate.over = True

@@ -1,0 +1,98 @@
+"""What stands around a dish and is no food: where it was eaten, who cooked it, where it came from.
+
+`maqluba at my aunt's wedding`, `my wife made soup`, `kottu from the shop`, `peanuts watching the
+match`. Every wording here has to stand right beside food; elsewhere it may tell something else
+(why nobody could test) and is left alone.
+"""
+
+# ruff: noqa: E501 - patterns, one a line
+# ruff: noqa: SIM905 - word lists read best as one string
+
+import re
+from bisect import bisect_left
+from functools import cache
+
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page, pattern
+from bot.parser.vocabulary.places import EATING_PLACES, KEPT_IN, OCCASIONS
+
+#: What may follow the words around a dish.
+_ENDS = r"(?= (?:[.,;:!?)(+=-]|\d|at \d|after |before |b4 |pre |post |today |now |then |and |with |w |bg |bs |sugar |was |on (?:mon|tues|wednes|thurs|fri|satur|sun)day |y |antes |despues |a las |con |hoy |$))"
+_WHOSE = r"(?:(?:my|me|our|the|a|an|this|that|some|his|her|their|mi|la|el|un|una|tu|nuestra|los|las) )?"
+
+
+@cache
+def _behind(language: str) -> re.Pattern[str]:
+    """Places, hosts and cooks behind a dish."""
+    people = either(gathered(language, "others"))
+    place = either((*EATING_PLACES, *OCCASIONS))
+    host = rf"(?:{_WHOSE}(?:[a-z]+ ){{0,2}}{place}|(?:{people}|{_WHOSE}(?:[a-z]+ )?[a-z]+)s (?:house |place |home |flat |kitchen )?|{people} (?:house|place|home|flat)|[a-z]{{3,}}s)"
+    where = r"(?: (?:down|on|by|in|at|near|round|around|across|up|from|del?|en) (?:the |my |our |la |el )?(?:corner|road|street|station|market|gate|school|work|bus stop|park|beach|mosque|church|esquina|calle|mercado|plaza))?"
+    cooked = r"(?:has |had |just )?(?:made|cooked|brought|prepared|baked|fixed|sent|gave me|fried|hizo|preparo|trajo)"
+    return pattern(
+        rf"(?:(?:at|from|in|by|en|de|del) {host}{where}"
+        rf"|(?:at|from|by) (?:the|a|this|some|my) (?:[a-z]+ )?(?:lady|man|guy|woman|aunty|auntie|uncle|mama|vendor|girl|boy){where}"
+        rf"|(?:(?:left|leftover|left over|reheated|warmed up|cold|straight|out) )?(?:from|out of|de) (?:{_WHOSE}(?:{either(KEPT_IN)})|last night|yesterday|yesterdays [a-z]+|lunch|dinner|anoche|ayer|the weekend|{either(OCCASIONS)})"
+        rf"|(?:that |which |que )?(?:{people}|(?:my|the|our|mi) [a-z]+) {cooked}(?: (?:it|for (?:me|us)|me|us))?"
+        rf"|shared (?:it )?(?:with|w|wi|between) (?:{people}|my [a-z]+|us|a [a-z]+)"
+        rf"|(?:(?:while|whilst|when|mientras) )?(?:i |we |im )?(?:was |were )?(?:watching|listening|chatting|scrolling|waiting|viendo|mirando)(?: (?!before |after |b4 |pre |post |and |then |now )[a-z]+){{0,4}}"
+        rf"|to break (?:my|the|our) fast|out of hunger){_ENDS}"
+    )
+
+
+@cache
+def _ahead(language: str) -> re.Pattern[str]:
+    """Cooks in front of a dish, and how it comes to be there."""
+    people = either(gathered(language, "others"))
+    cooked = r"(?:has |had |just )?(?:made|cooked|brought|prepared|baked|fixed|ordered|served|fried|gave|bought|got|sent|hizo|preparo|trajo|cocino|sirvio)"
+    return pattern(
+        rf"(?:(?:{people}|(?:my|the|our|mi) [a-z]+) {cooked}(?: (?:me|us|his|her|their|my|some|nos|me|su))*"
+        rf"|(?:what was|whats|what is|wot was) left (?:of|from|over from)(?: the)?(?: (?:kids|childrens|[a-z]+s))?"
+        rf"|(?:last nights|yesterdays|sundays|saturdays))"
+    )
+
+
+@cache
+def _ahead_words(language: str) -> frozenset[str]:
+    return frozenset(
+        "made cooked brought prepared baked fixed ordered served fried gave bought got sent left nights "
+        "yesterdays sundays saturdays hizo preparo trajo cocino sirvio".split()
+    )
+
+
+_BEHIND_WORDS = frozenset(
+    "at from in by en de del out made cooked brought prepared baked fixed sent gave fried hizo preparo "
+    "trajo shared watching listening chatting scrolling waiting viendo mirando break".split()
+)
+
+
+def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]]) -> None:
+    """Claim the words around the dishes, given as their starts and ends in order."""
+    if not dishes:
+        return
+    words = {token.word for token in page.tokens}
+    starts = {start for start, _ in dishes}
+    food_at = {index for start, end in dishes for index in range(start, end)}
+    if not _BEHIND_WORDS.isdisjoint(words):
+        for span in list(page.find(_behind(language))):
+            if food_at.isdisjoint(range(span.start, span.end)) and _beside(page, dishes, span.start):
+                page.claim(span.start, span.end)
+    if not _ahead_words(language).isdisjoint(words):
+        for span in list(page.find(_ahead(language))):
+            behind = next((at for at in range(span.end, span.end + 3) if at in starts), None)
+            if behind is not None and food_at.isdisjoint(range(span.start, span.end)):
+                page.claim(span.start, span.end)
+
+
+_REACH = 4
+
+
+def _beside(page: Page, dishes: list[tuple[int, int]], at: int) -> bool:
+    """Whether a dish ends close before a place, with no mark between."""
+    place = bisect_left(dishes, (at, 0)) - 1
+    if place < 0:
+        return False
+    end = dishes[place][1]
+    between = page.words(end, at)
+    return at - end <= _REACH and all(word.isalnum() for word in between)
