@@ -53,6 +53,7 @@ def _exact(what: What, word: str) -> Rule:
 
 #: In the order in which they are tried: the narrower before the wider.
 RULES = (
+    _rule(What.NEXT_STEP, "next_said", "stepping see asks step_done"),  # before `sigue`
     # a time of rest, before `stop`
     _rule(What.RESUME, "resume_said", "contact away returned ready start again program allowed"),
     _rule(What.RESUME, "returned away", "start again ready contact"),
@@ -97,7 +98,6 @@ RULES = (
     _rule(What.EXPORT, "own_data", "hand see held clinic"),
     # how it goes
     _rule(What.SETTINGS, "summary_said moved_to", "see hand", "other"),
-    _rule(What.NEXT_STEP, "next_said", "stepping see asks step_done"),
     _rule(What.NEXT_STEP, "step_done", "stepping see asks"),
     _rule(What.GOALS, "limit", "occasion value ideal"),
     _rule(What.GOALS, "goals_said", "see asks value occasion ideal"),
@@ -130,6 +130,7 @@ RULES = (
     _rule(What.LATER, "ask_me when_free", "linger not_now kept"),
     _rule(What.LATER, "ask_me when_then", "linger not_now kept"),
     _rule(What.LATER, "ask_me minutes", "linger number again not_now kept"),
+    _rule(What.LATER, "not_now minutes", "number linger kept"),
     _rule(What.LATER, "linger minutes", "number not_now kept"),
     _rule(What.LATER, "when_free", "linger number kept"),
 )  # fmt: skip

@@ -36,6 +36,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:my|someone|somebody) (?:husbands|wifes|moms|dads|mums|dogs|cats|sisters|brothers|sons|daughters|mothers|fathers|friends|neighbou?rs|partners|elses|kids|grandmas|grandpas) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}"
             rf"|(?:night|evening|bedtime|nighttime|slow|long acting) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}(?: [a-z]+){{0,2}} (?:in the|this) morning"
             rf"|(?:morning|mornings|breakfast) (?:[a-z]+ )?{either(gathered(language, 'drugs'))}(?: [a-z]+){{0,2}} (?:at night|in the evening|tonight|at bedtime)"
+            rf"|(?:pastilla|pastillas|insulina|metformina|inyeccion|tableta|medicina) de la (?:noche|manana|tarde|cena) (?:en|por) la (?:manana|noche|tarde)"
             rf"|forgot(?: that)? i (?:had|already)(?: [a-z]+){{0,6}} again"
         ),
     )
@@ -46,8 +47,10 @@ def find(page: Page, language: str) -> list[Wish]:
     patterns = _patterns(language)
     drugs = list(page.find(patterns.drug))
     doses = list(page.find(patterns.dose))
+    if swapped := _swapped(page):
+        return swapped
     if not drugs and not doses:
-        return _swapped(page)
+        return []
     found = []
     for start, end, question in sentences(page):
         here = [span for span in (*drugs, *doses) if start <= span.start < end]
@@ -58,12 +61,18 @@ def find(page: Page, language: str) -> list[Wish]:
             for span in page.find(patterns.medical)
             if start <= span.start < end and may_open(page, span.start, start)
         ]
-        has_drug = any(start <= span.start < end for span in drugs)
+        has_drug = any(start <= span.start < end for span in drugs) or any(
+            span.match[0] in _INSULIN for span in here
+        )
         first = min(opening, default=None)
         asks = (
             first is not None
             and (question or _strong(page, first))
-            and (any(span.start >= first for span in here) or _takes(page, first, end))
+            and (
+                any(span.start >= first for span in here)
+                or _takes(page, first, end)
+                or not {"it", "them", "one", "la", "lo"}.isdisjoint(page.words(first, end))
+            )
         )
         asks = asks or (has_drug and _asks_on(page, start, end))
         already = _already_wrong(page, patterns, start, end if first is None else first)
@@ -120,14 +129,23 @@ _ONE_FOR_THE_OTHER = pattern(
 )
 
 
+_MORE_THAN_MEANT = pattern(
+    r"\d+ (?:units?|unitz|u|iu|mg|tablets?|tabs|pills?|unidades|unidad|pastillas|tabletas) (?:not|instead of|rather than|en vez de|y no|en lugar de) (?:the |my )?\d+(?: (?:units?|u|iu|mg|tablets?|pills?|unidades|pastillas))?"
+)
+
+
 def _swapped(page: Page) -> list[Wish]:
-    """`gave myself the fast one instead of the slow one` names no drug and is a wrong dose."""
-    span = page.first(_ONE_FOR_THE_OTHER)
+    """`gave myself the fast one instead of the slow one` names no drug and is a wrong dose, and so
+    is `30 units not 13`, where nothing is asked."""
+    asked = {"?", "should", "can", "do", "how", "debo", "puedo"} & set(
+        page.words(0, len(page.tokens))
+    )
+    span = page.first(_ONE_FOR_THE_OTHER) or (None if asked else page.first(_MORE_THAN_MEANT))
     return [wish(page, span.start, span.end, What.WRONG_DOSE)] if span else []
 
 
 _IN_THE_PAST = pattern(
-    r"(?:took|injected|doubled|overdosed|swallowed|jabbed|mixed up|gave (?:myself|him|her)|(?:have|has|ive|hes|shes) (?:taken|had|done|injected)"
+    r"(?:took|injected|doubled|overdosed|swallowed|jabbed|mixed up|(?:gave|given) (?:myself|him|her)|(?:have|has|ive|hes|shes) (?:taken|had|done|injected)"
     r"|(?:me |se )?(?:tome|puse|inyecte|aplique|tomo|puso|inyecto|aplico)|me equivoque|se equivoco)"
 )
 
@@ -161,6 +179,10 @@ def _until_mark(page: Page, start: int, end: int) -> int:
         if page.tokens[index].word == ",":
             return index
     return end
+
+
+#: What only insulin is counted in.
+_INSULIN = frozenset({"units", "unit", "unitz", "unidades", "unidad", "iu", "ui"})
 
 
 def _takes(page: Page, start: int, end: int) -> bool:

@@ -35,6 +35,7 @@ class _Patterns:
     zone: re.Pattern[str]
     later: re.Pattern[str]
     long: re.Pattern[str]
+    wait: re.Pattern[str]
     pregnant: re.Pattern[str]
     not_pregnant: re.Pattern[str]
 
@@ -53,6 +54,9 @@ def _patterns(language: str) -> _Patterns:
         ),
         later=re.compile(rf"(?P<lead>.*? )?{later} (?P<n>\d{{1,3}})(?: more)?(?: please| por favor)?"),
         long=re.compile(rf"\b{duration(language)}(?= |$)"),
+        wait=re.compile(
+            rf"(?:(?:please|pls|just|ok|about|another|sorry|maybe|like|unos|como|otra|otros) )*{duration(language)}(?: (?:please|pls|more|thanks|ok|max|mas|por favor|porfa|gracias))*"
+        ),
         pregnant=pattern(either(gathered(language, "pregnant"))),
         not_pregnant=pattern(
             f"{either(gathered(language, 'not_pregnant'))}(?: [a-z]+){{0,3}} {either(gathered(language, 'pregnant'))}"
@@ -85,7 +89,7 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
             return Request(what=What.LATER, minutes=float(match["n"]))
     if rule := intents.asked_for(page, 0, end, language):
         return _request(rule, words, language)
-    if asked and patterns.long.fullmatch(words):
+    if asked and patterns.wait.fullmatch(words):
         return Request(what=What.LATER, minutes=_minutes(words, language))
     if match := patterns.zone.fullmatch(words):
         return _zone(page, match, language)

@@ -118,7 +118,8 @@ _NOT_DONE = (
 _WHY = (
     combination("lack strip", "last_of kit place unable test_act gauged busy_with number"),
     combination("lack kit", "last_of place unable test_act"),
-    combination("kit broken", "battery place lack unable"),
+    combination("kit broken", "battery place lack unable mislaid"),
+    combination("strip broken", "kit last_of place lack unable"),
     combination("battery broken", "kit"),
     combination("battery lack", "kit last_of"),
     combination("kit mislaid", "place unable test_act last_of"),
@@ -200,14 +201,38 @@ def _clauses(page: Page) -> list[tuple[int, int]]:
     return [(start, end) for start, end in found if start < end]
 
 
+def _boxes(page: Page, language: str) -> tuple[int, int, Strips] | None:
+    """`2 boxes of 50 strips` are 100."""
+    strips = either(gathered(language, "strips"))
+    several = _several(strips)
+    if (span := page.first(several)) is None or not (span["behind"] or span["before"]):
+        return None
+    boxes, each = int(span["boxes"] or 0), int(span["each"] or 0)
+    page.claim(span.start, span.end)
+    return span.start, span.end, Strips(left=boxes * each)
+
+
+@cache
+def _several(strips: str) -> re.Pattern[str]:
+    return pattern(
+        rf"(?:(?P<before>{strips}) (?:: |, )?)?(?P<boxes>[2-9]) (?:new |more |full )?(?:boxes|box|packs|vials|tubs|bottles|cajas|frascos|botes) (?:of|de|x|with|con) (?P<each>\d+)(?P<behind> (?:test |new )?{strips})?"
+    )
+
+
 def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
     """Claim a number of strips."""
     patterns = _patterns(language)
+    if (boxes := _boxes(page, language)) is not None:
+        return [boxes]
     found = []
     for sought in (patterns.strips, patterns.box):
         for span in list(page.find(sought)):
             if span.start and page.tokens[span.start - 1].word in {
                 "used",
+                "ordered",
+                "need",
+                "order",
+                "buy",
                 "cost",
                 "paid",
                 "for",

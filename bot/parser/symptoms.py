@@ -112,12 +112,22 @@ def claim(page: Page, feelings: list[Feeling]) -> None:
 
 
 def _where(page: Page, end: int) -> int:
-    """Where `on the stairs` behind a symptom ends: a place and nothing that was done."""
+    """Where `on the stairs` or `since last night` behind a symptom ends: a place and nothing that
+    was done, a time that is no reading's."""
     words = page.words(end, end + 3)
+    if words[:1] in (["since"], ["desde"]):
+        while words[1:2] and words[1] in _DAYS:
+            end, words = end + 1, words[1:]
+        return end + 1
     there = len(words) == 3 and words[0] in _AT and words[1] in _THE and words[2] in _PLACES
     return end + 3 if there else end
 
 
+_DAYS = frozenset(
+    "yesterday last this night morning afternoon evening lunch dinner breakfast monday tuesday wednesday "
+    "thursday friday saturday sunday anoche ayer la el en hoy manana tarde noche antier lunes martes "
+    "miercoles jueves viernes sabado domingo".split()
+)
 _AT = frozenset("on in at by down outside en por".split())
 _THE = frozenset("the my our a la las el los mi".split())
 _PLACES = frozenset(

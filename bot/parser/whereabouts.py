@@ -29,7 +29,7 @@ LONGEST = 12
 _LEAD = r"(?:(?:sorry|oh|ah|um|hi|hello|well|so|but|oops|hey|lol|pls|please|perdon|disculpa|disculpe|lo siento|ay|uy|hola|pues|es que|because|cos|cuz|bc|porque|no|nah|nope|,|\.|!) )*"
 _TAIL = r"(?: (?:sorry|now|rn|right now|just now|at the moment|atm|today|again|lol|thanks|pls|please|abeg|o|oo|po|muna|lah|la|eh|perdon|gracias|ahora|ahorita|hoy|todavia|,|\.|!))*"
 _SELF = r"(?:i am|im|i was|i is|am|we are|we were|were|i dey|we dey|me dey|mi deh|mi a|ah|i|we|me|still|just|only|currently|stuck|busy|out|dey|sitting|standing|lying|lost|estoy|estamos|toy|ando|andamos|voy|vamos|sigo|vengo|yo|aun|todavia|ya|ahora|ahorita|aqui|aca|right now|here)"
-_THEM = r"(?:he is|she is|hes|shes|they are|theyre|he|she|they|mum|mom|mummy|mama|dad|daddy|papa|nan|gran|granny|grandma|grandpa|is|was|ella|el|mi mama|mi papa|esta|anda|sigue|va|viene|my (?:mum|mom|mother|dad|father|husband|wife|son|daughter|nan|gran|grandma|grandpa))"
+_THEM = r"(?:he is|she is|hes|shes|they are|theyre|he|she|they|mum|mom|mummy|mama|dad|daddy|papa|nan|gran|granny|grandma|grandpa|is|was|ella|el|mi mama|mi papa|esta|anda|sigue|va|viene|already|just|ya|my (?:mum|mom|mother|dad|father|husband|wife|son|daughter|nan|gran|grandma|grandpa))"
 
 
 @cache
@@ -41,9 +41,10 @@ def _told(by: By) -> re.Pattern[str]:
         rf"{_LEAD}(?P<why>(?P<who>(?:{who} )*)(?:"
         rf"(?P<at>in|at|on|inside|with|by|outside|near|dey for|dey inside|dey|en|con|por) (?P<place>.+?)"
         rf"|(?P<doing>[a-z]{{2,}}(?:ing|in|ando|iendo|andome|iendome))(?P<more>(?: .+?)?)"
-        rf"|(?P<kept>{kept})(?: (?:at|in|with|on|en|con|till|until|hasta|cooking|working) .+?)?"
+        rf"|(?:tried (?:\d+ times |twice |again )?(?:but )?)?(?P<kept>{kept})(?: (?:to do it|to test|here|at|in|with|on|en|con|till|until|hasta|cooking|working) .+?)?"
         rf"|(?P<outage>{outage})(?: .+?)?"
         rf"|(?P<left>(?:ive |have |he |she |we )*(?:left|forgot) (?:it|mine|the thing|that thing|everything|all of it|my (?:bag|purse|stuff|things|handbag|backpack)) (?:at|in|on|with|behind|back|upstairs|downstairs|home|to bring)(?: .+?)?)"
+        rf"|(?P<here>(?:my|the|our) [a-z]+(?: [a-z]+)? (?:is|are) (?:here|around|watching|with me|visiting|looking|over|round|on the phone|waiting)(?: .+?)?)"
         rf"|(?P<dejado>(?:lo|la|todo) (?:deje|olvide|tengo) en .+?)"
         rf")){_TAIL}"
     )
@@ -51,7 +52,7 @@ def _told(by: By) -> re.Pattern[str]:
 
 #: Who else a helper may speak of refuses, too: `mum says no`, `he's not having it`.
 _REFUSES = re.compile(
-    rf"{_LEAD}(?:{_THEM} )+(?:(?:just )?(?:refuses|refused|refusing|says no|said no|saying no|says she doesnt want to|says he doesnt want to|wont|will not|doesnt want to|does not want to|doesnt want it|isnt having it|is not having it|not having it|wont have it|wont hear of it|being stubborn|being difficult|no quiere|no quiso|no se deja|se niega|dice que no|dijo que no|no se deja pinchar))(?: (?:today|again|it|hoy|otra vez))*{_TAIL}"
+    rf"{_LEAD}(?:{_THEM} )+(?:(?:just )?(?:refuses|refused|refusing|says no|said no|saying no|says she doesnt want to|says he doesnt want to|wont|will not|doesnt want to|does not want to|doesnt want it|isnt having it|is not having it|not having it|wont have it|wont have (?:her|his|the) fingers? (?:pricked|jabbed|poked|done)|wont be pricked|wont let anyone|wont let us|wont hear of it|being stubborn|being difficult|no quiere|no quiso|no se deja|se niega|dice que no|dijo que no|no se deja pinchar))(?: (?:today|again|it|hoy|otra vez))*{_TAIL}"
 )
 
 
@@ -65,14 +66,14 @@ def find(page: Page, words: str, language: str, by: By) -> tuple[int, int] | Non
     match = _told(by).fullmatch(words)
     if match is None or not _keeps(match):
         return None
-    if match["outage"] is None and _eats_or_moves(page, language):
+    if match["outage"] is None and match["kept"] is None and _eats_or_moves(page, language):
         return None
     return match.span("why")
 
 
 def _keeps(match: re.Match[str]) -> bool:
     """Whether the words name what keeps one."""
-    if any(match[said] for said in ("kept", "outage", "left", "dejado")):
+    if any(match[said] for said in ("kept", "outage", "left", "dejado", "here")):
         return True
     if match["doing"]:
         doing = match["doing"]
@@ -103,6 +104,8 @@ def _counted(page: Page) -> bool:
     for index, token in enumerate(page.tokens):
         if token.word[0].isdigit():
             till = page.words(max(index - 1, 0), index)
+            if set(page.words(index + 1, index + 2)) & {"times", "hours", "hour", "veces", "horas"}:
+                continue
             hour = token.word.isdigit() and int(token.word) <= 12
             if not (hour and till and till[0] in {"till", "until", "til", "hasta", "las", "for"}):
                 return True

@@ -13,7 +13,7 @@ from bot.parser.vocabulary import phrases
 
 _BLOCKS: Final[Mapping[str, str]] = {
     "glue": """
-        wit, wid, widout, po, ma, mah, nga, ba, lah, leh, abeg, eh, ne, na, hen, pet, luv, duck, miss, nurse, doctor, doc, pls po, i, i'm, im, i am, i'd, i'll, i've, me, my, mine, myself, you, u, ya, you're, your, ur, we
+        wit, wid, widout, inna, di, dem, fi, mi, dis, dat, po, ma, mah, nga, ba, lah, leh, abeg, eh, ne, na, hen, pet, luv, duck, miss, nurse, doctor, doc, pls po, i, i'm, im, i am, i'd, i'll, i've, me, my, mine, myself, you, u, ya, you're, your, ur, we
         we're, us, our, it, its, it's, this, that, that's, these, those, them, the, a, an, of, on, in
         to, for, with, from, at, about, by, and, n, or, so, then, just, please, pls, plz, plez
         pleas, kindly, thanks, thank you, thx, cheers, hi, hey, hello, hiya, ok, okay, oh, well
@@ -50,22 +50,22 @@ _BLOCKS: Final[Mapping[str, str]] = {
         replying, questions, asking me, hear from you, hearing from you, mail, buzzing
         """,
     "program": """
-        program, programme, bot, service, app, subscription, thing, plan, study, trial, project
+        everything, all this, program, programme, bot, service, app, subscription, thing, plan, study, trial, project
         this whole thing, course, system, scheme, chat
         """,
     "stop_said": """
-        unsubscribe(d), unsub, opt out, opt me out, opting out, {take|sign|get|drop|cut} me off( {the|this|your} list| this)
+        {end|stop|finish|quit} this( {now|please|all}), wrong number (please ){stop|remove me}, unsubscribe(d), unsub, opt out, opt me out, opting out, {take|sign|get|drop|cut} me off( {the|this|your} list| this)
         {take|remove|strike|cross} me {off|from} {the|this|your} list
         remove me from {this|here|the program|the programme|the bot}, i quit, i want out, count me out, leave me alone
         leave me be, let me be, go away, i'm done with {this|you|it}, i am done with {this|you|it}, im out
         i'm out, i want to leave, leave the program, leave the programme, want to drop out
-        drop out, dropping out, sign off, unenroll me, don't want to do this( any more| anymore)
-        do not want to do this( any more| anymore), not interested( any more| anymore), no longer interested
+        drop out, dropping out, sign off, unenroll me, don't want to do this( {any more|anymore})
+        do not want to do this( {any more|anymore}), not interested( {any more|anymore}), no longer interested
         shut up, get lost, stop stop, stop it, stop all, stop this, stop already
         """,
     "over": "over, finished, ended, done",
     "skip": "skip, hold back",
-    "quiet": "quiet, silence, peace, no noise",
+    "quiet": "quiet, silence, peace, no noise, shh, shhh, shush, hush, zip it, silent",
     "off_work": "off, free",
     "off": "off, turn off, switch off, shut off",
     "hold": """
@@ -83,7 +83,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         sat, sun, tomorrow, next, this week, for now, january, february, march, april, may, june, july
         august, september, october, november, december, th, st, nd, rd, fortnight, end of
         coming, several, tonight, today, one, two, three, the end of the week, further notice, new year, christmas
-        easter, eid, rest of, return, am back, get back, i'm home, i am home, home, i'm better, i feel better, i say, i say so
+        after, ramadan, xmas, lent, diwali, exams, easter, eid, rest of, return, am back, get back, i'm home, i am home, home, i'm better, i feel better, i say, i say so
         """,
     "away": """
         holiday, holidays, vacation, away, travelling, traveling, on leave, trip, abroad, out of town, hospital stay
@@ -124,8 +124,8 @@ _BLOCKS: Final[Mapping[str, str]] = {
         how am i getting on, how am i going, how am i progressing, how am i coming along, how'd i do, howd i do
         how well am i doing, how well did i do, how i am doing, how i'm doing, how im doing, how i did, how i have done
         how are we doing, how is it going with my sugar, how'm i getting on, am i doing {ok|okay|well|good|alright|all right|better|fine}
-        am i on track, am i on the right track, am i improving, am i getting better, am i making progress, any progress, any improvement
-        how are my {numbers|sugars|readings|results}( looking| doing| going), how do my {numbers|sugars|readings} look
+        did i {improve|do better|get better|make progress|get worse}, am i on track, am i on the right track, am i improving, am i getting better, am i making progress, any progress, any improvement
+        how are my {numbers|sugars|readings|results}( {looking|doing|going}), how do my {numbers|sugars|readings} look
         how was {my|the|this|last|the last|the past} week, how's my week, hows my week, how is my week, how has my week, how did {my|this|the|last} week go
         how {my|this|the|last} week {went|was|is going}, what does my week look like, what did my week look like, how were my {numbers|sugars|readings}
         show me how i did, how i did this week, how has {my|this|the} {week|month} been, how has {my sugar|my sugars} been, how have my {numbers|sugars|readings} been, how is my sugar doing, how is my {progress|sugar control|control}, how's my {progress|sugar}
@@ -148,7 +148,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         what did i {log|send|write|record|tell you|eat|report|enter|put in|text|give you|save|note|have}
         everything i {logged|sent|wrote|recorded|ate|reported|entered|have sent|have logged|told you}, everything i've {logged|sent|recorded|told you}
         what was i {before|after} {lunch|dinner|breakfast}, what have you got {so far|for me|for today|from me}, what was my {sugar|reading|number|result|glucose|blood sugar|level}, what were my {sugars|readings|numbers|results|levels}
-        what have you {written down|noted|noted down|logged|recorded|saved|stored}( for me| so far| down), what you have {written down|noted|logged}( so far), what did you {write down|note|save|record|log}
+        what have you {written down|noted|noted down|logged|recorded|saved|stored}( {for me|so far|down}), what you have {written down|noted|logged}( so far), what did you {write down|note|save|record|log}
         """,
     "day": """
         today, yesterday, this morning, last night, so far, this week, last week, this month, last month, week, month, on, monday, tuesday
@@ -177,7 +177,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         what am i aiming for, what should i {be aiming|aim} for, what {number|numbers|range|reading|level} {am i aiming for|should i aim for|should i be aiming for|should i be|should i have|should i see|should i be at}
         where should {it|i|my sugar|my sugars|my numbers|my readings|my glucose} be, what should {it|i|my sugar|my sugars|my numbers|my readings|my glucose|my blood sugar|my number|my reading} be( at)
         how high is too high, how low is too low, what is too high, what is too low, what's too high, what's too low, whats too high, whats too low
-        what is {high|low}, {what is|what's|whats|wats|wat is} (a |the )normal( range| reading| number| level| sugar| one), what's considered {high|low|normal|good}, what is considered {high|low|normal|good}, what counts as {high|low|normal|good|a low|a high}, what would be {too high|too low}
+        what is {high|low}, {what is|what's|whats|wats|wat is} (a |the )normal( {range|reading|number|level|sugar|one}), what's considered {high|low|normal|good}, what is considered {high|low|normal|good}, what counts as {high|low|normal|good|a low|a high}, what would be {too high|too low}
         how high {can|should|may} it {be|go}, how low {can|should|may} it {be|go}, when is it too {high|low}
         """,
     "occasion": """
@@ -187,7 +187,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     # steps
     "next_said": """
         next step, nxt step, next stage, next phase, next challenge, next task, next level, next part, next lesson, next one, next thing, the next, next activity, next bit
-        what's the next {thing|step|one}( to try| to do), whats the next {thing|step|one}, what's next, whats next, what is next, what next, what comes next, what happens next, what's coming next, whats coming next, where next
+        what's the next {thing|step|one}( {to try|to do}), whats the next {thing|step|one}, what's next, whats next, what is next, what next, what comes next, what happens next, what's coming next, whats coming next, where next
         what {do|should|can|shall} i {do|try|start|change} next, what {do|should|can|shall} we {do|try|start|change} next, what to {do|try} next
         move on, moving on, next please, go to next, when {do|should|must|shall} i {test|check|measure|prick} next, when is {my|the} next {test|check|reading|one}, when's {my|the} next {test|check|reading|one}, when next, next test when, what am i supposed to do now, what now for me, what step am i on, which step am i on, what stage am i at, which step is this, what is my step, what's my step, whats my step
         what is my current step, what's my current step, current step, further step, step up, what now after this step, move forward, next week's step, skip to next step
@@ -218,13 +218,13 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "how_used": """
         how does {this|it|that|the bot|this thing|this bot|all this|everything} work, how {this|it|the bot|this thing} works, how do you work, how {do|can|should|would} i {use|log|send|report|enter|record|write|text|type|start|begin|work|tell you|add|put in|get started|submit}
         how to {use|log|send|report|enter|record|write|add}, how am i supposed to {use|do|log|send}, what can you do, what do you do, what can i {do|say|send|text|type|ask|write|tell you|use|ask you}, what {do|should|must|shall} i {say|send|text|type|write|tell you|put|do|enter|report}, what am i supposed to {send|write|say|text|type}
-        what to {do|send|write|say|text|type}, what are you( for), who are you, who is this, who's this, whos this, what is this( for| thing| bot| number), what's this( for| thing| bot), whats this( for| thing| bot), what {words|commands} can i use, what else can {you|i} do
+        what to {do|send|write|say|text|type}, what are you( for), who are you, who is this, who's this, whos this, what is this( {for|thing|bot|number}), what's this( {for|thing|bot}), whats this( {for|thing|bot}), what {words|commands} can i use, what else can {you|i} do
         what are my options, what can i ask, what are the commands, are you a {robot|bot|person|real person|human|machine|computer}, what is this all about, what's this all about, how do i begin, how do i start, what do you need from me, what do you want from me, what do you want me to {do|send}
-        i don't know {what|how} to, what are you able to do, which commands, tell me what you can do, how {this|it} is used, what now, i'm lost, i am lost, i'm stuck, i am stuck, {i don't|i do not|don't} {understand|get} {this|it|any of this|anything}, i don't understand, show me how, teach me how
+        i don't know {what|how} to, what are you able to do, is this a {robot|bot|person|real person|human|machine|computer|scam}, am i talking to a {robot|bot|person|real person|human|machine|computer}, which commands, tell me what you can do, how {this|it} is used, what now, i'm lost, i am lost, i'm stuck, i am stuck, {i don't|i do not|don't} {understand|get} {this|it|any of this|anything}, i don't understand, show me how, teach me how
         """,
     # data
     "export_said": """
-        export, exporting, download, downloading, csv, spreadsheet, excel, fhir, pdf, backup, copy of {everything|all|it}, data export, exported, downloadable, file, files
+        {email|mail|e-mail|forward} me {everything|it all|all of it|all my data|my data|my records|my readings|my numbers}, export, exporting, download, downloading, csv, spreadsheet, excel, fhir, pdf, backup, copy of {everything|all|it}, data export, exported, downloadable, file, files
         copy, copies, printable record
         """,
     "data": """
@@ -247,7 +247,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         """,
     "erase_word": "erase, erasing",
     "erase_said": """
-        erase me, delete me, forget me, forget {all|everything} about me, forget about me, wipe me, remove me, erase all, delete all, wipe all, clear all, erase everything, right to be forgotten, clear everything, remove everything, start from scratch delete all
+        take all my {info|data|details|stuff|information} off, gdpr {delete|deletion|erasure|erase}( request), {data|gdpr} {deletion|erasure} request, erase me, delete me, forget me, forget {all|everything} about me, forget about me, wipe me, remove me, erase all, delete all, wipe all, clear all, erase everything, right to be forgotten, clear everything, remove everything, start from scratch delete all
         """,
     "forever": "forever, for good, permanently, completely, for ever, entirely, totally, you have, about, on me, off, from your {system|server|servers|database|records|files}, system, all, every bit of",
     # taking back
@@ -278,7 +278,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         """,
     "settings_said": """
         settings, setting, preferences, discreet, discreet mode, private mode, quiet hours, quiet time, ramadan, fasting for ramadan, ramadan starts, shared phone, my phone is shared, phone is shared, i share my phone, i share this phone
-        {i'm|i am|im} fasting for ramadan, {i fast|i will fast|i'll fast|fasting} {for|during|in} ramadan( from tomorrow| from today| from next week| this month| starting tomorrow), observing ramadan, time zone, timezone, time zones, language, languages, different time zone, change my {settings|unit|units}
+        {i'm|i am|im} fasting for ramadan, {i fast|i will fast|i'll fast|fasting} {for|during|in} ramadan( {from tomorrow|from today|from next week|this month|starting tomorrow}), observing ramadan, time zone, timezone, time zones, language, languages, different time zone, change my {settings|unit|units}
         privacy mode, privacy settings, sharing a phone, share a phone, someone else uses my phone, other people see my phone, other people use this phone, clocks changed, ramadhan
         """,
     "secret": "hide, hiding, private, discreet, discrete, secret, hidden, conceal, not show, privacy, privately, covered",
@@ -302,7 +302,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "number": "half, quarter, one, two",
     # later
     "later_said": """
-        later, 1 {minute|min|sec|second|moment|mo|tick}, ltr, laters, latr, not yet, in a bit, in a while, in a little while, in a minute, in a moment, in a sec, in a mo, in a jiffy, in a tick, soon, snooze, wait, one moment, a moment, one sec, a sec, a second, a minute, a mo, one minute, hang on, hold on, hold up, hold your horses, bear with me, give me a {minute|sec|second|moment|mo|bit|tick}, give me a few( minutes| mins), few more minutes, a few minutes, couple of minutes, couple more minutes, few minutes, need more time, more time
+        later, 1 {minute|min|sec|second|moment|mo|tick}, ltr, laters, latr, not yet, in a bit, in a while, in a little while, in a minute, in a moment, in a sec, in a mo, in a jiffy, in a tick, soon, snooze, wait, one moment, a moment, one sec, a sec, a second, a minute, a mo, one minute, hang on, hold on, hold up, hold your horses, bear with me, give me a {minute|sec|second|moment|mo|bit|tick}, give me a few( {minutes|mins}), few more minutes, a few minutes, couple of minutes, couple more minutes, few minutes, need more time, more time
         bit later, a bit later, maybe later, little later, a little later, later on, remind me, shortly, will do later, not right this {second|minute|moment}, one tick, two ticks, 2 ticks, this evening, jiffy, just a min, a min, one min, back soon, brb, in a few, in a bit mate, small small time, wait small, when i can, when i get a chance, soonish, need a few minutes, need a minute, need a moment, not ready, not ready yet, still eating
         """,
     "kept": """
@@ -329,7 +329,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         {you're|u r|ur|you r|u are} the {best|greatest|goat}, you're {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, you are {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, so kind, very kind, how kind, helpful, very helpful, so helpful, that's kind, thats kind, useful, very useful, good to know, makes sense, sense, understood, noted, will do, got it, gotcha, i see, i understand, roger, copy that, point taken, fair enough
         """,
     "hail": """
-        hi, hello, hey, heya, hiya, howdy, yo, good morning, morning, mornin, good afternoon, good evening, evening, good night, goodnight, gn, gm, night, night night, nighty night, night nite, {happy|merry|blessed} {valentine's day|valentines day|valentines|mother's day|mothers day|father's day|fathers day|women's day|easter|diwali|eid|eid mubarak|holi|thanksgiving|sunday|monday|tuesday|wednesday|thursday|friday|saturday|weekend|holidays|holiday|independence day|hanukkah|vesak|lunar new year|onam|pongal|vaisakhi|navratri|ramadan|st patrick's day|halloween|anniversary|sabbath}, good night and, good day, g'day, greetings, salaam, salam, namaste, sup, what's up, whats up, wassup, wagwan, wah gwaan, how far, how are you, how are you doing, how are u, how r u, how is it going, how's it going, hows it going, how do you do, how's your day, hows your day, nice to meet you, pleased to meet you, bye, bye bye, goodbye, see you, see ya, see you later, see you soon, see you tomorrow, cya, later gator, talk later, talk soon, talk to you later, talk to you tomorrow, talk tomorrow, ttyl, take care, sleep well, sweet dreams, have a {good|nice|great|lovely|blessed|wonderful|pleasant} {day|evening|night|weekend|week|one|morning|afternoon|time}, happy {birthday|new year|christmas|easter|holidays|thanksgiving|diwali|eid|friday|weekend|mother's day|father's day}, merry christmas, merry xmas, eid mubarak, ramadan kareem, welcome, welcome back, assalamu alaikum, asalaam alaikum, kumusta, ola, blessings, good to see you, long time no see
+        hi, hello, hey, heya, hiya, howdy, yo, good morning, morning, mornin, good afternoon, good evening, evening, good night, goodnight, gn, gm, night, night night, nighty night, night nite, {happy|merry|blessed} {valentine's day|valentines day|valentines|mother's day|mothers day|father's day|fathers day|women's day|easter|diwali|eid|eid mubarak|holi|thanksgiving|sunday|monday|tuesday|wednesday|thursday|friday|saturday|weekend|holidays|holiday|independence day|hanukkah|vesak|lunar new year|onam|pongal|vaisakhi|navratri|ramadan|st patrick's day|halloween|anniversary|sabbath}, good night and, good day, g'day, greetings, salaam, salam, namaste, sup, what's up, whats up, wassup, wagwan, wah gwaan, how far, how are you, how are you doing, how are u, how r u, how is it going, how's it going, hows it going, {how's|hows} {you|things|life|everything|tricks}, how are things, how are we, how do you do, how's your day, hows your day, nice to meet you, pleased to meet you, bye, bye bye, goodbye, see you, see ya, see you later, see you soon, see you tomorrow, cya, later gator, talk later, talk soon, talk to you later, talk to you tomorrow, talk tomorrow, ttyl, take care, sleep well, sweet dreams, have a {good|nice|great|lovely|blessed|wonderful|pleasant} {day|evening|night|weekend|week|one|morning|afternoon|time}, happy {birthday|new year|christmas|easter|holidays|thanksgiving|diwali|eid|friday|weekend|mother's day|father's day}, merry christmas, merry xmas, eid mubarak, ramadan kareem, welcome, welcome back, assalamu alaikum, asalaam alaikum, kumusta, ola, blessings, good to see you, long time no see
         """,
     "pleased": """
         ok, okay, k, kk, okey, okie, okie dokie, okey dokey, alright, all right, alrighty, right then, sure, sure thing, of course, yes, yeah, yep, yup, ya, aye, yes please, great, cool, nice, good, fine, perfect, awesome, wonderful, excellent, fantastic, brilliant, lovely, amazing, super, superb, sweet, wow, yay, woohoo, whoo, hooray, hurray, haha, hahaha, hehe, lol, lmao, lolz, rofl, great news, good news, sounds {good|great|fine|like a plan}, no worries, no problem, no probs, np, not to worry, no bother, all good, all well, all is well, all fine, it's fine, its fine, it's ok, its ok, that's {good|great|fine|ok|okay|nice|right|cool|lovely|wonderful|awesome|all|interesting}, thats {good|great|fine|ok|okay|nice|right|cool|lovely|wonderful|awesome|all|interesting}, i'm {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, i am {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, im {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, feeling {fine|good|great|well|ok|okay|better|wonderful|amazing|fantastic}, feel {fine|good|great|well|ok|okay|better|wonderful|amazing|fantastic}, doing {well|fine|good|great|ok}, i'm so happy, so happy, so proud, phew, interesting, congrats, congratulations, hmm, ah, aha, oh, amen, insha'allah, inshallah, mashallah, alhamdulillah, praise god, hallelujah

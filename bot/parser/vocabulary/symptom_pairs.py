@@ -28,7 +28,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "chest, chess, breastbone, ribcage, pecho, corazon",
             """
             pain, pains, painful, paining, hurt, hurts, hurting, hurtin, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, someone on, on fire
-            dolor, dolores, duele, me duele, le duele, aprieta, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
+            dolor, dolores, duele, me duele, le duele, dolio, dolia, doliendo, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
             """,
         ),
         (
@@ -119,7 +119,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "belly, stomach, tummy, abdomen, abdominal, gut, guts, stomac, tum, barriga, panza, estomago, abdomen, vientre, guata",
             """
             pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, cramp, cramps, cramping, sore, agony, killing, in knots, tender, stabbing, twisting, griping, biting
-            dolor, dolores, duele, me duele, le duele, calambres, calambre, retorcijones, colicos, colico, punzadas
+            dolor, dolores, duele, me duele, le duele, dolio, dolia, doliendo, calambres, calambre, retorcijones, colicos, colico, punzadas
             """,
         ),
         (
@@ -127,7 +127,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "hand, hands, finger, fingers, leg, legs, knee, knees, body, arms, whole body, manos, mano, piernas, cuerpo, rodillas, dedos, all over, inside, insides",
             """
             shaking, shaky, shakey, shake, shakes, shook, tremble, trembles, trembling, trembly, tremor, tremors, trembled, jittery, jelly, like jelly, wobbly, wobbling, wobble, quivering, shivering, unsteady, quaking, jittering, vibrating, buckling, quivery, juddering
-            tiemblan, tiembla, temblando, temblorosas, temblorosa, tembloroso, temblor, temblores, flojas, aguadas, tembleque, temblar, tembladera
+            tiemblan, tiembla, temblo, temblaron, temblaba, temblaban, temblando, temblorosas, temblorosa, tembloroso, temblor, temblores, flojas, aguadas, tembleque, temblar, tembladera
             """,
         ),
         (

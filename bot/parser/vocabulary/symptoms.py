@@ -180,7 +180,7 @@ drinking {gallons|litres|liters|buckets|tons|loads of water|so much water|a lot 
   lots of water|water nonstop|water non-stop|water constantly|water all day|water all night
   water all the time|water like crazy|water like a fish|like a fish|pints and pints|too much water
   and drinking}
-drank gallons, drinking {nonstop|non stop|non-stop|constantly|all day|all night|all the time|like crazy|like mad}
+drank gallons, drinking {loads|tons|buckets|so much|too much|nonstop|non stop|non-stop|constantly|all day|all night|all the time|like crazy|like mad}
 {drink|drank|drinking|drunk} (a |the |a whole |the whole |whole |half the ){lake|river|well|ocean|sea|reservoir|well dry|tap dry|sea dry|river dry}
 thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going to the toilet
   blurry|headache|weak|passing water|still thirsty}
@@ -262,7 +262,7 @@ food came up
 pain in {my|the|his|her} {stomach|tummy|belly|gut|guts|abdomen|stomache|side and vomiting}
 pains in {my|the|his|her} {stomach|tummy|belly|gut|guts|abdomen}
 sore {stomach|tummy|belly|tum|gut}, cramps in my {stomach|tummy|belly}, gripe in my belly
-belly {gripe|griping|a hurt me|ache|bite}, bad belly, bad stomach pain, my stomach hurts
+belly {gripe|griping|a hurt me|ache|bite}, bad {belly|stomach|tummy} {pain(s)|ache|cramps}, bad belly, my stomach hurts
 # breath and the word itself
 {fast|rapid|quick} breathing
 {deep fast|fast deep|fast and deep|deep and fast|deep rapid|rapid deep} breathing
@@ -470,16 +470,19 @@ i think i am dying, help me i'm dying, kill myself, suicidal, end my life, hurt 
 {everything|it all|all|vision|eyesight} {went|goes|gone} {black|dark}, blacking out
 don't want to live, {feel like|feels like} (i'm |i am )dying, don't want to be here any more
  {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
+{sleep|go to sleep|fall asleep} and {never|not} wake (up), {never|not} wake up again, {thinking of|thinking about|feel like|planning on} ending {it|things|everything|it all|my life}
+{pills|tablets|insulin|meds|medicine|overdose|overdosed} on purpose, {life is|life's|lifes} not worth (living|it)
 better off dead, {kill|hurt|harm} myself, harming myself, no reason to live, nothing to live for
 {don't want to|dont want to|do not want to} be {here anymore|alive|alive anymore|alive any more}
 {better off|be better off|better} without me, {want to|going to|gonna|wanna} {end it|kms}
 {cutting|cut} myself on purpose, am cutting myself, i'm cutting myself, {pills|tablets|insulin} to die
-{can't|cannot|cant} go on living, {don't|dont|do not} want to wake up again
+{can't|cannot|cant} go on living
 """
 
 
 #: Spanish, in the same three levels.
 _LOW_SPANISH: Final = """
+sude y sude, tiemble y tiemble, temblando y temblando
 temblorina, {el|un|con} tembleque, temblequeo, temblequera, mareito, mareillo, mareadita, mareadito, mareadisima, mareadisimo, flojisima, flojisimo
 {siento que|siento como que|como que} {floto|me voy de lado|me voy para un lado|me voy para atras|me caigo|me voy a caer|el piso se mueve|el suelo se mueve|me voy}, me voy de lado
 {me|se me} {esta|estaba|viene|va|anda} {bajando|cayendo|desplomando} {el|la} {azucar|glucosa}, {azucar|glucosa} {por los suelos|por el suelo|por el piso|en el suelo|bajisima|bien baja}
@@ -538,6 +541,7 @@ me dio el yeyo, me dio un soponcio, me dio un patatus, chiripiorca, vahido, vahi
 """
 
 _HIGH_SPANISH: Final = """
+{orine y orine|mee y mee|vomite y vomite|tome y tome agua|tomando y tomando agua|beba y beba agua}
 se me {nubla|nublo|empana} {todo|el mundo|la mirada}, {me la paso|me la vivo|vivo|ando} en el bano, no salgo del bano
 {mucha|muchisima|demasiada|tanta|bastante|harta|un monton de|una} sed
 {sed|con sed} {todo el dia|toda la noche|todo el tiempo|a cada rato|excesiva|constante|intensa
@@ -705,7 +709,7 @@ no me sale {la voz|el habla}, no me salen palabras, me muero, me estoy muriendo,
 matarme, suicidarme, quitarme la vida, {no quiero|ya no quiero} {vivir|seguir viviendo|estar aqui}
 {no tengo|sin} {ganas de vivir|razones para vivir|razon para vivir}, no vale la pena vivir
 {quisiera|quiero|prefiero} estar {muerto|muerta}, mejor {muerto|muerta}, quiero acabar con todo
-hacerme dano, acabar con mi vida, cortarme las venas, {estarian|estaran} mejor sin mi
+dormir y no despertar, {pensando en|pienso en|ganas de} acabar con {esto|todo}, pastillas a proposito, hacerme dano, acabar con mi vida, cortarme las venas, {estarian|estaran} mejor sin mi
 {aliento|boca} (me |le |que )(huele |con olor |oliendo |olor ){a|como a|a pura} {fruta|frutas
   fruta podrida|frutas podridas|acetona|quitaesmalte|quita esmalte|esmalte|manzana|manzanas|pera
   peras|removedor|thinner|solvente|dulce|chicle}
@@ -749,7 +753,8 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     {am|i'm|i am|be} cutting myself {a|an|some|another|one|two|the|off}
     {i|we|you} shake {him|her|them|it|hands|my head|off}
     air in {my|the|his|her} {tyres|tires|tyre|tire|balloon|ball|wheels}, {not|isn't|won't|doesn't} {answering|answer} {his|her|their|my|the|our} {phone|calls|texts|messages|door|call|emails}
-    no {me |}{contesta|contestan|responde|responden} {el telefono|el celular|los mensajes|mensajes|llamadas|las llamadas|mis llamadas|mis mensajes}
+    no (me ){contesta|contestan|responde|responden} {el telefono|el celular|los mensajes|mensajes|llamadas|las llamadas|mis llamadas|mis mensajes}
+    {so|and|i|we|ill|i'll|so i|dont want to|don't want to|not going to} {won't|will not|wont|not} wake {him|her|them|up him|mum|dad}, {don't|dont|didn't|didnt} {want to|wanna|like to} wake {him|her|them|mum|dad}
     gasping for {a|an|my|some} {drink|cuppa|tea|cup|coffee|fag|smoke|beer|pint|brew|cigarette|snack|bite}
     {give|gives|gave|giving|given} {me|him|her|us} a heart attack, {nearly|almost} had a heart attack {when|laughing|at|seeing|because|over}
     {breathe|breath} for laughing, me muero {de|por} {risa|hambre|ganas|sueno|miedo|calor|frio|verguenza|aburrimiento|amor|nervios|curiosidad|un|una|cansancio}

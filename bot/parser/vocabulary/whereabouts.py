@@ -41,7 +41,7 @@ DOING: Final = frozenset(
     driving drivin teaching working workin praying studying travelling traveling shopping babysitting
     sleeping sleepin resting napping showering bathing commuting flying serving queuing queueing parking
     riding preaching singing fasting rehearsing presenting marking welding soldering milking fishing
-    hosting minding feeding bathing dressing visiting delivering operating
+    hosting minding feeding watching helping fixing nursing attending performing moving packing dressing visiting delivering operating
     manejando conduciendo trabajando estudiando rezando orando durmiendo descansando viajando comprando
     cuidando atendiendo banandome duchandome ensenando vendiendo cosechando cobrando
     """.split()
@@ -54,6 +54,10 @@ KEPT: Final = phrases(
     flat out, run off my feet, rushed off my feet, rushing, in a rush, in a hurry, occupied, engaged, my hands are full, hands full, snowed under, up the walls
     out, out {shopping|with friends|and about|of town|of the house|right now}, away, away from home, not home, not at home, abroad, offline, outdoors, outside
     asleep, in bed, {already|still|fast|sound} asleep, half asleep, {too|so|very|dead} {tired|sleepy|knackered|shattered|exhausted|lazy|late|cold}, knackered, shattered, exhausted, wiped out
+    {gone|went|off|already gone|already went} to {bed|sleep}, {got|been|was} {distracted|sidetracked|held up|caught up|called away}, distracted, sidetracked, lost track, {too|bit|so|very} {embarrassed|shy}, embarrassed, not alone, no privacy
+    {have|got|have got|had|we have|we had|expecting} {visitors|company|guests|people over|people round|family over|family round}, {visitors|guests|people|company} {here|around|over|round|about}, {too many|lots of|loads of} people( {here|around|about|watching}), nowhere {private|to sit|to go|to wash|to test|to do it}( my hands), no {water|soap}( {to wash|for hands|for washing})(( my) hands)
+    (my ){hands|fingers} (are |is )(all |too |so |very ){dirty|wet|greasy|muddy|oily|filthy|full|covered|floury|soapy|sticky|not clean|bloody|in plaster|bandaged}, {no|not enough|cannot get} blood, {blood|it} {wont|isnt|not} {come out|come|coming|bleed|flow|flowing|coming out}
+    {pharmacy|chemist|shop|drugstore|clinic} (is |was ){closed|shut|out of strips}, {time|2 hours|two hours} (has |have |is |already ){passed|gone|up|over}( already), over 2 hours now, (way )past the {2 hours|two hours|time}, {wrong|bad} time
     ocupado, ocupada, atareado, atareada, muy ocupado, muy ocupada, apurado, apurada, a las carreras, con prisa, {todavia|aun|ya} acostado, {todavia|aun|ya} acostada, dormido, dormida, cansado, cansada, muy cansado, muy cansada, agotado, agotada
     fuera, fuera de casa, de compras, de viaje, de guardia, de turno, de visita, lejos de casa, en la calle
     """
@@ -62,8 +66,8 @@ KEPT: Final = phrases(
 #: Nothing to test with, said of other things than the meter: power, phone, light.
 OUTAGES: Final = phrases(
     """
-    no {light|power|electricity|current|nepa|signal|network|service|data|wifi|internet|coverage}( for| in| at| here| out| since| all| today| again), {power|light|electricity|current|nepa} {is out|cut|went|has gone|is gone|gone|failure|outage|took light}, power cut, load shedding, loadshedding, brownout, blackout here
-    {my |the |}phone {was off|is off|died|was dead|was flat|was on silent|was charging|off|had died}, {it is|its|it's} charging, on charge, {it is|its|it's} on charge
+    no {light|power|electricity|current|nepa|signal|network|service|data|wifi|internet|coverage}( {for|in|at|here|out|since|all|today|again}), {power|light|electricity|current|nepa} {is out|cut|went|has gone|is gone|gone|failure|outage|took light}, power cut, load shedding, loadshedding, brownout, blackout here
+    (my |the )phone {was off|is off|died|was dead|was flat|was on silent|was charging|off|had died}, {it is|its|it's} charging, on charge, {it is|its|it's} on charge
     no hay {luz|corriente|electricidad|senal}, {se fue|se me fue|cortaron} la luz, sin {luz|corriente|electricidad|senal}, {el |mi |tenia el }celular {apagado|sin pila|descargado|muerto}, me quede sin {pila en el celular|celular|senal}
     """
 )
