@@ -16,7 +16,7 @@ from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases, spelled
 from bot.parser.spelling import SHORTEST, Spelling
 from bot.parser.tidy import plain, shown
-from bot.parser.vocabulary.foods import NOT_FOOD_PHRASES
+from bot.parser.vocabulary.foods import ALSO_NOT_FOOD, NOT_FOOD_PHRASES
 from bot.parser.vocabulary.sugar import BARE_SUGAR, EATEN, SUGAR_TABLETS
 
 
@@ -87,7 +87,10 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
             found.append(Dish(start=index, end=hit[0], kind=hit[1], sugar=sweet))
             index = hit[0]
         else:
-            if (
+            several = _several(page, index, language)
+            if several is not None:
+                found.append(several)
+            elif (
                 page.free(index)
                 and len(page.tokens[index].word) > SHORTEST
                 and (meant := _meant(page.tokens[index].word, language))
@@ -96,6 +99,19 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
                 found.append(Dish(start=index, end=index + 1, kind=kind, guessed=True))
             index += 1
     return found
+
+
+def _several(page: Page, index: int, language: str) -> Dish | None:
+    """More than one of a food that is listed singly (`breads`)."""
+    word = page.tokens[index].word
+    if not (page.free(index) and word.endswith("s") and len(word) > SHORTEST):
+        return None
+    if word in known_words(language) or not word.isalpha():
+        return None
+    kind = _phrases(language).whole((word[:-1],))
+    if kind is None:
+        return None
+    return Dish(start=index, end=index + 1, kind=kind, guessed=word[:-1] in ALSO_NOT_FOOD)
 
 
 @cache
@@ -141,10 +157,15 @@ class _Amounts:
     times: re.Pattern[str]
 
 
+#: What may stand between a number and its unit (`1 deep bowl`, `2 heaped spoons`).
+_HOW = "(?:deep|heaped|heaping|flat|level|rounded|full|shallow|soup|tea|wooden|serving|generous|good|wee|proper|normal|regular|single|dinner|side|saucer|child size|kids)"
+
+
 @cache
 def _amounts(language: str) -> _Amounts:
     units = either(gathered(language, "amounts"))
     number = r"\d+(?:\.\d+)?"
+    units = rf"(?:{_HOW} )?(?:{units}|[a-z]{{3,}}ful(?:l|s|ls)?)"
     return _Amounts(
         certain=pattern(rf"{number}(?: ?(?:-|to|or|x|/|y|o) {number})?(?: 1 / [2-4]| ½)? {units}"),
         share=pattern(rf"{number} %"),
@@ -168,8 +189,10 @@ def amounts(
     for index, token in enumerate(page.tokens):
         if index in found or not page.free(index) or not token.word[0].isdigit():
             continue
-        if _counts(page, index, starts, own_small, language) or _counted_behind(
-            page, index, starts, language, answer=answer
+        if (
+            _counts(page, index, starts, own_small, language)
+            or _counted_behind(page, index, starts, own_small, language, answer=answer)
+            or _beside_a_value(page, index, starts, language)
         ):
             found.add(index)
     return found
@@ -180,7 +203,13 @@ _PIECES = 12
 
 
 def _counted_behind(
-    page: Page, index: int, starts: dict[int, Dish], language: str, *, answer: bool
+    page: Page,
+    index: int,
+    starts: dict[int, Dish],
+    own_small: float,
+    language: str,
+    *,
+    answer: bool,
 ) -> bool:
     """`weetbix 3 with trim milk`: a whole number behind food that more food follows, whatever the
     unit; what is eaten being asked for, at the end of the message too (`pakora 2`)."""
@@ -191,8 +220,44 @@ def _counted_behind(
     follows = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
     if follows in {"with", "con", "w", "wi"}:
         return _ends(starts, index)
-    strange = before.isalpha() and len(before) > 2 and before not in known_words(language)
-    return answer and page.free(index - 1) and (_ends(starts, index) or strange)
+    if own_small > _PIECES and _goes_on(page, index + 1, language):
+        return _ends(starts, index)  # of mg/dL no value
+    return answer and page.free(index - 1) and (_ends(starts, index) or _strange(before, language))
+
+
+def _beside_a_value(page: Page, index: int, starts: dict[int, Dish], language: str) -> bool:
+    """`10 pelmeni, 6.1 before`: with a decimal number elsewhere, a whole one before food or any
+    word that could be food counts, though it could be mmol/L."""
+    word = page.tokens[index].word
+    if not word.isdigit() or int(word) > _PIECES or index + 1 >= len(page.tokens):
+        return False
+    valued = any(
+        "." in token.word and token.word.replace(".", "").isdigit() and page.free(at)
+        for at, token in enumerate(page.tokens)
+        if at != index
+    )
+    follows = page.tokens[index + 1].word
+    worded = follows.isalpha() and len(follows) > 2 and follows not in _plain_words(language)
+    return valued and page.free(index + 1) and (index + 1 in starts or worded)
+
+
+def _strange(word: str, language: str) -> bool:
+    """Whether no list holds the word."""
+    return word.isalpha() and len(word) > 2 and word not in known_words(language)
+
+
+#: Behind a count they tell more of the dish (`cevapi 5 in half lepinja`).
+_MORE_OF_IT = frozenset("in inside without no of cu ak en sin de avec".split())
+
+
+def _goes_on(page: Page, index: int, language: str) -> bool:
+    """Whether a word there tells more of a dish: `6 szt with onion`, `2 revueltas`, `3 at 8`."""
+    if not page.free(index) or index + 1 >= len(page.tokens):
+        return False
+    word, behind = page.tokens[index].word, page.tokens[index + 1].word
+    if word == "at":
+        return behind[0].isdigit()
+    return word in _MORE_OF_IT or _strange(word, language)
 
 
 _LONGEST = 8
@@ -236,6 +301,8 @@ def _counts(
         return True
     if dish is None:
         follows = page.tokens[index + 1].word if index + 2 in starts else ""
+        if index + 3 in starts and page.words(index + 2, index + 3) in (["of"], ["de"]):
+            follows = page.tokens[index + 1].word  # `3 fingers of plantain`
         between = follows.isalpha() and follows not in _NO_DISH and page.free(index + 1)
         counted = between or _of_another(page, index, starts, language)
         return whole and value < own_small and counted
@@ -254,8 +321,22 @@ def _of_another(page: Page, index: int, starts: dict[int, Dish], language: str) 
     if index < 2 or index + 1 >= len(page.tokens):
         return False
     joins, word = page.tokens[index - 1].word, page.tokens[index + 1].word
-    strange = word.isalpha() and len(word) > 2 and word not in known_words(language)
-    return strange and page.free(index + 1) and joins in _JOINS and _ends(starts, index - 1)
+    joined = joins in _JOINS and _ends(starts, index - 1)
+    named = _strange(word, language) or word in _food_words(language)
+    return joined and page.free(index + 1) and named
+
+
+@cache
+def _food_words(language: str) -> frozenset[str]:
+    """Words of the names of foods that mean nothing else to the reader (`pav` of `misal pav`)."""
+    named = {
+        token
+        for lexicon in lexica(language)
+        for words in lexicon.foods.values()
+        for word in words
+        for token in spelled(word)
+    }
+    return frozenset(named - set(gathered(language, "filler")))
 
 
 _JOINS = frozenset({"and", "with", "plus", "+", ",", "n", "y", "con", "e"})

@@ -27,7 +27,7 @@ def _behind(language: str) -> re.Pattern[str]:
     """Places, hosts and cooks behind a dish."""
     people = either(gathered(language, "others"))
     place = either((*EATING_PLACES, *OCCASIONS))
-    host = rf"(?:{_WHOSE}(?:[a-z]+ ){{0,2}}{place}|(?:{people}|{_WHOSE}(?:[a-z]+ )?[a-z]+)s (?:house |place |home |flat |kitchen )?|{people} (?:house|place|home|flat)|[a-z]{{3,}}s)"
+    host = rf"(?:{_WHOSE}(?:[a-z]+ ){{0,2}}{place}|(?:{people}|{_WHOSE}(?:[a-z]+ )?[a-z]+)s(?: (?:house|place|home|flat|kitchen))?|{people} (?:house|place|home|flat)|[a-z]{{3,}}s)"
     where = r"(?: (?:down|on|by|in|at|near|round|around|across|up|from|del?|en) (?:the |my |our |la |el )?(?:corner|road|street|station|market|gate|school|work|bus stop|park|beach|mosque|church|esquina|calle|mercado|plaza))?"
     cooked = r"(?:has |had |just )?(?:made|cooked|brought|prepared|baked|fixed|sent|gave me|fried|hizo|preparo|trajo)"
     return pattern(
@@ -76,7 +76,9 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
     food_at = {index for start, end in dishes for index in range(start, end)}
     if not _BEHIND_WORDS.isdisjoint(words):
         for span in list(page.find(_behind(language))):
-            if food_at.isdisjoint(range(span.start, span.end)) and _beside(page, dishes, span.start):
+            eaten = food_at & set(range(span.start, span.end))
+            places = all(page.tokens[at].word in _PLACES for at in eaten)
+            if places and _beside(page, dishes, span.start):
                 page.claim(span.start, span.end)
     if not _ahead_words(language).isdisjoint(words):
         for span in list(page.find(_ahead(language))):
@@ -85,6 +87,8 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
                 page.claim(span.start, span.end)
 
 
+#: `at the braai`, `at the picnic`: dishes by name, and yet where one ate.
+_PLACES = frozenset({*EATING_PLACES, *OCCASIONS})
 _REACH = 4
 
 
