@@ -74,7 +74,7 @@ TIMES = TimeWords(
     on_day=("el", "este", "el pasado"),
     long_ago=("en (?:19|20)[0-9][0-9]", "la semana pasada", "el mes pasado", "el ano pasado", "hace # dias", "hace # anos",
               "hace # semanas", "hace # meses", "hace un ano", "hace una semana", "hace un mes", "hace anos",
-              "hace tiempo", "de nino", "de nina", "de (?:chiquit|jovencit|muchach)[oa]", "el fin de semana pasado", "la otra (?:semana|vez)", "de chico", "de chica", "de joven", "de pequeno", "de pequena", "cuando era (?:nino|nina|chico|chica|joven|pequeno|pequena|adolescente)", "en mi (?:infancia|juventud|ninez)", "hace mucho", "hace mucho tiempo", "hace muchos anos", "el otro dia", "hace (?:un|una|unos|unas|dos|tres) (?:anos?|semanas?|meses|mes|dias?)"),
+              "hace tiempo", "en (?:enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre)(?: pasado)?", "de nino", "de nina", "de (?:chiquit|jovencit|muchach)[oa]", "el fin de semana pasado", "la otra (?:semana|vez)", "de chico", "de chica", "de joven", "de pequeno", "de pequena", "cuando era (?:nino|nina|chico|chica|joven|pequeno|pequena|adolescente)", "en mi (?:infancia|juventud|ninez)", "hace mucho", "hace mucho tiempo", "hace muchos anos", "el otro dia", "hace (?:un|una|unos|unas|dos|tres) (?:anos?|semanas?|meses|mes|dias?)"),
     hour_words={"una": 1, "once": 11},
 )  # fmt: skip
 
