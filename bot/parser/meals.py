@@ -315,6 +315,10 @@ def _sure(page: Page, dish: Dish) -> bool:
     return not dish.guessed and " ".join(page.words(dish.start, dish.end)) not in _also_not_food()
 
 
+#: `it is chicken soup` tells what is eaten.
+_IT_IS = (["it", "is"], ["which", "is"], ["that", "is"], ["it", "was"], ["which", "was"])
+
+
 def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
     not_eaten = _not_eaten(language)
     begun = next((index for index in range(start, end) if index in food_at), end)
@@ -322,6 +326,7 @@ def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]
     return any(
         index not in food_at
         and index not in without
+        and page.words(index - 1, index + 1) not in _IT_IS
         and not_eaten.longest(page, index, end) is not None
         for index in range(start, end)
     )

@@ -15,8 +15,8 @@ from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
-from bot.parser.unlisted import surely_food
 from bot.parser.times import When
+from bot.parser.unlisted import surely_food
 
 
 @dataclass(slots=True, kw_only=True)

@@ -22,6 +22,7 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
     known = no_slips(language)
+    tokens = [_without_g(token, known) for token in tokens]
     return [
         replace(token, word=meant)
         if len(token.word) >= SHORTEST
@@ -30,6 +31,18 @@ def mended(tokens: list[Token], language: str) -> list[Token]:
         else token
         for token in tokens
     ]
+
+
+#: Words of their own that end as `spinnin` does.
+_NO_G_LEFT_OUT = frozenset({"aspirin", "raisin", "statin", "pekin", "basin", "cabin", "robin"})
+
+
+def _without_g(token: Token, known: frozenset[str]) -> Token:
+    """`spinnin`, `waitin`: a g that is not spoken."""
+    word = token.word
+    if len(word) < 5 or not word.endswith("in") or word in _NO_G_LEFT_OUT:
+        return token
+    return replace(token, word=f"{word}g") if f"{word}g" in known else token
 
 
 def _meant(word: str, language: str) -> str | None:

@@ -66,7 +66,7 @@ def _patterns(language: str) -> _Patterns:
     moving = either(gathered(language, "moving"))
     before, after = either(gathered(language, "before")), either(gathered(language, "after"))
     later = either(gathered(language, "later"))
-    glue = r"(?:(?:of|de|que|eating|having|i had|i ate|finishing|ate|for|to) ){0,2}"
+    glue = r"(?:(?:of|de|que|eating|having|taking|i had|i ate|finishing|ate|for|to) ){0,2}"
     tail = f"(?: {glue}{OWN}(?:(?P<name>{names})(?: time)?|(?P<food>{eating})|(?P<move>{moving})))?"
     long = duration(language)
     of_meal = f"(?: (?:del?|of|into|from|since) {OWN}(?P<name>{names}))?"

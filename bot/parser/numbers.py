@@ -71,6 +71,7 @@ _SHORT = {
     "didnae": "didnt", "afore": "before", "afor": "before", "efter": "after", "aifter": "after",
     "awfy": "awfully", "ahm": "im", "wuz": "was", "dis": "this", "dat": "that",
     "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
+    "sry": "sorry", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
     "isnae": "isnt", "wasnae": "wasnt",
 }  # fmt: skip
 

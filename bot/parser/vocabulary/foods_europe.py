@@ -205,7 +205,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     chip butty, fish finger sandwich, fish finger butty, scampi and chips, cod and chips
     haddock and chips, ploughmans, ploughman's lunch, welsh rarebit, rarebit, scotch broth
     cock a leekie, cullen skink, stovies, haggis neeps and tatties, mince and tatties
-    mince and potatoes, lob scouse, scouse, lancashire hotpot, cawl, irish stew, dublin coddle
+    mince and potatoes, lob scouse, scouse, lancashire hotpot, cawl, irish stew, dublin coddle, coddle
     bacon and cabbage, ham and cabbage, corned beef and cabbage, corned beef hash, ulster fry
     full irish, full scottish, full welsh, breakfast roll, spice bag, chicken fillet roll
     three in one chips, beef wellington, coronation chicken, kedgeree, devilled kidneys
@@ -294,7 +294,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     kartoshka with meat, kotlety and pyure, kotleta s pyure, sup, kharcho soup, borscht with meat
     borscht and bread, khachapuri, hachapuri, adjarian khachapuri, khinkali, lobio, chakhokhbili
     satsivi, chanakhi, mchadi and lobio, odjakhuri, khorovats with bread, lahmajo, ghapama
-    cepelinai, zeppelins, kugelis, saltibarsciai, kibinai, balandeliai, mulgipuder
+    cepelinai, cepelinas, zeppelins, kugelis, saltibarsciai, kibinai, balandeliai, mulgipuder
     verivorst with potatoes, rosolje, pelekie zirni, grey peas and bacon, banosh, kulish
     holodnyk, deruny with sour cream, draniki with sour cream, machanka, cholent, chulent, hamin
     matzo brei, matzoh brei, matzo ball soup with noodles, chicken soup with matzo balls

@@ -1,0 +1,43 @@
+"""When are words of no list surely a dish? Where everything else of the message is about a meal."""
+
+# ruff: noqa: SIM905 - word sets read best as one string
+
+from bot.entries import Moment
+from bot.parser.findings import Findings
+from bot.parser.food import amount_words
+from bot.parser.misspelt import no_slips
+from bot.parser.page import Page
+
+_LONGEST = 6
+_WITHIN = frozenset("with and of in on one the a an w n no x de del con y en la el al".split())
+
+
+def surely_food(page: Page, language: str, found: Findings, start: int, end: int) -> bool:
+    """Whether a run of nothing but strange words is eaten: a meal is named right behind it
+    (`khash for breakfast`), or a reading is said to be before the meal and the words are counted
+    or several (`2 bajra rotla and ringan, 6.7 before`)."""
+    if end - start > _LONGEST or found.skip is not None or found.doings:
+        return False
+    known = no_slips(language)
+    words = [(at, page.tokens[at].word) for at in range(start, end)]
+    counted = any(at in found.amounts or word == "one" for at, word in words)
+    strange = sum(_is_strange(word, known) for _, word in words)
+    dishes = {at for dish in found.dishes for at in range(dish.start, dish.end)}
+    fits = all(
+        at in found.amounts | dishes
+        or word in _WITHIN | amount_words(language)
+        or word not in known
+        for at, word in words
+    )
+    if not strange or not fits:
+        return False
+    if any(lead.is_name and not lead.strong and lead.start == end for lead in found.leads):
+        return True
+    before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)
+    return before and bool(found.values) and (counted or strange > 1)
+
+
+def _is_strange(word: str, known: frozenset[str]) -> bool:
+    """Whether no list holds the word, nor one of the thing (`meetings`)."""
+    one = word.removesuffix("s")
+    return word.isalpha() and len(word) > 2 and word not in known and one not in known
