@@ -27,7 +27,7 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
     for those only who wrote in the week.
     """
     person = record.participant
-    for end in islice(digest_instants(person, max(after, person.joined_at)), 2):
+    for end in islice(digest_instants(person, max(after, _chosen_at(record))), 2):
         at = after_quiet(person, end)
         midnight = at_local(local_date(at, person.zone) + DAY, time(0), person.zone)
         week = local_date(end, person.zone)
@@ -38,6 +38,16 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
         if record.wrote_between(week_began, at):
             key = f"weekly_question:{week}"
             yield Due(key=key, topic=Topic.WEEKLY_QUESTION, at=at, until=until)
+
+
+#: The setting under which the choice of a day or a time is kept among the requests.
+SETTING = "week"
+
+
+def _chosen_at(record: Record) -> datetime:
+    """Since when the week ends as it does now: an end before that is none."""
+    chosen = (noted.at for noted in reversed(record.requests) if noted.entry.setting == SETTING)
+    return next(chosen, record.participant.joined_at)
 
 
 def teaching(person: Participant, now: datetime) -> Iterator[Due]:

@@ -1,5 +1,5 @@
 """What a participant wishes in words that are no report: fasting days, prompts for a shared phone,
-how many strips are left.
+how many strips are left, on which day the week is told.
 
 Read after the reader and after the open questions: a number or a meal always comes first.
 """
@@ -15,6 +15,7 @@ from bot.record import Wondered
 from bot.turns.notebook import Notebook
 from bot.turns.questions import FAST_WAITS, Answered, plainly
 from bot.turns.strips import strips_left_words
+from bot.turns.week_wishes import week_wish
 from bot.words.asks import days_words
 from bot.words.language import Language
 
@@ -28,6 +29,8 @@ def wish(text: str, understood: Understood, book: Notebook, words: Language) -> 
         discreet = plain in say.discreet_words
         book.person = replace(book.person, discreet=discreet)
         return Answered(lines=(say.discreet_begins if discreet else say.discreet_ends,))
+    if (told := week_wish(text, book, words)) is not None:
+        return told
     if _holds(plain, say.strips_words):
         return Answered(lines=(strips_left_words(book.record, book.at, words),))
     if _holds(plain, say.fast_end_words):

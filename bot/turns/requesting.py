@@ -19,7 +19,13 @@ from bot.turns.weekly import asked_for
 from bot.words.amounts import clock
 from bot.words.cautions import medicine_advice_words, pregnancy_words
 from bot.words.language import Language, language
-from bot.words.requests import food_words, foods_words, goals_words, record_words
+from bot.words.requests import (
+    food_words,
+    foods_words,
+    goals_words,
+    record_words,
+    settings_words,
+)
 
 #: How many of the latest meals `record` lists.
 RECORD_LINES = 10
@@ -107,7 +113,10 @@ def _settings(asking: Asking) -> Granted:
     value = asking.request.setting_value or ""
     change = _SETTINGS.get(asking.request.setting or "")
     changed = change(asking, value) if change else None
-    return Granted(text=changed or asking.words.requests.setting_unknown)
+    words = asking.words
+    return Granted(
+        text=changed or settings_words(asking.book.person, words.requests, words.replies)
+    )
 
 
 def _nights(asking: Asking, _value: str) -> str:

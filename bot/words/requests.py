@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from bot.entries import Step
 from bot.glucose.pairs import Pair
-from bot.participants import Participant
+from bot.participants import WEEKDAYS, Participant
 from bot.words.amounts import clock, number_words, signed_words, value_words
 from bot.words.replies import ReplySentences, meal_words, shortened
 
@@ -33,7 +33,9 @@ class RequestSentences:
     zone_unknown: str
     language: str
     main_meal: str
-    setting_unknown: str
+    settings: str
+    settings_meal: str
+    settings_change: str
     later: str
     nothing_waits: str
     export: str
@@ -73,6 +75,23 @@ def goals_words(person: Participant, say: RequestSentences) -> str:
         after=number_words(goals.after_high, person.unit),
         unit=person.unit.value,
     )
+
+
+def settings_words(person: Participant, say: RequestSentences, replies: ReplySentences) -> str:
+    """What is set for the participant, and which words change it."""
+    lines = [
+        say.settings.format(
+            unit=person.unit.value,
+            zone=person.zone,
+            quiet_from=f"{person.quiet_from:%H:%M}",
+            quiet_to=f"{person.quiet_to:%H:%M}",
+            day=replies.weekdays[WEEKDAYS.index(person.week_ends)],
+            at=f"{person.digest_at:%H:%M}",
+        )
+    ]
+    if person.main_meal is not None:
+        lines.append(say.settings_meal.format(at=f"{person.main_meal:%H:%M}"))
+    return "\n".join((*lines, say.settings_change))
 
 
 def record_words(pairs: Sequence[Pair], say: RequestSentences, replies: ReplySentences) -> str:

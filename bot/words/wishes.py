@@ -11,7 +11,8 @@ class WishSentences:
     """What a participant reads and types; braces name what is filled in.
 
     `fast_words`, `fast_end_words` and `strips_words` are looked for inside a message;
-    `discreet_words` and `normal_words` are whole messages.
+    `discreet_words` and `normal_words` are whole messages; one about the weekly summary is made of
+    `week_words`, `week_fillers`, a weekday and a time, all without accents.
     """
 
     released_note: str
@@ -33,6 +34,11 @@ class WishSentences:
     normal_words: frozenset[str]
     discreet_begins: str
     discreet_ends: str
+
+    week_words: frozenset[str]
+    week_fillers: str
+    week_set: str
+    week_next: str
 
     strips_words: tuple[str, ...]
     strips_left: str

@@ -49,7 +49,14 @@ REQUESTS = RequestSentences(
     "now.",
     language="I will write in English.",
     main_meal="Your main meal is now at {at}. I will text you a little before.",
-    setting_unknown='I did not get that. You can text "nights this week" or "I am in Lima now".',
+    settings="Your settings:\n"
+    "- meter: {unit}\n"
+    "- clock: {zone}\n"
+    "- quiet time: {quiet_from} to {quiet_to}\n"
+    "- weekly summary: {day}, {at}",
+    settings_meal="- main meal: {at}",
+    settings_change='To change them, text "summary on Friday at 9:00", "I am in Lima now", '
+    '"nights this week" or "español".',
     later="I will ask again at {at}.",
     nothing_waits="I am not waiting for a test now. I will text you when one is due.",
     export="Here is all that I hold of yours, as files: your record, and what we wrote to each "

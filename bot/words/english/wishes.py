@@ -1,4 +1,4 @@
-"""Fasting days, a shared phone and what the educator releases, in English."""
+"""Fasting days, a shared phone, the weekly summary and what the educator releases, in English."""
 
 from bot.words.wishes import WishSentences
 
@@ -79,6 +79,14 @@ WISHES = WishSentences(
     "What I answer to you still holds your numbers, and a warning says what to do. To have the "
     'full ones back, text "normal prompts".',
     discreet_ends="My reminders say again what to do.",
+    week_words=frozenset(
+        {"summary", "summaries", "digest", "chart", "graph", "picture", "report", "ends"}
+    ),
+    week_fillers="a and at be can change come comes could day every each for from get have i in "
+    "instead is it like make me move my new now of on please pls send set should switch the time "
+    "to want week weekly will would you",
+    week_set="Your weekly summary comes on {day} at {at} from now on.",
+    week_next="The next one: {date}, {at}.",
     strips_words=("how many strips", "how many test strips", "how long will my strips last"),
     strips_left="{left} strips left, if each of your tests took one.",
     strips_unknown='Tell me how many strips you have, like "50 strips". Then I count them.',

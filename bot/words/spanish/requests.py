@@ -47,7 +47,14 @@ REQUESTS = RequestSentences(
     "Lima ahora.",
     language="Le escribiré en español.",
     main_meal="Su comida principal es ahora a las {at}. Le escribiré un poco antes.",
-    setting_unknown='No entendí eso. Puede escribir "noches esta semana" o "estoy en Lima ahora".',
+    settings="Sus ajustes:\n"
+    "- medidor: {unit}\n"
+    "- reloj: {zone}\n"
+    "- hora de silencio: {quiet_from} a {quiet_to}\n"
+    "- resumen de la semana: {day}, {at}",
+    settings_meal="- comida principal: {at}",
+    settings_change='Para cambiarlos escriba "resumen el viernes a las 9:00", "estoy en Lima '
+    'ahora", "noches esta semana" o "English".',
     later="Le preguntaré otra vez a las {at}.",
     nothing_waits="Ahora no me falta una prueba. Le escribo cuando toque la próxima.",
     export="Aquí está todo lo que guardo de usted: su registro, y lo que nos escribimos en los "

@@ -1,4 +1,4 @@
-"""Fasting days, a shared phone and what the educator releases, in Spanish."""
+"""Fasting days, a shared phone, the weekly summary and what the educator releases, in Spanish."""
 
 from bot.words.wishes import WishSentences
 
@@ -79,6 +79,13 @@ WISHES = WishSentences(
     "que le respondo sí lleva sus números, y una advertencia dice qué hacer. Para tener otra vez "
     'los completos, escriba "avisos normales".',
     discreet_ends="Mis avisos dicen otra vez qué hacer.",
+    week_words=frozenset({"resumen", "resumenes", "grafica", "grafico", "informe", "termina"}),
+    week_fillers="a ahora al cada cambia cambiar cambie de del desde dia el en envia enviar envie "
+    "es favor hora la las llegue los manda mandar mande me mejor mi mover mueva nuevo para pon "
+    "ponga por prefiero puede puedo que quiero quisiera recibir sea semana semanal su un una "
+    "venga y",
+    week_set="Desde ahora su resumen de la semana llega el {day} a las {at}.",
+    week_next="El próximo: {date}, {at}.",
     strips_words=("cuántas tiras", "cuantas tiras", "cuánto me duran las tiras"),
     strips_left="Quedan {left} tiras, si cada prueba gastó una.",
     strips_unknown='Dígame cuántas tiras tiene, por ejemplo "50 tiras". Entonces las cuento.',
