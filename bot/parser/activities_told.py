@@ -74,7 +74,7 @@ def told(page: Page, language: str, found: Findings) -> Told:
         for measure in near:
             measures.remove(measure)
         result.done.append(_done(page, language, found, doing, near))
-    _measures_alone(page, language, found, measures, result)
+    _measures_alone(page, language, found, _counted_together(page, language, measures), result)
     result.done.sort(key=lambda done: done.start)
     return result
 
@@ -109,6 +109,22 @@ def _measures_alone(
             result.done.append(
                 Done(start=measure.start, end=measure.end, text=text, minutes=minutes)
             )
+
+
+def _counted_together(page: Page, language: str, measures: list[Measure]) -> list[Measure]:
+    """`50 squats and 20 push ups` is one activity."""
+    together: list[Measure] = []
+    for measure in measures:
+        last = together[-1] if together else None
+        if (
+            last is not None
+            and set(page.words(last.end, measure.start)) <= {",", "and", "y", "+", "&"}
+            and all(m.minutes is None and activity.steps(page, m, language) for m in (last, measure))
+        ):
+            together[-1] = replace(last, end=measure.end)
+        else:
+            together.append(measure)
+    return together
 
 
 def _linked(found: Findings, doing: Doing) -> Cue | None:
@@ -216,7 +232,7 @@ def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
     word = page.tokens[index].word
     if word in {"and", "an", "y"} and page.words(index + 1, index + 2)[:1] in _RETURNS:
         return True
-    if word in _MARKS or word in {"and", "then", "y", "luego", "but", "pero", "so"}:
+    if word in _MARKS or word in {"while", "whilst", "mientras", "and", "then", "y", "luego", "but", "pero", "so"}:
         return False
     inside = any(dish.start <= index < dish.end for dish in found.dishes)
     other = any(other is not doing and other.start <= index < other.end for other in found.doings)

@@ -164,8 +164,8 @@ def worked(page: Page, language: str) -> list[Doing]:
         first = bisect_left(places, measure.start - _WORKED_ON - 1)
         before = next((at for at in places[first:place] if _on_things(page, at, measure)), None)
         if before is not None:
-            comma = page.tokens[measure.start - 1].word == ","
-            found.append(Doing(start=before, end=measure.start - comma))
+            joint = page.tokens[measure.start - 1].word in {",", "of", "for", "de", "por"}
+            found.append(Doing(start=before, end=measure.start - joint))
             continue
         if place < len(places) and places[place] - measure.end <= 1 and measure.minutes is not None:
             first = places[place]

@@ -6,7 +6,7 @@
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
-from bot.entries import Ask, By, Moment, Reading
+from bot.entries import Ask, Asked, By, Moment, Reading
 from bot.parser import meals, times, timing
 from bot.parser.activities_told import Told
 from bot.parser.context import MOMENT_OF, Context
@@ -192,6 +192,9 @@ def _moments(
     if any(cue.moved and cue.moment is None for cue in cues):  # `before my walk 150, 120 after`
         cues = [_after_walk(cue) for cue in cues]
     if len(values) == 1:
+        if activities.done and not plates and context.asked is not Asked.AFTER_MEAL:
+            first = activities.done[0].start
+            cues = [_after_walk(cue) if first < cue.start else cue for cue in cues]
         said = _strongest([cue.moment for cue in cues])
         return [said or _default(context, found, values[0], given, plates, activities)]
     shares = _shares(found, values, cues)

@@ -29,6 +29,17 @@ stretch stretched stretching, climb climbed climbing, box boxed boxing
 wrestle wrestled wrestling, shovel shoveled shoveling, shovel shovelled shovelling
 bowl bowled bowling, golf golfed golfing, shop shopped shopping
 rollerblade rollerbladed rollerblading, rollerskate rollerskated rollerskating
+snowshoe snowshoed snowshoeing, snowboard snowboarded snowboarding, sled sledded sledding
+snorkel snorkeled snorkeling, snorkel snorkelled snorkelling, powerwalk powerwalked powerwalking
+speedwalk speedwalked speedwalking, line-dance line-danced line-dancing
+linedance linedanced linedancing, square-dance square-danced square-dancing
+belly-dance belly-danced belly-dancing, tap-dance tap-danced tap-dancing, jive jived jiving
+boogie boogied boogieing, windsurf windsurfed windsurfing, bodyboard bodyboarded bodyboarding
+till tilled tilling, prune pruned pruning, scythe scythed scything, declutter decluttered decluttering
+deep-clean deep-cleaned deep-cleaning, power-walk power-walked power-walking
+speed-walk speed-walked speed-walking, hand-wash hand-washed hand-washing, bushwalk bushwalked bushwalking
+tramp tramped tramping, orienteer orienteered orienteering, freewheel freewheeled freewheeling
+deadlift deadlifted deadlifting, skip-rope skipped-rope skipping-rope, jazzercise jazzercised jazzercising
 knead kneaded kneading, pace paced pacing, ramble rambled rambling, saunter sauntered sauntering
 """
 
@@ -78,6 +89,10 @@ take took taking: {a quick walk|a little walk|a brisk walk|my walk}
 take took taking: {a hike|a swim|a bike ride|a jog}
 take took taking: {a run|a spin|the stairs|a dance class|a turn in the garden}
 take took taking: {the dog for a walk|the dog out}
+take took taking: {the {dog|dogs|pup|puppy} {round|around} {the block|the park|the field|the village}}
+take took taking: {the {dog|dogs|pup|puppy|baby|kids|grandkids|grandchildren} {for a run|for a stroll|for a walk|to the playground}}
+take took taking: {my {dog|dogs|pup|puppy} {out|for a walk|round the block|around the block}, the bins out and swept}
+wait waited waiting: {tables|on tables}
 take took taking: {the dog walking|the kids to the park|the dogs out}
 have had having: {a walk|a stroll|a swim|a dance|a workout}
 have had having: {a kickabout|a wander|a run|a good walk|a nice walk}
@@ -110,6 +125,8 @@ play played playing: {drums|in the park|outside with the kids|with the grandkids
 play played playing: {with the kids|with the children}
 play played playing: {with the grandchildren|with my grandson|with the dog}
 play played playing: {with my granddaughter|with my grandkids|with my kids}
+play played playing: {tag with {the|my} {kids|grandkids|grandchildren}|hide and seek|twister|padel|squash|racquetball}
+play played playing: {ultimate frisbee|water polo|dodgeball|kickball|wallball|marbles in the yard|tug of war|doubles|tennis doubles|singles|touch football|flag football|stickball|five a side|5 a side}
 play played playing: {chase|ball|a match|a game of football}
 climb climbed climbing: {stairs|the stairs|the steps|steps|the hill}
 climb climbed climbing: {a hill|a mountain|the ladder|trees|coconut trees}
@@ -193,6 +210,52 @@ practise practised practising: {tai chi|yoga|qigong|karate}
 
 #: Usable with a duration or a distance (`45 min in the garden`), or after `did`, `a`, `my`.
 _NOUNS: Final = """
+surya namaskar(s), {tarawih|taraweeh|night|friday|fajr|zuhr|asr|maghrib|isha} prayers
+aqua fit, aqua-fit, aqua zumba, aqua jogging, aqua jog, deep water running, barre, barre class
+body pump, body combat, body balance, step aerobics, spin bike, indoor cycling, jazzercise class
+zumba gold, sit and be fit, chair zumba, chair dancing, walking football, walking netball
+walking group, park run, parkrun, fun run, power walk, speed walk, walk and run, walk run, run walk
+interval training, interval walk, treadmill walk, incline walk, stair master, stairmaster, rebounder
+mini trampoline, rowing, ergometer, row machine, ski machine, stepper machine
+under desk bike, under desk pedals, desk treadmill, walking pad, mini stepper, hand weights
+free weights, weights class, ankle weights, medicine ball, battle ropes, wall sits, wall sit
+calf raises, glute bridges, deadlifts, bench press, leg press, leg day, arm day, chest day
+core workout, abs workout, ab workout, home workout, video workout, exercise video, dance video
+dance workout, just dance, wii {fit|bowling|tennis|boxing|golf|dance|sports}, dance off, ceilidh
+ceilidh dancing, set dancing, irish dancing, highland dancing, morris dancing, clogging, contra dance
+contra dancing, swing dancing, salsa class, bachata class, kizomba class, tango class, ballet
+ballet class, tap class, jazz class, hip hop class, kathak, kathak class, bharatanatyam, odissi
+dandiya, dandiya raas, garba night, giddha, lavani, lezim, dabke, dabkeh, halay, horon
+sirtaki, kolo dancing, csardas, polka, waltz, siva, haka, tinikling, joget
+zapin, lion dance, dragon dance, square dance class, fan dance, yangko, yangge, plaza dancing
+radio exercises, radio calisthenics, rajio taiso, baduanjin, eight brocades, wing chun, wushu
+kung fu, aikido, kendo, capoeira class, muay thai, krav maga, jiu jitsu, silat, arnis
+kabaddi match, gilli danda, gully cricket, street cricket, net practice, cricket match
+hurling training, hurling match, camogie training, gaa training, training session, rugby training
+netball training, hockey training, {soccer|football|basketball|volleyball|netball|hockey|rugby|tennis|badminton
+  cricket|pickleball|squash|padel|golf} {training|practice|match|game|lesson|session}
+padel, squash match, racquetball, racketball, disc golf, frisbee golf, ultimate frisbee, mini golf
+crazy golf, driving range, croquet, bocce, boules, lawn bowling, ten pin bowling
+dodgeball, kickball, water polo, waterpolo, sea swimming, sea swim, wild swimming
+open water swim, cold water swim, {sea|river|lake|pool|morning} swim, stand up paddle
+paddle boarding, paddleboarding, dragon boat, dragon boating, outrigger paddling, canoe paddling
+fishing trip on foot, bouldering, climbing wall, via ferrata, canyoning, orienteering, geocaching
+birdwatching walk, bird walk, litter picking, litter pick, beach clean, beach clean up
+snow clearing, clearing snow, chopping firewood, splitting logs, stacking wood, stacking firewood
+hay making, haymaking, lambing, shearing, fencing work, mucking out, horse grooming, barn chores
+farm chores, yard chores, garden chores, morning chores, evening chores, milking, hand milking
+goat herding, herding, ploughing, plowing, planting, transplanting rice, rice planting, harvesting
+rice harvest, tea plucking, plucking tea, coffee picking, picking coffee, apple picking, fruit picking
+grape picking, olive picking, berry picking, cotton picking, mushroom picking, foraging
+potato digging, hedge trimming, hedge cutting, grass cutting, cutting grass, strimming, weed whacking
+leaf blowing, pressure washing, window washing, car washing, floor washing, floor mopping
+decluttering, decorating, wallpapering, plastering, tiling, bricklaying, roofing, carpentry
+furniture moving, house move, packing boxes, unpacking boxes, carrying boxes, warehouse shift
+shift on my feet, day on my feet, {on my feet|on me feet|on my legs} {all day|all morning|all afternoon|all night|for hours|the whole day}
+pelvic floor exercises, balance exercises, balance class, falls class, cardiac rehab, pulmonary rehab
+rehab exercises, rehab class, hydrotherapy, hydrotherapy class, physio class
+toddler chasing, playground with {the kids|the grandkids|my son|my daughter}
+push pram, pram walk, pram push, buggy walk, stroller walk, baby wearing walk
 (a |my |the |an ){brisk|long|short|quick|slow|little|nice|good|evening|morning|lunchtime|night|dog
   daily|beach|nature|fast} walk(s)
 (a |my ){walk|stroll|hike|jog|run|swim|dance|workout|work out|ramble|wander|bike ride|cycle ride
@@ -303,7 +366,8 @@ lets go for a walk, let's dance
 #: With an activity's word in them, and no activity.
 NOT_ACTIVITY_PHRASES: Final[tuple[str, ...]] = phrases(
     """
-    ran off, run off, ran away, run away, ran into, ran over, ran out, run out, running out, running low, running late, ran late, run down
+    ran {long|late|short|behind|hot|cold|slow|on and on|its course|dry|through my mind|a bath|the bath
+    the tap|the water|errand|errands by car}, ran off, run off, ran away, run away, ran into, ran over, ran out, run out, running out, running low, running late, ran late, run down
     running a {fever|temperature}, ran a {fever|temperature}, runny nose, running nose
     runs in {the|my} family, the runs, in the long run, run by you, running water, runny eggs
     run my numbers, trial run, run that by, walk me through, walked out on, walk in clinic
