@@ -28,8 +28,8 @@ AFTER_A_FAILED_WAKE = timedelta(minutes=5)
 #: People whose records are read together: more at once would save little more.
 READ_TOGETHER = 10
 #: A transaction reads and decides no longer than this, so that whoever writes just then waits
-#: for two of them, at most, until the answer leaves. Weekly summaries and long records take
-#: a hundred times as long as a prompt.
+#: for two of them, at most, until the answer leaves. A weekly summary and a record of weeks take
+#: ten milliseconds, a prompt to somebody new 0.3.
 LONGEST = timedelta(milliseconds=20)
 
 
