@@ -12,6 +12,10 @@ from bot.parser.phrases import spelled
 from bot.parser.spelling import SHORTEST, Spelling
 from bot.parser.vocabulary.real_words import REAL_WORDS
 from bot.parser.vocabulary.real_words_spanish import REAL_WORDS_SPANISH
+from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
+from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
+from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS
+from bot.parser.vocabulary.whereabouts import DOING, KEPT, OUTAGES, PLACES
 
 #: Concepts of requests whose longer words are looked for with a slip in them.
 _ASKED = ("wipe", "summary_said", "record_said", "goals_said", "export_said", "contact", "program")
@@ -81,7 +85,16 @@ def known_words(language: str) -> frozenset[str]:
 @cache
 def no_slips(language: str) -> frozenset[str]:
     """Every word that any list knows, and the common words that no list knows (`campus`)."""
-    return known_words(language) | REAL_WORDS | REAL_WORDS_SPANISH
+    return known_words(language) | _of_halves() | REAL_WORDS | REAL_WORDS_SPANISH
+
+
+@cache
+def _of_halves() -> frozenset[str]:
+    """Words of signs said in two halves, of what only sounds like a sign, and of where one is."""
+    said = [*BETWEEN, *PLACES, *DOING, *KEPT, *OUTAGES, *NOT_SYMPTOMS]
+    for _, *halves in PAIRS + IDIOM_PAIRS:
+        said += [phrase for half in halves for phrase in half]
+    return frozenset(word for phrase in said for word in spelled(phrase))
 
 
 def _words(phrases: Iterable[str]) -> list[str]:
