@@ -404,7 +404,12 @@ def test_the_facts_of_a_good_week() -> None:
 
 QUOTED = re.compile(r'"([^"{}]+)"')
 #: Words for the conversation itself, read before the reader sees them.
-BY_THE_CONVERSATION = SPANISH.educator.leave | SPANISH.wishes.normal_words
+BY_THE_CONVERSATION = (
+    SPANISH.educator.leave
+    | SPANISH.wishes.normal_words
+    # Made of many words, and tried in tests/replay/test_day_of_the_summary.py.
+    | {"resumen el viernes a las 9:00"}
+)
 
 
 def words_to_type() -> Iterator[str]:
