@@ -280,8 +280,8 @@ class Simulation:
             with suppress(OperationalError):
                 with self.store.turn() as work:
                     due, _ = work.due(self.clock.now(), 50)
-                for first in range(0, len(due), 5):
-                    self.conversation.wake_all(due[first : first + 5], self.clock.now())
+                if due:
+                    self.conversation.wake_all(due, self.clock.now())
                 self.delivery.nudge()
 
     # --- what must hold --------------------------------------------------------------------
