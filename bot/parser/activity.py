@@ -11,7 +11,7 @@ from functools import cache
 from itertools import islice
 
 from bot.parser.durations import NUMBER, duration, minutes_of
-from bot.parser.languages import gathered, lexica, phrases_of
+from bot.parser.languages import LEXICA, gathered, of_all
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases
@@ -63,12 +63,13 @@ def _patterns(language: str) -> _Patterns:
 
 
 @cache
+def _named(code: str) -> Phrases[bool]:
+    return Phrases([(LEXICA[code].activities, True), (LEXICA[code].underway, False)])
+
+
+@cache
 def _phrases(language: str) -> Phrases[bool]:
-    lists = []
-    for lexicon in lexica(language):
-        lists.append((phrases_of(language, lexicon, lexicon.activities), True))
-        lists.append((phrases_of(language, lexicon, lexicon.underway), False))
-    return Phrases(lists)
+    return of_all(language, _named)
 
 
 def find(page: Page, language: str) -> list[Doing]:

@@ -67,22 +67,20 @@ def _shared_out(need: tuple[str, ...], said: list[frozenset[str]]) -> bool:
 @cache
 def _concepts(language: str) -> Phrases[frozenset[str]]:
     """The phrases of all languages, each with every concept that it stands for."""
-    tags: dict[str, set[str]] = defaultdict(set)
+    none: frozenset[str] = frozenset()
+    tags: dict[str, frozenset[str]] = {}
     for lexicon in lexica(language):
         for concept, words in lexicon.intents.items():
             for word in words if concept == GLUE else phrases_of(language, lexicon, words):
-                tags[" ".join(spelled(word))].add(concept)
-    for phrase, own in tags.items():
-        apart = [tags.get(word, set()) for word in phrase.split()]
-        if len(apart) > 1:  # `my numbers`: what its words are, glue apart
-            own |= {
-                each
-                for each in set().union(*apart)
-                if all(each in one or GLUE in one for one in apart)
-            }
+                phrase = " ".join(spelled(word))
+                tags[phrase] = tags.get(phrase, none) | {concept}
     by_tags: dict[frozenset[str], list[str]] = defaultdict(list)
     for phrase, own in tags.items():
-        by_tags[frozenset(own)].append(phrase)
+        apart = [tags.get(word, none) for word in phrase.split()]
+        if len(apart) > 1:  # `my numbers`: what its words are, glue apart
+            named = none.union(*apart)
+            own |= {each for each in named if all(each in one or GLUE in one for one in apart)}
+        by_tags[own].append(phrase)
     return Phrases((phrases, own) for own, phrases in by_tags.items())
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import Food, FoodKind
-from bot.parser.languages import gathered, lexica, without_everyday
+from bot.parser.languages import LEXICA, gathered, lexica, of_all
 from bot.parser.lexicon import either
 from bot.parser.misspelt import known_words, no_slips
 from bot.parser.numbers import spoken, tokens
@@ -32,12 +32,13 @@ class Dish:
 
 
 @cache
+def _named(code: str) -> Phrases[FoodKind]:
+    return Phrases((words, kind) for kind, words in LEXICA[code].foods.items())
+
+
+@cache
 def _phrases(language: str) -> Phrases[FoodKind]:
-    return Phrases(
-        (without_everyday(language, words), kind)
-        for lexicon in lexica(language)
-        for kind, words in lexicon.foods.items()
-    )
+    return of_all(language, _named, own_everyday=False)
 
 
 @cache
@@ -54,11 +55,12 @@ def amount_words(language: str) -> frozenset[str]:
 @cache
 def _spelling(language: str) -> Spelling:
     single = [
-        word
+        token
         for lexicon in lexica(language)
         for words in lexicon.foods.values()
         for word in words
         if len(word) > SHORTEST and word.isalpha()
+        for token in spelled(word)
     ]
     return Spelling(single, no_slips(language))
 

@@ -4,13 +4,17 @@ Every message is read with the words of all languages, the participant's own fir
 them. Their own decides where two languages disagree about a word.
 """
 
+from collections.abc import Callable, Iterable
 from functools import cache
-from typing import Final
+from typing import Final, TypeVar
 
 from bot.parser.english import ENGLISH
 from bot.parser.lexicon import Lexicon, Words
+from bot.parser.phrases import Phrases
 from bot.parser.spanish import SPANISH
 from bot.parser.tidy import fold
+
+Meaning = TypeVar("Meaning")
 
 LEXICA: Final = {lexicon.code: lexicon for lexicon in (ENGLISH, SPANISH)}
 
@@ -24,22 +28,37 @@ def lexica(language: str) -> tuple[Lexicon, ...]:
 
 
 @cache
-def _own_words(language: str) -> frozenset[str]:
-    return frozenset(fold(word) for word in lexica(language)[0].filler)
+def _everyday(language: str) -> frozenset[str]:
+    own = lexica(language)[0]
+    return frozenset(map(fold, own.filler)) - set(own.glucose)
 
 
-def phrases_of(language: str, lexicon: Lexicon, phrases: Words) -> Words:
+@cache
+def _everyday_phrases(language: str) -> Phrases[bool]:
+    return Phrases([(_everyday(language), True)])
+
+
+def phrases_of(language: str, lexicon: Lexicon, phrases: Iterable[str]) -> Iterable[str]:
     """Phrases of one language for reading in another: none that is an everyday word there
     (`are` is `ploughed` in Spanish)."""
     if lexicon is lexica(language)[0]:
         return phrases
-    return without_everyday(language, phrases)
+    everyday = _everyday(language)
+    return (phrase for phrase in phrases if fold(phrase) not in everyday)
 
 
-def without_everyday(language: str, phrases: Words) -> Words:
-    """Leave out what is an everyday word of the participant's language (`to` is a dish, too)."""
-    everyday = _own_words(language) - set(lexica(language)[0].glucose)
-    return tuple(phrase for phrase in phrases if fold(phrase) not in everyday)
+def of_all(
+    language: str, of_one: Callable[[str], Phrases[Meaning]], *, own_everyday: bool = True
+) -> Phrases[Meaning]:
+    """The phrases of all languages as one. `of_one` gives those of a language by its code; those
+    of the others come without what is an everyday word of the participant's, and their own too
+    if they are to (`to` is a dish)."""
+    own, *others = (of_one(lexicon.code) for lexicon in lexica(language))
+    everyday = _everyday_phrases(language)
+    whole = own if own_everyday else own - everyday
+    for other in others:
+        whole |= other - everyday
+    return whole
 
 
 def gathered(language: str, field: str) -> Words:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from bot.entries import FoodKind, MealName, Moment, Suggests
 from bot.parser.numbers import Numerals
+from bot.parser.vocabulary import Block
 
 Words = tuple[str, ...]
 
@@ -92,11 +93,11 @@ class Lexicon:
     not_eaten: Words  # words that show that food is spoken of, not eaten
     joining: Words  # words at the edges of food that are none of it
     same_as: Words
-    foods: Mapping[FoodKind, Words]
+    foods: Mapping[FoodKind, Block]
 
     # activity
-    activities: Words
-    underway: Words
+    activities: Block
+    underway: Block
     about_to: Words
     done: Words
     distances: Words
@@ -104,7 +105,7 @@ class Lexicon:
     active_lead: Words
 
     # body
-    symptoms: Mapping[Suggests, Words]
+    symptoms: Mapping[Suggests, Block]
     denials: Words
     denials_after: Words
     others: Words  # who else it may be
@@ -127,7 +128,7 @@ class Lexicon:
     counted: Words  # counted things that are no food
 
     # the rest
-    intents: Mapping[str, Words]  # the concepts of `intents.py`
+    intents: Mapping[str, Block]  # the concepts of `intents.py`
     zone: Words  # `I am in`, with the name of a place behind it
     pregnant: Words
     not_pregnant: Words

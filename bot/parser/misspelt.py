@@ -1,15 +1,17 @@
 """Which words were meant to be words that the reader looks for? `diziness`, `befroe`, `walkd`."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import fields, replace
 from functools import cache
+from itertools import chain
 
-from bot.parser.languages import lexica
+from bot.parser.graph import spelled, words_in
+from bot.parser.languages import LEXICA, lexica
 from bot.parser.lexicon import Lexicon
 from bot.parser.page import Token
-from bot.parser.phrases import spelled
 from bot.parser.spelling import SHORTEST, Spelling
+from bot.parser.vocabulary import Block
 from bot.parser.vocabulary.real_words import REAL_WORDS
 from bot.parser.vocabulary.real_words_spanish import REAL_WORDS_SPANISH
 from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
@@ -60,35 +62,53 @@ def _meant(word: str, language: str) -> str | None:
 
 @cache
 def _spelling(language: str) -> Spelling:
-    wanted: list[str] = []
-    for lexicon in lexica(language):
-        moments = [word for words in lexicon.moments.values() for word in words]
-        names = [word for words in lexicon.meal_names.values() for word in words]
-        feelings = [word for words in lexicon.symptoms.values() for word in words]
-        for words in (lexicon.before, lexicon.after, moments, names, feelings, lexicon.activities,
-                      lexicon.drugs, lexicon.correction, lexicon.removal, lexicon.glucose,
-                      lexicon.skip, lexicon.strips):  # fmt: skip
-            wanted.extend(_words(words))
-        for concept in _ASKED:
-            named = _words(lexicon.intents.get(concept, ()))
-            wanted.extend(word for word in named if len(word) > SHORTEST)
-    wanted = [word for word in dict.fromkeys(wanted) if len(word) >= SHORTEST]
-    return Spelling(wanted, no_slips(language))
+    wanted = chain.from_iterable(_looked_for(lexicon.code) for lexicon in lexica(language))
+    return Spelling(dict.fromkeys(wanted), no_slips(language))
 
 
 @cache
+def _looked_for(code: str) -> tuple[str, ...]:
+    """The words of one language that are looked for with a slip in them."""
+    lexicon = LEXICA[code]
+    lists: list[Iterable[str]] = [lexicon.before, lexicon.after]
+    lists += (*lexicon.moments.values(), *lexicon.meal_names.values())
+    lists += lexicon.symptoms.values()
+    lists += (lexicon.activities, lexicon.drugs, lexicon.correction, lexicon.removal)
+    lists += (lexicon.glucose, lexicon.skip, lexicon.strips)
+    words = [word for words in lists for word in _words(words)]
+    for concept in _ASKED:
+        named = _words(lexicon.intents.get(concept, ()))
+        words += (word for word in named if len(word) > SHORTEST)
+    return tuple(dict.fromkeys(words))
+
+
+def _words(phrases: Iterable[str]) -> list[str]:
+    """The words of some phrases, each once, in the order of their lists."""
+    apart = dict.fromkeys(word for phrase in phrases for word in phrase.split())
+    return [word for each in apart for word in spelled(each) if word.isalpha()]
+
+
 def known_words(language: str) -> frozenset[str]:
-    """Every word that any language knows: none of them is misspelt."""
-    return frozenset(word for lexicon in lexica(language) for word in _words(_every(lexicon)))
+    """Every word that any language knows, the same in each: none of them is misspelt."""
+    return _listed()
 
 
-@cache
 def no_slips(language: str) -> frozenset[str]:
     """Every word that any list knows, and the common words that no list knows (`campus`)."""
-    return known_words(language) | _of_halves() | REAL_WORDS | REAL_WORDS_SPANISH
+    return _not_mended()
 
 
 @cache
+def _listed() -> frozenset[str]:
+    every = (words for lexicon in LEXICA.values() for words in _lists(lexicon))
+    return frozenset(word for words in every for word in words_in(words) if word.isalpha())
+
+
+@cache
+def _not_mended() -> frozenset[str]:
+    return _listed() | _of_halves() | REAL_WORDS | REAL_WORDS_SPANISH
+
+
 def _of_halves() -> frozenset[str]:
     """Words of signs said in two halves, of what only sounds like a sign, and of where one is."""
     said = [*BETWEEN, *PLACES, *DOING, *KEPT, *OUTAGES, *NOT_SYMPTOMS]
@@ -97,24 +117,14 @@ def _of_halves() -> frozenset[str]:
     return frozenset(word for phrase in said for word in spelled(phrase))
 
 
-def _words(phrases: Iterable[str]) -> list[str]:
-    """The words of some phrases, each once: most phrases are made of the same few words."""
-    apart = dict.fromkeys(" ".join(phrases).split())
-    return [word for each in apart for word in spelled(each) if word.isalpha()]
-
-
-def _every(lexicon: Lexicon) -> list[str]:
-    """Every word that the lexicon knows."""
-    found: list[str] = []
+def _lists(lexicon: Lexicon) -> Iterator[Iterable[str]]:
+    """All word lists of a lexicon."""
     for home in (lexicon, lexicon.times):
         for each in fields(home):
             value = getattr(home, each.name)
-            if isinstance(value, tuple):
-                found.extend(value)
+            if isinstance(value, tuple | Block):
+                yield value
             elif isinstance(value, dict):
-                found.extend(key for key in value if isinstance(key, str))
-                for words in value.values():
-                    if isinstance(words, tuple):
-                        found.extend(words)
-    found.extend(lexicon.numerals.words)
-    return found
+                yield (key for key in value if isinstance(key, str))
+                yield from (words for words in value.values() if isinstance(words, tuple | Block))
+    yield lexicon.numerals.words

@@ -15,7 +15,7 @@ from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
 
 
 @cache
-def _halves(language: str) -> Phrases[tuple[frozenset[int], frozenset[int]]]:
+def _halves() -> Phrases[tuple[frozenset[int], frozenset[int]]]:
     """Each word or phrase of the pairs: of which pairs it is the one half, of which the other."""
     sides: dict[str, tuple[set[int], set[int]]] = defaultdict(lambda: (set(), set()))
     for pair, (_, *both) in enumerate(_ALL):
@@ -25,7 +25,10 @@ def _halves(language: str) -> Phrases[tuple[frozenset[int], frozenset[int]]]:
         for word in both[0]:
             if word.isalpha() and not word.endswith(("s", "o", "a", "g")):
                 sides[f"{word}s"][0].add(pair)  # `my head's spinning`
-    return Phrases(([word], (frozenset(one), frozenset(two))) for word, (one, two) in sides.items())
+    alike: dict[tuple[frozenset[int], frozenset[int]], list[str]] = defaultdict(list)
+    for word, (one, two) in sides.items():
+        alike[frozenset(one), frozenset(two)].append(word)
+    return Phrases((words, halves) for halves, words in alike.items())
 
 
 #: What several pairs share is of the earliest.
@@ -50,7 +53,7 @@ class Sign:
 
 def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
     """Signs that no list holds whole. `passed` are tokens that belong to phrases already."""
-    halves = _halves(language)
+    halves = _halves()
     waiting: list[tuple[int, int, frozenset[int], frozenset[int]]] = []
     found: list[Sign] = []
     index, count, within = 0, len(page.tokens), 0

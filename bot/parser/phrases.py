@@ -1,86 +1,45 @@
 """Which phrase of a word list begins at this token? The longest one, in one walk."""
 
-import re
-from collections import defaultdict
 from collections.abc import Iterable
-from typing import Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
-from bot.parser.numbers import tokens
+from bot.parser.graph import Node, graph, spelled
 from bot.parser.page import Page
-from bot.parser.tidy import plain, shown
+
+__all__ = ["Phrases", "spelled"]
 
 Meaning = TypeVar("Meaning")
 
-#: A phrase of plain letters, apostrophes and hyphens is its own words; nearly all of the lists are
-#: such, and cutting each of them as a message is cut would take seconds.
-_LETTERS = re.compile(r"([a-z]+(?:'[a-z]+)*)(?:[-' ][a-z]+)*")
-
-
-def spelled(phrase: str) -> tuple[str, ...]:
-    """The tokens of a phrase, as a page would hold them."""
-    if _LETTERS.fullmatch(phrase):
-        return tuple(phrase.replace("'", "").replace("-", " ").split(" "))
-    kept = shown(phrase)
-    return tuple(token.word for token in tokens(kept, plain(kept)))
-
-
-def _first(phrase: str) -> str:
-    """The first token of a phrase."""
-    plainly = _LETTERS.fullmatch(phrase)
-    return plainly[1].replace("'", "") if plainly else "".join(spelled(phrase)[:1])
-
-
-class _Node(Generic[Meaning]):
-    """What may follow some words, and what those words mean if they are a phrase themselves."""
-
-    __slots__ = ("below", "meaning")
-
-    def __init__(self) -> None:
-        self.below: dict[str, _Node[Meaning]] = {}
-        self.meaning: tuple[Meaning] | None = None
-
 
 class Phrases(Generic[Meaning]):
-    """Phrases with their meanings as a tree of tokens; the first list that has a phrase wins.
+    """Phrases with their meanings; the first list that has a phrase wins."""
 
-    A branch is grown when its first word is looked up: a message needs few of the thousands.
-    """
-
-    __slots__ = ("_branches", "_seeds")
+    __slots__ = ("_top",)
 
     def __init__(self, lists: Iterable[tuple[Iterable[str], Meaning]]) -> None:
-        self._branches: dict[str, _Node[Meaning]] = {}
-        self._seeds: dict[str, list[tuple[str, Meaning]]] = defaultdict(list)
+        self._top: Node[Meaning] = Node({}, None)
         for phrases, meaning in lists:
-            for phrase in phrases:
-                self._seeds[_first(phrase)].append((phrase, meaning))
+            self._top.take_in(graph(phrases, meaning))
 
-    def _branch(self, word: str) -> _Node[Meaning] | None:
-        if word in self._branches:
-            return self._branches[word]
-        seeds = self._seeds.pop(word, None)
-        if seeds is None:
-            return None
-        top = self._branches[word] = _Node()
-        for phrase, meaning in seeds:
-            node = top
-            for each in spelled(phrase)[1:]:
-                below = node.below.get(each)
-                if below is None:
-                    below = node.below[each] = _Node()
-                node = below
-            if node.meaning is None:
-                node.meaning = (meaning,)
-        return top
+    @classmethod
+    def _of(cls, top: Node[Meaning]) -> "Phrases[Meaning]":
+        made = cls.__new__(cls)
+        made._top = top
+        return made
+
+    def __or__(self, others: "Phrases[Meaning]") -> "Phrases[Meaning]":
+        """These and others; what a phrase means here wins."""
+        return self._of(self._top | others._top)
+
+    def __sub__(self, others: "Phrases[Any]") -> "Phrases[Meaning]":
+        """These without others, whatever those mean."""
+        return self._of(self._top - others._top)
 
     def longest(self, page: Page, start: int, end: int) -> tuple[int, Meaning] | None:
         """The longest phrase of unclaimed tokens that begins at `start`: its end and meaning."""
         if start >= end:
             return None
-        word = page.tokens[start].word
-        node = self._branches.get(word)
-        if node is None and word in self._seeds:
-            node = self._branch(word)
+        node = self._top.below.get(page.tokens[start].word)
         if node is None or not page.free(start):
             return None
         found: tuple[int, Meaning] | None = None
@@ -96,8 +55,8 @@ class Phrases(Generic[Meaning]):
 
     def whole(self, words: tuple[str, ...]) -> Meaning | None:
         """The meaning of exactly these words."""
-        node = self._branch(words[0]) if words else None
-        for word in words[1:]:
+        node: Node[Meaning] | None = self._top
+        for word in words:
             if node is None:
                 return None
             node = node.below.get(word)

@@ -1,40 +1,65 @@
 """Which known word was meant by a word that is in no list? One slip of the finger away, or none.
 
 Every known word is filed under itself with each letter left out in turn, so that a look-up costs
-the length of the word, not that of the list; rapidfuzz (MIT licence) measures what it finds.
+the length of the word, not that of the list; rapidfuzz (MIT licence) measures what it finds. What
+is filed is a number a place, made of the letters' hash and the word's own number: a dictionary of
+the letters would be twenty times as large.
 """
 
-from collections.abc import Iterable
+from array import array
+from bisect import bisect_left
+from collections.abc import Iterable, Iterator
 
 from rapidfuzz.distance import OSA
 
 #: Shorter words have too many neighbours.
 SHORTEST = 5
 
+#: Bits for a word's number; of the hash as many are kept as fit beside it into 64.
+_NUMBER_BITS = 20
+_NUMBER = (1 << _NUMBER_BITS) - 1
+_HASH = (1 << 64 - _NUMBER_BITS) - 1
+
 
 class Spelling:
     """Known words by what is left of them; those named first win."""
 
-    __slots__ = ("_filed", "_known")
+    __slots__ = ("_filed", "_known", "_wanted")
 
     def __init__(self, wanted: Iterable[str], known: Iterable[str]) -> None:
         self._known = frozenset(known)
-        self._filed: dict[str, list[str]] = {}
-        for word in wanted:
-            if len(word) >= SHORTEST and word.isalpha():
-                for rest in _rests(word):
-                    self._filed.setdefault(rest, []).append(word)
+        self._wanted = tuple(word for word in wanted if len(word) >= SHORTEST and word.isalpha())
+        self._filed = array(
+            "Q",
+            sorted(
+                _place(rest) + number
+                for number, word in enumerate(self._wanted)
+                for rest in _rests(word)
+            ),
+        )
 
     def meant(self, word: str) -> str | None:
         """The word that was meant, or None."""
         if len(word) < SHORTEST or word in self._known or not word.isalpha():
             return None
         for rest in _rests(word):
-            for near in self._filed.get(rest, ()):
+            for near in self._filed_under(rest):
                 if near[0] == word[0] and OSA.distance(near, word, score_cutoff=1) == 1:
                     return near
         return None
 
+    def _filed_under(self, rest: str) -> Iterator[str]:
+        """Words with this rest (and, hardly ever, one whose rest has the same hash)."""
+        place = _place(rest)
+        at = bisect_left(self._filed, place)
+        while at < len(self._filed) and self._filed[at] - place <= _NUMBER:
+            yield self._wanted[self._filed[at] & _NUMBER]
+            at += 1
+
 
 def _rests(word: str) -> tuple[str, ...]:
     return (word, *dict.fromkeys(word[:at] + word[at + 1 :] for at in range(len(word))))
+
+
+def _place(rest: str) -> int:
+    return (hash(rest) & _HASH) << _NUMBER_BITS

@@ -6,8 +6,7 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from bot.entries import Suggests
-from bot.parser.languages import gathered, lexica, phrases_of
-from bot.parser.lexicon import Words
+from bot.parser.languages import LEXICA, gathered, of_all
 from bot.parser.page import Page
 from bot.parser.pairs import paired
 from bot.parser.phrases import Phrases, spelled
@@ -28,16 +27,20 @@ class Feeling:
     now: bool = True
 
 
+_GRAVEST_FIRST = (Suggests.EMERGENCY, Suggests.LOW, Suggests.HIGH)
+
+
+@cache
+def _signs(code: str) -> Phrases[Suggests | None]:
+    signs = LEXICA[code].symptoms
+    return Phrases((signs[level], level) for level in _GRAVEST_FIRST)
+
+
 @cache
 def _phrases(language: str) -> Phrases[Suggests | None]:
     """The signs of all languages; None for talk that holds a sign's words (`low fat`)."""
-    lists: list[tuple[Words, Suggests | None]] = [(NOT_SYMPTOMS, None)]
-    for lexicon in lexica(language):
-        lists += [
-            (phrases_of(language, lexicon, lexicon.symptoms[level]), level)
-            for level in (Suggests.EMERGENCY, Suggests.LOW, Suggests.HIGH)
-        ]
-    return Phrases(lists)
+    talk: Phrases[Suggests | None] = Phrases([(NOT_SYMPTOMS, None)])
+    return talk | of_all(language, _signs)
 
 
 @cache

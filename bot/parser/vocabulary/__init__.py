@@ -1,8 +1,9 @@
 """The words of the reader: data, and the one small notation in which they are written.
 
 Rules of the room: nothing here reads a message. A module holds blocks of text, one group of
-phrases a line; `phrases` unfolds a block. Whoever adds a word adds it to a block and to
-nothing else. Which word wins where two overlap is the grammar's to decide: the longest does.
+phrases a line; `phrases` unfolds a block, a `Block` keeps a large one as it is written. Whoever
+adds a word adds it to a block and to nothing else. Which word wins where two overlap is the
+grammar's to decide: the longest does.
 
 The forms are lower case and without accents (the grammar folds both). A phrase written with
 an apostrophe or a hyphen stands in the list with it and without it.
@@ -14,50 +15,87 @@ from collections.abc import Iterable, Iterator, Mapping
 from bot.entries import FoodKind
 
 _REMARK = re.compile(r"#.*")
-_TOKEN = re.compile(r"[{}()]|\s*[|,\n][|,\s]*|[^{}()|,\n]+")
+_PART = re.compile(r"[{}()]|\s*[|,\n][|,\s]*|[^{}()|,\n]+")
 
 
-def phrases(block: str) -> tuple[str, ...]:
-    """Unfold a block of words into phrases, in the order written, each once.
+class Block:
+    """Phrases as they are written: unfolded each time they are gone through, never kept so.
 
     A comma, a `|` and a line end all mean "or"; `{a|b} c` is `a c` and `b c`, what stands in
     `( )` may be left out, and brackets may stand in brackets: `{yoghurt|yogurt}(s)` is four
     phrases. `#` opens a remark.
     """
-    written = _unfold(iter(_TOKEN.findall(_REMARK.sub("", block))))
-    return tuple(dict.fromkeys(form for phrase in written for form in _spellings(phrase)))
+
+    __slots__ = ("written",)
+
+    def __init__(self, written: str) -> None:
+        self.written = written
+
+    def __iter__(self) -> Iterator[str]:
+        """The phrases in the order written; one that is written twice comes twice."""
+        for group in self.groups():
+            yield from unfolded(group)
+
+    def groups(self) -> Iterator[list[str]]:
+        """What stands between commas outside of brackets, each in parts: a bracket, an `or`, words."""
+        group: list[str] = []
+        depth = 0
+        for part in _PART.findall(_REMARK.sub("", self.written)):
+            depth += (part in "{(") - (part in "})")
+            if depth or not is_or(part):
+                group.append(part)
+            elif group:
+                yield group
+                group = []
+        if group:
+            yield group
 
 
-def gathered(blocks: Iterable[Mapping[FoodKind, str]]) -> dict[FoodKind, tuple[str, ...]]:
+def phrases(block: str) -> tuple[str, ...]:
+    """Unfold a block of words into phrases, in the order written, each once."""
+    return tuple(dict.fromkeys(Block(block)))
+
+
+def gathered(blocks: Iterable[Mapping[FoodKind, str]]) -> dict[FoodKind, Block]:
     """Join the blocks of several kitchens, kind by kind."""
     whole: dict[FoodKind, list[str]] = {}
     for kitchen in blocks:
         for kind, block in kitchen.items():
             whole.setdefault(kind, []).append(block)
-    return {kind: phrases("\n".join(parts)) for kind, parts in whole.items()}
+    return {kind: Block("\n".join(parts)) for kind, parts in whole.items()}
 
 
-def _unfold(tokens: Iterator[str]) -> list[str]:
+def is_or(part: str) -> bool:
+    """Whether a part of a block stands between two phrases."""
+    return part.strip(" \t")[:1] in {"|", ",", "\n"}
+
+
+def unfolded(group: Iterable[str]) -> Iterator[str]:
+    """The phrases of a group of parts, in the order written."""
+    for form in _unfold(iter(group)):
+        yield from _spellings(form)
+
+
+def _unfold(parts: Iterator[str]) -> list[str]:
     """Read alternatives up to the bracket that closes them, or to the end."""
     done: list[str] = []
     current = [""]
-    for part in tokens:
+    for part in parts:
         if part in "{(":
-            inner = _unfold(tokens)
+            inner = _unfold(parts)
             endings = inner if part == "{" else ["", *inner]
             current = [start + ending for start in current for ending in endings]
         elif part in "})":
             break
-        elif part.strip(" \t|,\n"):
-            current = [start + part for start in current]
-        elif part.strip(" \t"):
+        elif is_or(part):
             done, current = done + current, [""]
         else:
-            current = [start + " " for start in current]
+            current = [start + part for start in current]
     return [form for form in done + current if form.strip()]
 
 
 def _spellings(written: str) -> Iterator[str]:
     form = " ".join(written.split())
     yield form
-    yield form.replace("'", "").replace("-", " ")
+    if "'" in form or "-" in form:
+        yield form.replace("'", "").replace("-", " ")

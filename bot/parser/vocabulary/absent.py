@@ -4,7 +4,7 @@ together make a skip. Written for this project, from memory."""
 from collections.abc import Mapping
 from typing import Final
 
-from bot.parser.vocabulary import phrases
+from bot.parser.vocabulary import Block
 
 _BLOCKS: Final[Mapping[str, str]] = {
     "test_act": """
@@ -57,8 +57,8 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "busy_with": "driving, in a meeting, at work, on the bus, at church, in class, in the cinema, busy, at the cinema, on a call, on the train, working, in traffic, out, at a wedding, at a party, too tired, tired, in bed, already in bed, sleepy, travelling, not home, not at home, at school, in the mosque, in public, too busy, at the gym, with clients, with people, at the doctor's",
 }
 
-ABSENT: Final[Mapping[str, tuple[str, ...]]] = {
-    concept: phrases(block) for concept, block in _BLOCKS.items()
+ABSENT: Final[Mapping[str, Block]] = {
+    concept: Block(block) for concept, block in _BLOCKS.items()
 }
 
 _BLOCKS_SPANISH: Final[Mapping[str, str]] = {
@@ -79,6 +79,6 @@ _BLOCKS_SPANISH: Final[Mapping[str, str]] = {
     "busy_with": "manejando, en una reunion, en el trabajo, ocupado, ocupada, en misa, en clase, en la calle, trabajando, en el bus, de viaje, en la escuela, en el cine, fuera de casa, cansada, cansado, muy cansado, muy cansada",
 }
 
-ABSENT_SPANISH: Final[Mapping[str, tuple[str, ...]]] = {
-    concept: phrases(block) for concept, block in _BLOCKS_SPANISH.items()
+ABSENT_SPANISH: Final[Mapping[str, Block]] = {
+    concept: Block(block) for concept, block in _BLOCKS_SPANISH.items()
 }

@@ -7,7 +7,7 @@ What is no verb (`stairs`, `bike ride`) goes into `_NOUNS` and is known after `a
 
 from typing import Final
 
-from bot.parser.vocabulary import phrases
+from bot.parser.vocabulary import Block, phrases
 
 #: plain, past, -ing: one verb a group.
 _VERBS: Final = """
@@ -417,13 +417,15 @@ def _forms_with(verbs: str) -> tuple[tuple[str, str, str], ...]:
     return tuple(forms)
 
 
-def _under_way() -> tuple[str, ...]:
-    leads, ing_leads = phrases(_UNDERWAY_LEADS), phrases(_UNDERWAY_ING_LEADS)
-    built = [f"{lead} {plain}" for plain, _, _ in _BARE for lead in leads]
-    built += [f"{lead} {ing}" for _, _, ing in _BARE for lead in ing_leads]
-    built += [f"{ing} {tail}" for _, _, ing in _BARE for tail in phrases(_UNDERWAY_TAILS)]
-    built += [ing for _, _, ing in _FORMS if ing.startswith(_GOING)]
-    return tuple(dict.fromkeys((*built, *phrases(_UNDERWAY_WHOLE))))
+def _under_way() -> Block:
+    plain, ing = ("|".join(row[form] for row in _BARE) for form in (0, 2))
+    to_come = (row[2] for row in _FORMS if row[2].startswith(_GOING))
+    built = (
+        f"{{{_UNDERWAY_LEADS}}} {{{plain}}}",
+        f"{{{_UNDERWAY_ING_LEADS}}} {{{ing}}}",
+        f"{{{ing}}} {{{_UNDERWAY_TAILS}}}",
+    )
+    return Block("\n".join((*built, *to_come, _UNDERWAY_WHOLE)))
 
 
 _GOING: Final = "going "  # `going for a walk` is still to come, whatever stands beside it
@@ -431,23 +433,23 @@ _BARE: Final = _forms_of(_VERBS)
 _FORMS: Final = (*_BARE, *_forms_with(_VERBS_WITH))
 
 #: Over in themselves (`walked`), or over once a duration stands beside them (`45 min in the garden`).
-ACTIVITIES: Final[tuple[str, ...]] = tuple(
-    dict.fromkeys(
+ACTIVITIES: Final = Block(
+    "\n".join(
         (
             *(past for _, past, _ in _FORMS),
             *(ing for _, _, ing in _FORMS if not ing.startswith(_GOING)),
-            *phrases(_NOUNS),
-            *phrases(_DONE),
+            _NOUNS,
+            _DONE,
         )
     )
 )
 
 #: About to begin or under way: ask when it is done. Longer than the phrase in `ACTIVITIES` that
 #: each holds; the longer one decides.
-ACTIVITIES_UNDERWAY: Final[tuple[str, ...]] = _under_way()
+ACTIVITIES_UNDERWAY: Final = _under_way()
 
 #: As `ACTIVITIES`, in Spanish (Spain and the Americas).
-ACTIVITIES_SPANISH: Final[tuple[str, ...]] = phrases(
+ACTIVITIES_SPANISH: Final = Block(
     """
     # over: I did, we did, have done
     camino {hasta|alrededor|con su|con ella|con el|por|mucho|rapido|despacio|un rato|a paso|ida y vuelta|en el|en la|a la}
@@ -523,7 +525,7 @@ ACTIVITIES_SPANISH: Final[tuple[str, ...]] = phrases(
 )
 
 #: As `ACTIVITIES_UNDERWAY`, in Spanish.
-ACTIVITIES_UNDERWAY_SPANISH: Final[tuple[str, ...]] = phrases(
+ACTIVITIES_UNDERWAY_SPANISH: Final = Block(
     """
     {voy a|vamos a|iba a|quiero|quisiera|pienso|ahora voy a|ya voy a|saldre a|por|a punto de
       estoy por|salgo a|saliendo a|tengo que|debo|ire a|me voy a|me toca|empiezo a|empezare a

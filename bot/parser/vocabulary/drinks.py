@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.entries import FoodKind
-from bot.parser.vocabulary import gathered
+from bot.parser.vocabulary import Block, gathered
 
 _FREE: Final = """
 water, watr, waters, glass of water, bottle of water, cup of water, plain water, cold water
@@ -150,7 +150,7 @@ hemp milk
 """
 
 #: Drinks in English, with the names by which other kitchens' drinks are known.
-DRINKS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
+DRINKS: Final[Mapping[FoodKind, Block]] = gathered(
     (
         {
             FoodKind.FREE_DRINK: _FREE,
@@ -162,7 +162,7 @@ DRINKS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
 )
 
 #: Drinks in Spanish, of Spain and of the Americas.
-DRINKS_SPANISH: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(
+DRINKS_SPANISH: Final[Mapping[FoodKind, Block]] = gathered(
     (
         {
             FoodKind.FREE_DRINK: """

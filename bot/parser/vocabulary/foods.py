@@ -9,6 +9,7 @@ from typing import Final
 
 from bot.entries import FoodKind
 from bot.parser.vocabulary import (
+    Block,
     foods_africa,
     foods_americas,
     foods_east_asia,
@@ -33,7 +34,7 @@ _KITCHENS: Final = (
 )
 
 #: Every food, by kind; a phrase stands under one kind only.
-FOODS: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered(kitchen.WORDS for kitchen in _KITCHENS)
+FOODS: Final[Mapping[FoodKind, Block]] = gathered(kitchen.WORDS for kitchen in _KITCHENS)
 
 #: Foods and drinks that are often something else: a name, a colour, a verb, a day.
 #: Alone, in an odd place, they do not make a meal; each is in `FOODS` or `DRINKS`.

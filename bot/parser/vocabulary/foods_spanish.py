@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.entries import FoodKind
-from bot.parser.vocabulary import gathered
+from bot.parser.vocabulary import Block, gathered
 
 _WORDS: Final[Mapping[FoodKind, str]] = {
     FoodKind.STARCH: """
@@ -260,4 +260,4 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
 }
 
 #: Every food in Spanish, by kind; a phrase stands under one kind only.
-FOODS_SPANISH: Final[Mapping[FoodKind, tuple[str, ...]]] = gathered((_WORDS,))
+FOODS_SPANISH: Final[Mapping[FoodKind, Block]] = gathered((_WORDS,))

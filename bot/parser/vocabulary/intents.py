@@ -9,7 +9,7 @@ else (`stop eating bread`, `record heat today`). Written for this project, from 
 from collections.abc import Mapping
 from typing import Final
 
-from bot.parser.vocabulary import phrases
+from bot.parser.vocabulary import Block
 
 _BLOCKS: Final[Mapping[str, str]] = {
     "glue": """
@@ -339,6 +339,6 @@ _BLOCKS: Final[Mapping[str, str]] = {
         """,
 }
 
-INTENTS: Final[Mapping[str, tuple[str, ...]]] = {
-    concept: phrases(block) for concept, block in _BLOCKS.items()
+INTENTS: Final[Mapping[str, Block]] = {
+    concept: Block(block) for concept, block in _BLOCKS.items()
 }

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Final
 
-from bot.parser.vocabulary import phrases
+from bot.parser.vocabulary import Block
 
 _BLOCKS: Final[Mapping[str, str]] = {
     "glue": """
@@ -113,6 +113,6 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "small": "senorita, senor, senora, doctorcita, doc, mija, mijo, jefa, jefe, hermana, hermano, vecina, querida, querido, linda, sena, reina, senorito, licenciada, enfermera, lic, por, por todo, por la ayuda, por tu ayuda, por su ayuda, por avisar, por avisarme, por recordarme, por el consejo, por la informacion, por el recordatorio, por preguntar, por estar pendiente, a todos, amigo, amiga, doctor, doctora, bot, mi, amor, corazon, y, a, ti, usted, tambien, igualmente, muy, tan, mucho, muchas, todo, hoy, ahora, la, el, lo, de, que, te, me, le, perdon, disculpa, la demora, por la demora, para, tu, su, hasta, manana, dia, esta, estoy, es, en, con, ya, entonces, pues, yo, buena, buen",
 }
 
-INTENTS_SPANISH: Final[Mapping[str, tuple[str, ...]]] = {
-    concept: phrases(block) for concept, block in _BLOCKS.items()
+INTENTS_SPANISH: Final[Mapping[str, Block]] = {
+    concept: Block(block) for concept, block in _BLOCKS.items()
 }

@@ -1,19 +1,20 @@
 """Several word lists as one."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 
 from bot.entries import FoodKind, Suggests
+from bot.parser.vocabulary import Block
 
 
-def joined(*lists: Mapping[FoodKind, tuple[str, ...]]) -> dict[FoodKind, tuple[str, ...]]:
+def joined(*lists: Mapping[FoodKind, Block]) -> dict[FoodKind, Block]:
     """Join word lists kind by kind."""
-    return {
-        kind: tuple(word for words in lists for word in words.get(kind, ())) for kind in FoodKind
-    }
+    return {kind: _one(words[kind] for words in lists if kind in words) for kind in FoodKind}
 
 
-def joined_symptoms(*lists: Mapping[Suggests, tuple[str, ...]]) -> dict[Suggests, tuple[str, ...]]:
+def joined_symptoms(*lists: Mapping[Suggests, Block]) -> dict[Suggests, Block]:
     """Join word lists level by level."""
-    return {
-        level: tuple(word for words in lists for word in words.get(level, ())) for level in Suggests
-    }
+    return {level: _one(words[level] for words in lists if level in words) for level in Suggests}
+
+
+def _one(blocks: Iterable[Block]) -> Block:
+    return Block("\n".join(block.written for block in blocks))

@@ -3,10 +3,10 @@
 
 from typing import Final
 
-from bot.parser.vocabulary import phrases
+from bot.parser.vocabulary import Block, phrases
 
 #: Foods wherever they stand.
-SUGAR: Final = phrases(
+SUGAR: Final = Block(
     """
     {glucose|dextrose|dextro|gluco} {tablet|tab|sweet|candy|gel|powder|shot|chew|lozenge|cube|drop
       pouch|sachet|bar|jelly|syrup|pastille|bit|tabs}(s), {glucose|dextrose} candies, glucose lucozade
@@ -17,13 +17,13 @@ SUGAR: Final = phrases(
     glucose energy tablet(s), glucose biscuit(s), raw sugar, granulated sugar, spoonful of honey
     """
 )
-SUGAR_DRINKS: Final = phrases(
+SUGAR_DRINKS: Final = Block(
     """
     {sugar|glucose|sugary|sugared|dextrose} {water|drink|juice|tea|solution|mix}, water {with|and} {glucose|dextrose|sugar|honey}
     glucose {in|with} water, sugar in water, glucose d, glucose c
     """
 )
-SUGAR_SPANISH: Final = phrases(
+SUGAR_SPANISH: Final = Block(
     """
     {pastilla|pastillita|tableta|comprimido|caramelo|dulce|gel|geles|polvo|sobre|sobrecito|tab|terron
       terrones|cubo|cubito|gomita|cucharada|cucharadita|cuchara|bolsita|ampolla|chicle|gragea}(s) de {glucosa|dextrosa|azucar|glucosa oral}
@@ -31,7 +31,7 @@ SUGAR_SPANISH: Final = phrases(
     sobres de azucar, terrones de azucar
     """
 )
-SUGAR_DRINKS_SPANISH: Final = phrases(
+SUGAR_DRINKS_SPANISH: Final = Block(
     """
     agua {con|de} {azucar|glucosa|miel|panela|piloncillo}, agua {azucarada|glucosada}, suero con azucar
     {te|jugo} azucarado, bebida azucarada, azucar {en|con} agua, glucosa {en|con} agua

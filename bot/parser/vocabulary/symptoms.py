@@ -14,7 +14,7 @@ from string import Template
 from typing import Final
 
 from bot.entries import Suggests
-from bot.parser.vocabulary import phrases
+from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
@@ -45,8 +45,8 @@ _SHARED: Final = {
 }
 
 
-def _unfolded(block: str) -> tuple[str, ...]:
-    return phrases(Template(block).substitute(_SHARED))
+def _with_shared(block: str) -> Block:
+    return Block(Template(block).substitute(_SHARED))
 
 
 _LOW: Final = """
@@ -716,16 +716,16 @@ dormir y no despertar, {pensando en|pienso en|ganas de} acabar con {esto|todo}, 
 """
 
 #: Phrases for each level; a phrase stands under one level only.
-SYMPTOMS: Final[Mapping[Suggests, tuple[str, ...]]] = {
-    Suggests.LOW: _unfolded(_LOW),
-    Suggests.HIGH: _unfolded(_HIGH),
-    Suggests.EMERGENCY: _unfolded(_EMERGENCY),
+SYMPTOMS: Final[Mapping[Suggests, Block]] = {
+    Suggests.LOW: _with_shared(_LOW),
+    Suggests.HIGH: _with_shared(_HIGH),
+    Suggests.EMERGENCY: _with_shared(_EMERGENCY),
 }
 
-SYMPTOMS_SPANISH: Final[Mapping[Suggests, tuple[str, ...]]] = {
-    Suggests.LOW: phrases(_LOW_SPANISH),
-    Suggests.HIGH: phrases(_HIGH_SPANISH),
-    Suggests.EMERGENCY: phrases(_EMERGENCY_SPANISH),
+SYMPTOMS_SPANISH: Final[Mapping[Suggests, Block]] = {
+    Suggests.LOW: Block(_LOW_SPANISH),
+    Suggests.HIGH: Block(_HIGH_SPANISH),
+    Suggests.EMERGENCY: Block(_EMERGENCY_SPANISH),
 }
 
 #: Too common alone. They count beside a symptom, after a word such as `very` or `suddenly`, or
