@@ -15,6 +15,7 @@ from email.message import Message
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from pydantic_settings import DotEnvSettingsSource, EnvSettingsSource
 from sqlalchemy.exc import DBAPIError
 
 from bot import __version__, settings
@@ -91,9 +92,19 @@ def _settings(chosen: Settings) -> str:
     file = Path(str(Settings.model_config["env_file"]))
     if file.exists() and os.access(file, os.R_OK) and file.stat().st_mode & 0o007:
         told.append(f"others can read {file}, which holds secrets: chmod 600 {file}")
+    told += [f"{name} is no setting: is it misspelt?" for name in _unknown()]
     if chosen.clock_speed != 1:
         told.append(f"the bot's clock runs {chosen.clock_speed:g} times as fast: for trials only")
     return "; ".join(told)
+
+
+def _unknown() -> list[str]:
+    """Names with our prefix, in the environment or the file, that no setting has: a misspelt one
+    leaves its default in force, and nothing else would tell."""
+    known = {settings.PREFIX + name.upper() for name in Settings.model_fields}
+    sources = (EnvSettingsSource(Settings), DotEnvSettingsSource(Settings))
+    named = {name.upper() for source in sources for name in source.env_vars}
+    return sorted(name for name in named - known if name.startswith(settings.PREFIX))
 
 
 def _clock(_chosen: Settings) -> str:

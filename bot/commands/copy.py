@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from sqlalchemy.engine import make_url
-from sqlalchemy.exc import DBAPIError
+from sqlalchemy.exc import ArgumentError, DBAPIError
 from tqdm import tqdm
 
 from bot.mendable import Mendable
@@ -40,6 +40,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Copy, compare, say how much."""
+    for url, which in ((args.source, "--from"), (args.target, "--to")):
+        _refuse_unknown(url, which)
     if args.source.startswith("sqlite") and not Path(file_of(args.source)).exists():
         raise Mendable(f"there is no database {file_of(args.source)}")
     if _place(args.source) == _place(args.target):
@@ -61,6 +63,16 @@ def run(args: argparse.Namespace) -> int:
     rows = sum(content.rows for content in contents)
     sys.stdout.write(f"copied: {rows} rows, each read back and the same\n")
     return 0
+
+
+def _refuse_unknown(url: str, which: str) -> None:
+    """What no setting would take is refused under the option's own name."""
+    try:
+        kind = make_url(url).get_backend_name()
+    except ArgumentError:
+        raise Mendable(f"{which} is not a database URL") from None
+    if kind not in ("sqlite", "postgresql"):
+        raise Mendable(f"{which} must be sqlite:///... or postgresql://...")
 
 
 def _place(url: str) -> object:

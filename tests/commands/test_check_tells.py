@@ -345,3 +345,17 @@ def test_several_faults_are_told_together(
     assert told.error.startswith("afterplate: disk: nearly full")
     assert "; database: " in told.error
     assert len(told.error.splitlines()) == 1
+
+
+def test_a_misspelt_setting_is_told_by_its_name_and_not_by_its_value(
+    capsys: pytest.CaptureFixture[str], folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("AFTERPLATE_DATABSE", "sqlite:///secret.db")
+    (folder / ".env").write_text("AFTERPLATE_SPEED=2\nOTHER=1\nAFTERPLATE_LOG=info\n")
+    (folder / ".env").chmod(0o600)
+    told = Checked(capsys, "--offline").lines["settings"]
+    assert "AFTERPLATE_DATABSE is no setting: is it misspelt?" in told
+    assert "AFTERPLATE_SPEED is no setting: is it misspelt?" in told
+    assert "secret" not in told
+    assert "OTHER" not in told
+    assert "AFTERPLATE_LOG" not in told

@@ -259,3 +259,25 @@ def test_nothing_to_copy_or_onto_itself_is_refused(
         assert copy((f"sqlite:///{source}", f"sqlite:///{target}")) == 1
         assert len(capsys.readouterr().err.strip().splitlines()) == 1
         assert not (tmp_path / "none.db").exists()
+
+
+@pytest.mark.parametrize(
+    ("given", "told"),
+    [
+        (("nonsense", "sqlite:///b.db"), "--from is not a database URL"),
+        (("sqlite:///a.db", ""), "--to is not a database URL"),
+        (("mysql://a/b", "sqlite:///b.db"), "--from must be sqlite:///... or postgresql://..."),
+        (("sqlite:///a.db", "mysql://a/b"), "--to must be sqlite:///... or postgresql://..."),
+    ],
+)
+def test_what_is_no_database_is_refused_by_its_option(
+    given: tuple[str, str],
+    told: str,
+    capsys: pytest.CaptureFixture[str],
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    assert main(["copy", "--from", given[0], "--to", given[1]]) == 1
+    assert capsys.readouterr().err == f"afterplate: {told}\n"
+    assert list(tmp_path.iterdir()) == []
