@@ -331,7 +331,7 @@ def _tense(page: Page, found: Findings, plate: Plate) -> None:
     before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)
     if direct or plate.past:
         plate.over = True
-    elif not before and not (plate.led and not plate.past and not _told_of(page, plate)):
+    elif not before and not (plate.led and not _told_of(page, plate)):
         plate.over = any(cue.open for cue in after)
     elif before and any(cue.open for cue in after):
         plate.over = True

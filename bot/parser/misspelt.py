@@ -28,7 +28,7 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
     known = no_slips(language)
-    tokens = [_without_g(token, known) for token in tokens]
+    tokens = [part for token in tokens for part in _apart(_without_g(token, known), language)]
     return [
         replace(token, word=meant)
         if len(token.word) >= SHORTEST
@@ -49,6 +49,30 @@ def _without_g(token: Token, known: frozenset[str]) -> Token:
     if len(word) < 5 or not word.endswith("in") or word in _NO_G_LEFT_OUT:
         return token
     return replace(token, word=f"{word}g") if f"{word}g" in known else token
+
+
+def _apart(token: Token, language: str) -> list[Token]:
+    """`prelunch`, `afterdinner`: a moment and what it is a moment of, with no space between."""
+    glued = _GLUED.fullmatch(token.word)
+    if glued is None or token.word in known_words(language):
+        return [token]
+    names = {
+        name
+        for lexicon in lexica(language)
+        for words in lexicon.meal_names.values()
+        for name in words
+    }
+    if glued["of"] not in names | _EATEN:
+        return [token]
+    cut = token.start + len(glued["moment"])
+    return [
+        replace(token, word=glued["moment"], end=cut),
+        replace(token, word=glued["of"], start=cut),
+    ]
+
+
+_GLUED = re.compile(r"(?P<moment>pre|post|before|after)(?P<of>[a-z]{3,})")
+_EATEN = frozenset({"meal", "meals", "food", "eating", "walk", "workout", "exercise", "gym"})
 
 
 def _meant(word: str, language: str) -> str | None:

@@ -150,10 +150,13 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:cm|m|ft|feet|foot)(?: \d{{1,2}})? (?:tall|high|height|in height)|\d (?:ft|feet|foot) \d{{1,2}}(?: (?:in|inches))?"
             ),
             pattern(
-                rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?: {N}(?: {doses}| ml| g)?)?(?! mmol| mg / dl)"
+                rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?! {N})(?! mmol| mg / dl)"
             ),
             pattern(
-                rf"{drugs}(?: (?:is|was|of|at|:|dose|-)){{0,2}} {N}(?: / {N})?(?: {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"
+                rf"{N} (?:(?:ml|g|of|x|more|my) ){{0,2}}{doses} (?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?: {N} (?:{doses}|ml|g))?(?! mmol| mg / dl)"
+            ),
+            pattern(
+                rf"{drugs}(?: (?:is|was|of|at|:|dose|-)){{0,2}} (?P<dose>{N})(?: / {N})?(?P<counted> {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"
             ),
             pattern(
                 rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"
@@ -200,7 +203,7 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
         sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
         for sought in patterns.measured:
             for span in list(page.find(sought)):
-                if sugar.isdisjoint(range(span.start, span.end)):
+                if sugar.isdisjoint(range(span.start, span.end)) and not _no_dose(page, span):
                     claim(span, Kind.MEASURED)
         food_at = {dish.start for dish in dishes}
         for span in list(page.find(patterns.weight)):
@@ -226,6 +229,30 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
             ):
                 claim(span, Kind.ODD)
     return found
+
+
+def _no_dose(page: Page, span: Span) -> bool:
+    """`had my tablet 118`, `metformin 7.8 before dinner`: a number without a unit, behind what is
+    taken by the piece or before a moment, is more like a reading than a dose."""
+    said = span.match.groupdict()
+    if said.get("dose") is None or said["counted"]:
+        return False
+    number = float(said["dose"])
+    odd = (100 < number < 500 and number % 25 != 0) or (number * 2) % 1 != 0
+    drug = page.tokens[span.start].word
+    if any(part in drug for part in _IN_MICROGRAMS):
+        return False
+    return odd and (
+        drug in _BY_PIECE or not _MOMENTS.isdisjoint(page.words(span.end, span.end + 1))
+    )
+
+
+#: `levothyroxine 112` is a dose as it stands (common practice, no source).
+_IN_MICROGRAMS = ("thyro", "synthroid", "euthyrox")
+_BY_PIECE = frozenset(
+    "tablet tablets tabs pill pills meds med medicine medication pastilla".split()
+)
+_MOMENTS = frozenset("before after fasting bedtime pre post antes despues now".split())
 
 
 def _in_the_house(page: Page, span: Span) -> bool:
