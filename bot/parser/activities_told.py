@@ -119,7 +119,9 @@ def _counted_together(page: Page, language: str, measures: list[Measure]) -> lis
         if (
             last is not None
             and set(page.words(last.end, measure.start)) <= {",", "and", "y", "+", "&"}
-            and all(m.minutes is None and activity.steps(page, m, language) for m in (last, measure))
+            and all(
+                m.minutes is None and activity.steps(page, m, language) for m in (last, measure)
+            )
         ):
             together[-1] = replace(last, end=measure.end)
         else:
@@ -232,7 +234,18 @@ def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
     word = page.tokens[index].word
     if word in {"and", "an", "y"} and page.words(index + 1, index + 2)[:1] in _RETURNS:
         return True
-    if word in _MARKS or word in {"while", "whilst", "mientras", "and", "then", "y", "luego", "but", "pero", "so"}:
+    if word in _MARKS or word in {
+        "while",
+        "whilst",
+        "mientras",
+        "and",
+        "then",
+        "y",
+        "luego",
+        "but",
+        "pero",
+        "so",
+    }:
         return False
     inside = any(dish.start <= index < dish.end for dish in found.dishes)
     other = any(other is not doing and other.start <= index < other.end for other in found.doings)

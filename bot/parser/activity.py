@@ -248,10 +248,63 @@ def tokens_of(doings: Iterable[Doing]) -> set[int]:
 
 
 @cache
-def _step_words(language: str) -> frozenset[str]:
-    return frozenset(gathered(language, "steps"))
+def _counted(language: str) -> re.Pattern[str]:
+    return re.compile(rf"(?:.* )?{NUMBER} (?:.* )?{either(gathered(language, 'steps'))}")
 
 
 def steps(page: Page, measure: Measure, language: str) -> bool:
     """Whether a count is one of steps or the like: an activity by itself."""
-    return page.tokens[measure.end - 1].word in _step_words(language)
+    words = " ".join(page.words(measure.start, measure.end))
+    return _counted(language).fullmatch(words) is not None
+
+
+_NEGATED = frozenset(
+    "didnt dint not never couldnt cant cannot wont havent hasnt wasnt skipped missed without no ni "
+    "tampoco".split()
+)
+#: Behind a denial they turn it round (`can't believe I walked 5 km`, `did not stop dancing`).
+_TURNED = frozenset("believe stop mind forget only just wait help puedo".split())
+_PARTED = frozenset(
+    ", . ; ! ? : ( ) but so then and because cause instead pero asi porque y".split()
+)
+_DENIED_OVER = 6
+
+
+def denied(page: Page, doing: Doing) -> bool:
+    """`didn't make it to the gym`: said not to have been done."""
+    for index in range(doing.start - 1, max(doing.start - 1 - _DENIED_OVER, -1), -1):
+        word = page.tokens[index].word
+        if word in _PARTED | _TURNED:
+            return False
+        if word in _NEGATED and page.free(index):
+            return True
+    return False
+
+
+_ALL_DAY = pattern(
+    r"(?:all|the whole|most of the|much of the) (?:day|morning|afternoon|evening|night)(?: long)?"
+    r"|toda la (?:manana|tarde|noche)|todo el dia"
+)
+_BARE_LENGTH = pattern(
+    r"(?:for|por) (?:about |around |like |roughly |unos )?(?P<long>\d{1,3})"
+    r"(?= (?:[.,;!)]|then |and |bg |bs |sugar |now |$))"
+)
+_SHORTEST, _LONGEST = 5, 240
+
+
+def claim_length_in_words(page: Page, doings: list[Doing]) -> None:
+    """Claim `all morning` behind an activity: it tells how long, in no minutes."""
+    for span in list(page.find(_ALL_DAY)):
+        if any(0 <= span.start - doing.end <= _WORKED_ON for doing in doings):
+            page.claim(span.start, span.end)
+
+
+def bare_lengths(page: Page, doings: list[Doing]) -> list[Measure]:
+    """`cleared snow for 20`: minutes, behind an activity."""
+    found = []
+    for span in page.find(_BARE_LENGTH):
+        long = float(span["long"] or 0)
+        near = any(0 <= span.start - doing.end <= _WORKED_ON for doing in doings)
+        if near and _SHORTEST <= long <= _LONGEST:
+            found.append(Measure(start=span.start, end=span.end, minutes=long))
+    return found

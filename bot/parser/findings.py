@@ -14,6 +14,7 @@ from bot.parser import (
     activity,
     advice,
     food,
+    helpings,
     meals,
     medicine,
     moments,
@@ -151,13 +152,16 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     doings = [doing for doing in doings if not dish_at & set(range(doing.start, doing.end))]
     _under_way(page, all_found, doings)
-    doings = [doing for doing in doings if doing.over]
+    doings = [doing for doing in doings if doing.over and not _denied(page, doing)]
+    activity.claim_length_in_words(page, doings)
     all_found.cues = moments.find(page, language, activity.tokens_of(doings))
     all_found.whens = times.find(page, language)
     all_found.doings = [doing for doing in doings if not page.any_taken(doing.start, doing.end)]
     all_found.measures = [
         measure for measure in activity.measures(page, language) if measure.start not in dish_at
     ]
+    all_found.measures += activity.bare_lengths(page, all_found.doings)
+    all_found.measures.sort(key=lambda measure: measure.start)
     counted = {i for m in all_found.measures if m.minutes is None for i in range(m.start, m.end)}
     all_found.doings = [doing for doing in all_found.doings if doing.start not in counted]
     if not all_found.doings:
@@ -178,8 +182,21 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
             continue
         before = page.words(max(doing.start - 2, 0), doing.start)
         page.claim(doing.start, doing.end)
-        if not {"before", "antes"} & set(before) and all_found.under_way is None:
+        meant = _ONLY_MEANT & {*before, *page.words(doing.start, doing.end)}
+        if not {"before", "antes"} & set(before) and not meant and all_found.under_way is None:
             all_found.under_way = page.text(doing.start, doing.end)
+
+
+#: `was going to walk, but it rained`: nothing is under way.
+_ONLY_MEANT = frozenset("was were meant wanted planned hoped tried iba queria pensaba".split())
+
+
+def _denied(page: Page, doing: activity.Doing) -> bool:
+    """Whether it was not done; its words are claimed then."""
+    if not activity.denied(page, doing):
+        return False
+    page.claim(doing.start, doing.end)
+    return True
 
 
 def _objects(page: Page, all_found: Findings) -> None:
@@ -252,10 +269,12 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     small = SMALL[context.unit]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     answer = context.asked is Asked.MEAL
-    all_found.amounts = food.amounts(page, language, all_found.dishes, small, answer=answer)
-    if answer and not dish_at:  # `two frobbles and a glack`
-        all_found.amounts |= food.counts_of_words(page, small)
     busy = activity.tokens_of(all_found.doings)
+    all_found.amounts = helpings.amounts(
+        page, language, all_found.dishes, small, busy, answer=answer
+    )
+    if answer and not dish_at:  # `two frobbles and a glack`
+        all_found.amounts |= helpings.counts_of_words(page, small)
     all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at | busy)
     if all_found.code:
         all_found.unsure = [value for value in all_found.values if value.unit is None]

@@ -89,6 +89,13 @@ def told(
     """Judge the values, give each its moment and its time."""
     if not values:
         return _clock_or_value(found, given, values)
+    lengths = [value for value in values if _perhaps_minutes(value, activities)]
+    if lengths and len(lengths) < len(values):  # `aqua fit 45, 118 after`
+        rest = [value for value in values if value not in lengths]
+        result = told(page, context, found, rest, given, plates, activities)
+        result.ask = result.ask or Ask.VALUE
+        result.numbers += tuple(value.number for value in lengths)
+        return result
     moments = _moments(page, context, found, values, given, plates, activities)
     if moments is None:
         numbers = tuple(value.number for value in values)
@@ -130,7 +137,10 @@ def _perhaps_minutes(value: Value, activities: Told) -> bool:
     """`gym 45`: a round number right behind an activity may be its length."""
     if value.unit is not None or value.off_scale is not None or value.decimal:
         return False
-    behind = any(done.end == value.start and done.minutes is None for done in activities.done)
+    behind = any(
+        value.start in {done.end, done.start - 1} and done.minutes is None
+        for done in activities.done
+    )
     return behind and value.number % 5 == 0 and 10 <= value.number <= 90
 
 

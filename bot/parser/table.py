@@ -19,7 +19,9 @@ from bot.parser.vocabulary.places import EATING_PLACES, KEPT_IN, OCCASIONS
 
 #: What may follow the words around a dish.
 _ENDS = r"(?= (?:[.,;:!?)(+=-]|\d|at \d|after |before |b4 |pre |post |today |now |then |and |with |w |bg |bs |sugar |was |on (?:mon|tues|wednes|thurs|fri|satur|sun)day |y |antes |despues |a las |con |hoy |$))"
-_WHOSE = r"(?:(?:my|me|our|the|a|an|this|that|some|his|her|their|mi|la|el|un|una|tu|nuestra|los|las) )?"
+_WHOSE = (
+    r"(?:(?:my|me|our|the|a|an|this|that|some|his|her|their|mi|la|el|un|una|tu|nuestra|los|las) )?"
+)
 
 
 @cache

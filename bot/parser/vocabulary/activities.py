@@ -32,7 +32,7 @@ rollerblade rollerbladed rollerblading, rollerskate rollerskated rollerskating
 snowshoe snowshoed snowshoeing, snowboard snowboarded snowboarding, sled sledded sledding
 snorkel snorkeled snorkeling, snorkel snorkelled snorkelling, powerwalk powerwalked powerwalking
 speedwalk speedwalked speedwalking, line-dance line-danced line-dancing
-linedance linedanced linedancing, square-dance square-danced square-dancing
+linedance linedanced linedancing
 belly-dance belly-danced belly-dancing, tap-dance tap-danced tap-dancing, jive jived jiving
 boogie boogied boogieing, windsurf windsurfed windsurfing, bodyboard bodyboarded bodyboarding
 till tilled tilling, prune pruned pruning, scythe scythed scything, declutter decluttered decluttering
@@ -216,8 +216,8 @@ body pump, body combat, body balance, step aerobics, spin bike, indoor cycling, 
 zumba gold, sit and be fit, chair zumba, chair dancing, walking football, walking netball
 walking group, park run, parkrun, fun run, power walk, speed walk, walk and run, walk run, run walk
 interval training, interval walk, treadmill walk, incline walk, stair master, stairmaster, rebounder
-mini trampoline, rowing, ergometer, row machine, ski machine, stepper machine
-under desk bike, under desk pedals, desk treadmill, walking pad, mini stepper, hand weights
+rowing, ergometer, row machine, ski machine, stepper machine
+under desk bike, under desk pedals, desk treadmill, walking pad, hand weights
 free weights, weights class, ankle weights, medicine ball, battle ropes, wall sits, wall sit
 calf raises, glute bridges, deadlifts, bench press, leg press, leg day, arm day, chest day
 core workout, abs workout, ab workout, home workout, video workout, exercise video, dance video
@@ -227,14 +227,14 @@ contra dancing, swing dancing, salsa class, bachata class, kizomba class, tango 
 ballet class, tap class, jazz class, hip hop class, kathak, kathak class, bharatanatyam, odissi
 dandiya, dandiya raas, garba night, giddha, lavani, lezim, dabke, dabkeh, halay, horon
 sirtaki, kolo dancing, csardas, polka, waltz, siva, haka, tinikling, joget
-zapin, lion dance, dragon dance, square dance class, fan dance, yangko, yangge, plaza dancing
+zapin, lion dance, dragon dance, fan dance, yangko, yangge, plaza dancing
 radio exercises, radio calisthenics, rajio taiso, baduanjin, eight brocades, wing chun, wushu
 kung fu, aikido, kendo, capoeira class, muay thai, krav maga, jiu jitsu, silat, arnis
-kabaddi match, gilli danda, gully cricket, street cricket, net practice, cricket match
+kabaddi match, gilli danda, gully cricket, net practice, cricket match
 hurling training, hurling match, camogie training, gaa training, training session, rugby training
 netball training, hockey training, {soccer|football|basketball|volleyball|netball|hockey|rugby|tennis|badminton
-  cricket|pickleball|squash|padel|golf} {training|practice|match|game|lesson|session}
-padel, squash match, racquetball, racketball, disc golf, frisbee golf, ultimate frisbee, mini golf
+  cricket|pickleball|squash|padel|golf} {training|practice|match|game|session}
+padel, squash match, racquetball, racketball, disc golf, frisbee golf, ultimate frisbee
 crazy golf, driving range, croquet, bocce, boules, lawn bowling, ten pin bowling
 dodgeball, kickball, water polo, waterpolo, sea swimming, sea swim, wild swimming
 open water swim, cold water swim, {sea|river|lake|pool|morning} swim, stand up paddle
@@ -281,7 +281,7 @@ calisthenics, warm up exercises, football match, football practice, football tra
 soccer practice
 {shot|shooting|shoot} (some ){hoops|baskets}, a game of {football|soccer|cricket|basketball|tennis|badminton|golf|squash|rugby|netball
   volleyball|hockey|bowls|pickleball|table tennis|ping pong}
-{3|4|5|6|7|8|9|11} a side (football|soccer|hockey|rugby|netball|game), five a side(s)
+{3|4|5|6|7|8|9|11}-a-side (football|soccer|hockey|rugby|netball|game), five a side(s)
 football, soccer, cricket, basketball, tennis, table tennis, ping pong, badminton, volleyball
 netball, hockey, rugby, baseball, softball, pickleball, handball, lawn bowls, petanque, kabaddi
 lacrosse, shinty, hurling, camogie, kickabout, round of golf, nine holes, 9 holes, 18 holes
@@ -355,6 +355,7 @@ _UNDERWAY_WHOLE: Final = """
 {time|ready} for {a|my} {walk|stroll|swim|jog|run|workout|exercise}
 {on|in the middle of|halfway through} {a|my} {walk|run|hike|stroll|bike ride|workout|swim}
 out {for a walk|on a walk|walking|with the dog}
+{about to|going to|gonna|off to|will|i'll|must|have to} take {the|my} {dog|dogs|pup|kids|grandkids|baby} {out|for a walk|to the park}
 {starting|start|beginning|about to start} {my|a|the} {walk|run|workout|exercise|exercises|swim
   dance|class|yoga|housework|gardening}
 {at|in} the {gym|pool} now, walk now, walk first, walk later, walk time, exercise time, gym time

@@ -45,7 +45,7 @@ ALSO_NOT_FOOD: Final[frozenset[str]] = frozenset(
         pumpkin(s), honey, sugar, olive, ginger, sage, basil, rosemary, peach, cherry, cookie
         biscuit, candy, sweetie, sweeties, sweet, sweets, peanut, pepper, mochi, noodle, waffle
         muffin, cupcake, pickle(s), pickles, bean, beans, nugget, brownie, pudding, olives, apple
-        kiwi(s), mango, plum, dill, clementine, angel food cake, taffy, toffee, caramel, fudge
+        kiwi(s), mango, plum, dill, clementine, doubles, angel food cake, taffy, toffee, caramel, fudge
         dumpling, sausage, crumpet, berry
         # colours, weather, things
         orange, lime, lemon, salmon, chocolate, mint, cream, olive oil, chestnut, coconut
@@ -103,8 +103,6 @@ NOT_FOOD_PHRASES: Final[tuple[str, ...]] = phrases(
     massage oil, fat finger, fat chance, pear shaped, bowl game, super bowl, rice cooker
     potato field, bean field, corn field, cornfield, maize field, rice field, rice paddy
     plum job, sugar daddy
-    plant(ed|ing) {beans|corn|maize|tomatoes|potatoes|yam|yams|cassava|onions|cabbage|rice|carrots
-      peas|okra|pumpkins}
     {buy|bought|sell|sold|sells|selling|buying} {bread|milk|eggs|rice|fish|fruit|vegetables
       tomatoes|meat}
     {peel|peeled|peeling|chop|chopped|wash|washed|cook|cooking|pound|pounding|stir|stirring} {the

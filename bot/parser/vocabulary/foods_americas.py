@@ -7,6 +7,7 @@ from bot.entries import FoodKind
 
 WORDS: Final[Mapping[FoodKind, str]] = {
     FoodKind.STARCH: """
+    doubles
     cheese grits, buttered grits, corn pone, corn pones, johnny cake(s), johnnycake(s)
     journey cake, hoe cake(s), hoecake(s), hush puppy, hush puppies, hushpuppies, spoonbread
     spoon bread, corn muffin(s), biscuits southern, buttermilk biscuit(s), drop biscuit(s)
