@@ -111,7 +111,23 @@ def _felt(page: Page, found: list[Feeling]) -> list[Feeling]:
 def claim(page: Page, feelings: list[Feeling]) -> None:
     """Claim the words of symptoms and what leads into them."""
     for feeling in feelings:
-        page.claim(_led_in(page, feeling.start), _where(page, feeling.end))
+        end = _brought_up(page, feeling.start, feeling.end)
+        page.claim(_led_in(page, feeling.start), _where(page, end))
+
+
+_VOMITED = ("vomit", "throw", "threw", "puk", "chuck", "brought", "bring", "devolv", "spew", "barf")
+_MINE = frozenset("all my his her the la el mi lo todo toda up".split())
+
+
+def _brought_up(page: Page, start: int, end: int) -> int:
+    """Where `my toast` behind `threw up` ends: it is no meal."""
+    if not page.words(start, start + 1)[0].startswith(_VOMITED):
+        return end
+    at = end
+    while page.words(at, at + 1) and page.tokens[at].word in _MINE:
+        at += 1
+    known = at > end and page.words(at, at + 1) and page.tokens[at].word.isalpha()
+    return at + 1 if known else end
 
 
 def _where(page: Page, end: int) -> int:
@@ -119,7 +135,7 @@ def _where(page: Page, end: int) -> int:
     was done, a time that is no reading's."""
     words = page.words(end, end + 3)
     if words[:1] in (["since"], ["desde"]):
-        while words[1:2] and words[1] in _DAYS:
+        while words[1:2] and (words[1] in _DAYS or words[1].isdigit()):
             end, words = end + 1, words[1:]
         return end + 1
     there = len(words) == 3 and words[0] in _AT and words[1] in _THE and words[2] in _PLACES
@@ -127,9 +143,9 @@ def _where(page: Page, end: int) -> int:
 
 
 _DAYS = frozenset(
-    "yesterday last this night morning afternoon evening lunch dinner breakfast monday tuesday wednesday "
-    "thursday friday saturday sunday anoche ayer la el en hoy manana tarde noche antier lunes martes "
-    "miercoles jueves viernes sabado domingo".split()
+    "yesterday last this night morning afternoon evening lunch dinner breakfast monday tuesday "
+    "wednesday thursday friday saturday sunday anoche ayer la el en hoy manana tarde noche antier "
+    "lunes martes miercoles jueves viernes sabado domingo".split()
 )
 _AT = frozenset("on in at by down outside en por".split())
 _THE = frozenset("the my our a la las el los mi".split())

@@ -83,7 +83,7 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
             manos, dedos, piernas, rodillas, cuerpo, pies, voz, canillas, patas
             """,
             """
-            won't stay still, won't keep still, can't keep still, all over the place, won't hold, won't hold me, not holding me, giving way, give way, gave way, giving out, gave out, folding, folded, buckle, buckled, spaghetti, noodles, noodle, rubber, rubbery, gone soft, like water, like lead, like string, like cotton, turned to water, quaver, quavering, weak, wobbled, going from under me, going under me
+            won't stay still, won't keep still, can't keep still, all over the place, won't hold, won't hold me, not holding me, giving way, give way, gave way, giving out, gave out, folding, folded, buckle, buckled, spaghetti, noodles, noodle, rubber, rubbery, gone soft, like water, like lead, like string, like cotton, turned to water, quaver, quavering, weak, wobbled, from under me, from under, out from under me, going from under me, going under me
             se doblan, doblan, doblaron, flaquean, flaqueando, flaquea, aflojaron, aflojan, aflojo, fallan, fallaron, fallando, no me sostienen, no me sostiene, no me aguantan, no me detienen, de trapo, como trapo, de gelatina, como gelatina, de lana, de hule, de mantequilla, bailan, bailando, guangas, guango, guanga, temblequean, temblequeando, tembelequeo
             """,
         ),
@@ -103,7 +103,7 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
         (
             Suggests.LOW,
             "sweat, sweating, sweats, sudor, sudo, sudando",
-            "dropping, dripping, drips, falling, rolling, rolls, anyhow, wet through, like a horse, like rain, like tap, pour, dey pour, dey come out, dey commot, dey rush, rivers, running off me, off me, gota gorda, chorro, mojada, mojado, ensopado, ensopada",
+            "dropping, dripping, drips, falling, rolling, rolls, anyhow, wet through, like a horse, like rain, like tap, well well, no be small, pour, dey pour, dey come out, dey commot, dey rush, rivers, running off me, off me, gota gorda, chorro, mojada, mojado, ensopado, ensopada",
         ),
         (
             Suggests.LOW,
@@ -153,6 +153,16 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
             Suggests.HIGH,
             "eyes, eye, eyesight, vision, sight, vista",
             "gone funny, funny, weird, playing tricks, playing up, going funny, blur blur, gone off, not right, gone queer, manchada, rara, mala de repente, empanando",
+        ),
+        (
+            Suggests.HIGH,
+            "everything, everythings, it all, todo",
+            "blurry, blurred, blury, blurr, blured, fuzzy, hazy, foggy, misty, out of focus, cloudy, double, borroso, doble, nublado, desenfocado",
+        ),
+        (
+            Suggests.LOW,
+            "everything, everythings, world, people, voices, sounds",
+            "far away, distant, miles away, under water, underwater, in slow motion, unreal, like a dream, closing in, moving, tilting",
         ),
         (
             Suggests.HIGH,

@@ -16,7 +16,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
     for level, one, other in (
         (
             Suggests.EMERGENCY,
-            "breath, breathe, breathing, breaths, breathin, breth, breate, brethe, respirar, respiracion, respira, respiro, aire, aliento",
+            "breath, breathe, breathing, breaths, brethe, breathin, breething, respirar, respiracion, respira, respiro, aire, aliento",
             """
             hard, difficult, difficulty, difficulties, trouble, struggle, struggling, struggles, can't, cannot, can not, can hardly, hardly, barely, short, shortness, laboured, labored, fighting for, fighting to, gasping, gasping for, unable
             not able, tight, heavy, catch my, catch her, catch his, catch, problem, problems, shallow, rapid, fast, very fast, too fast, quick, noisy, wheezing, stopped, stopping, hurts, hurting, painful, couldn't, out of, losing my, no breath, short of, cant get, can't get
@@ -27,7 +27,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "chest, chess, breastbone, ribcage, pecho, corazon",
             """
-            pain, pains, painful, paining, hurt, hurts, hurting, hurtin, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, someone on, on fire
+            pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, someone on, on fire
             dolor, dolores, duele, me duele, le duele, dolio, dolia, doliendo, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
             """,
         ),
@@ -51,7 +51,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "arm, arms, leg, one side, left side, right side, half my body, left hand, right hand, brazo, pierna, un lado, lado izquierdo, lado derecho, medio cuerpo",
             """
-            weak, gone weak, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise
+            weak, gone weak, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise, hanging, hanging down, flopping, won't lift, wont lift, won't go up, gone floppy, floppy, drooping
             debil, sin fuerza, no puedo mover, no puede mover, no mueve, no muevo, dormido, dormida, entumido, entumida, adormecido, adormecida, paralizado, paralizada, no siento, no puedo levantar, no siente
             """,
         ),
@@ -62,7 +62,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.EMERGENCY,
-            "breath, breathe, breathes, exhale, mouth, breth, aliento, boca",
+            "breath, breathe, breathes, exhale, mouth, aliento, boca",
             """
             fruity, fruit, acetone, nail varnish, nail polish, nail polish remover, nail varnish remover, pear drops, like pears, like apples, rotten apples, sweet smell, smells sweet, juicy fruit, paint thinner, solvent
             fruta, frutas, acetona, esmalte, quitaesmalte, a manzana, a manzanas, frutal
@@ -100,7 +100,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.HIGH,
-            "thirst, thirsty, thursty, sed, sediento, sedienta, sedientos",
+            "thirst, thirsty, thursty, thristy, sed, sediento, sedienta, sedientos",
             """
             very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too
             mucha, muchisima, demasiada, tanta, no se me quita, no se quita, terrible, todo el tiempo, todo el dia, bastante, horrible, muerto de, muerta de, muriendo de, insaciable
@@ -110,13 +110,13 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.HIGH,
             "vision, sight, eyesight, eyes, eye, seeing, see, words on the, letters, print, page, writing, lines, telly, vista, vision, ojos, veo, ver, letras",
             """
-            blurry, blurred, blurring, blur, blury, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, dancing, jumping about, moving about, running together, blurrier, blurs
+            blurry, blurred, blurring, blury, blurr, blurrd, blured, blur, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, dancing, jumping about, moving about, running together, blurrier, blurs
             borrosa, borroso, borrosos, nublada, nublado, nublados, doble, empanada, no enfoco, distorsionada, turbia
             """,
         ),
         (
             Suggests.HIGH,
-            "belly, stomach, tummy, abdomen, abdominal, gut, guts, stomac, tum, barriga, panza, estomago, abdomen, vientre, guata",
+            "belly, stomach, tummy, abdomen, abdominal, gut, guts, tum, barriga, panza, estomago, abdomen, vientre, guata",
             """
             pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, cramp, cramps, cramping, sore, agony, killing, in knots, tender, stabbing, twisting, griping, biting
             dolor, dolores, duele, me duele, le duele, dolio, dolia, doliendo, calambres, calambre, retorcijones, colicos, colico, punzadas
@@ -132,7 +132,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.LOW,
-            "sweat, sweats, sweating, sweaty, sweatin, sweated, perspiring, perspiration, sudor, sudando, sudores, sudo, sudar",
+            "sweat, sweats, sweating, sweaty, sweated, perspiring, perspiration, sudor, sudando, sudores, sudo, sudar",
             """
             cold, pouring, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
             frio, fria, frios, mucho, a mares, empapado, empapada, a chorros, demasiado, helado, banado, banada, gotas de, de la nada, chorreando
@@ -140,9 +140,9 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.LOW,
-            "head, room, everything, world, vision, cabeza, cuarto, mundo, todo, floor, house, ground, ceiling, walls, bed",
+            "head, heid, room, everything, everythings, world, vision, cabeza, cuarto, mundo, todo, floor, house, ground, ceiling, walls, bed",
             """
-            spinning, spins, swimming, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, floating, floaty, going dark, going black, dizzy
+            spinning, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, floating, floaty, going dark, going black, dizzy
             vueltas, da vueltas, dando vueltas, me da vueltas, gira, girando, mareada, mareado, ligera, se mueve
             """,
         ),
@@ -175,7 +175,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just

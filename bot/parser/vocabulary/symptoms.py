@@ -23,7 +23,7 @@ _SHARED: Final = {
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
         so often|too often|often|more than usual|more than normal|like crazy|like mad|frequently
-        again and again|over and over|every minute|nearly every hour
+        again and again|over and over|again n again|over n over|everytime|every minute|nearly every hour
         every {10|15|20|30|40|45} {min|mins|minutes}}""",
     "him": """{him|her|them|mum|mom|dad|mama|papa|my {wife|husband|mother|father|son|daughter|partner|sister|brother}
         grandma|granny|grandpa|nan}""",
@@ -119,6 +119,8 @@ hyppo attack
 {feel|feeling|feelin|feels|felt|feels like i'm|think i'm|think i am|going|gone|went|having a|had a
   have a|feeling a bit|feel a bit|feeling really|feel really|feeling very|feel very|feel so
   feeling so} low
+{i'm|i am|am|she's|she is|he's|he is|mum is|mom is|dad is} (a bit |very |really |too |still |so |going |running |getting |quite ){low}
+{feel|feels|feeling|felt} like (i'm |i am |im ){floating|flying|on another planet|underwater}, {going to|gonna|will|might} make me {pass out|faint|collapse|black out}
 feel like i'm low, feel like i am low, feel like im low, feels like a low, feels like low sugar
 low symptoms, low signs, symptoms of a low, symptoms of low, signs of a low, signs of low
 low sugar symptoms, low sugar signs, low sugar feeling
@@ -180,7 +182,7 @@ drinking {gallons|litres|liters|buckets|tons|loads of water|so much water|a lot 
   lots of water|water nonstop|water non-stop|water constantly|water all day|water all night
   water all the time|water like crazy|water like a fish|like a fish|pints and pints|too much water
   and drinking}
-drank gallons, drinking {loads|tons|buckets|so much|too much|nonstop|non stop|non-stop|constantly|all day|all night|all the time|like crazy|like mad}
+drank gallons, {bottle after bottle|glass after glass|cup after cup|jug after jug|pint after pint} (of water), drinking {loads|tons|buckets|so much|too much|nonstop|non stop|non-stop|constantly|all day|all night|all the time|like crazy|like mad}
 {drink|drank|drinking|drunk} (a |the |a whole |the whole |whole |half the ){lake|river|well|ocean|sea|reservoir|well dry|tap dry|sea dry|river dry}
 thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going to the toilet
   blurry|headache|weak|passing water|still thirsty}
@@ -248,7 +250,8 @@ hurl up, retching, retched, wretching, dry heaves, dry heaving, heaving my guts,
 {threw|throwing|thrown|puked|puking|heaved|heaving|spewed|spewing|vomited|vomiting|chucked|chucking|coughed|hurled|hurling} {my guts|his guts|her guts|my (whole ){lunch|dinner|breakfast|food|supper|tea|meal|medicine|pills|tablets}} (back ){up|out}
 heaved up, being sick, been sick twice, been sick again, been being sick, was sick twice
 was sick three times, was sick in the night, sick to my stomach, sick in my stomach
-sick to the stomach, sicking up, sicked up, bringing up food, brought up my food
+sick to the stomach, sicking up, sicked up, {brought|bringing|brings|bring} up (all ){my|his|her|the} {breakfast|dinner|supper|tea|meal|pills|tablets|medicine|milk|toast}
+bringing up food, brought up my food
 brought up my lunch, lost my lunch, lost my dinner, lost my breakfast, bringing up everything
 bringing it all up, bringing up bile, vomiting bile, emesis, tossed my cookies, food came back up
 food came up
@@ -304,7 +307,7 @@ fell down and not, found $him on the floor
   and won't move|not answering|and not answering|unconscious}
 not moving, isn't moving, isnt moving, slumped over, slumped in the chair, limp and, gone limp
 went limp, is limp, no pulse, not breathing, isn't breathing, isnt breathing, stopped breathing
-has stopped breathing, stop breathing, turned blue, gone blue, going blue, turning blue
+has stopped breathing, stop breathing, turned blue, gone blue, went blue, going blue, {he|she|face|fingers} {is|looks} blue, turning blue
 lips are blue, lips blue, blue lips, lips turning blue, swooned, conked out, i fell out
 went unconscious, going unconscious, falling unconscious
 {i|he|she|dad|mum} hit the {floor|deck|ground}, lights went out and {i|he|she}
@@ -344,7 +347,7 @@ mixed up and drowsy
 {can't|cannot|can not} {remember|recall} {my name|where i am|who i am|his name|her name
   where he is|where she is}
 {doesn't|does not|not|didn't|can't} {recognise|recognize|recognising|recognizing|know} {me|us
-  anyone|his family|her family}
+  anyone|his family|her family|(his |her |my |the )(own ){daughter|son|wife|husband|kids|children|mother|sister|brother|grandchildren|house}}
 # drowsiness
 (very |so |extremely |really |too |unusually |terribly |getting |more and more |suddenly |
   severely |is |all ){drowsy|drowzy|drousy|drowsey|drozy|drowsyness|drowsiness}
@@ -402,6 +405,8 @@ heartattack, angina {pain|attack|again}, cardiac arrest, elephant on my chest
 pain {down|in|going down|shooting down} {my|the|his|her} {left arm|arm and jaw|jaw|jaw and arm
   right arm}
 pain in my arm and chest, jaw and arm pain, left arm {pain|hurts|aches|is aching}
+tight chested, chest (is ){heaving}, rambling and {makes|making} no sense, rambling {nonsense|and not making sense}, rambling and confused
+(one |the left |the right |left |right )side of {his|her|my|the} {face|mouth|lip|smile} (is |has |looks |hangs |has gone |gone |all ){down|lower|dropped|droopy|drooping|numb|dead|flat|slack|frozen|hanging|stiff|sagging|limp|paralysed|weak|not moving}
 # breathing
 {trouble|truble|troubles|troble|difficulty|difficult|dificulty|problem|problems|hard|struggling
   struggle|struggles|difficulties|hard time|labored|laboured} (with |to |in ){breathing|breath
@@ -493,7 +498,7 @@ me {pego|dio|agarro|entro|vino} {la|una|el|un} {baja|bajada|bajon|palida|temblad
   tiritona|temblar|me tiembla|me tiemblan}
 {me tiemblan|tiemblan} {las manos|las piernas|las rodillas|los brazos}
 me tiembla {el cuerpo|todo|la mano|todo el cuerpo}, manos temblorosas, piernas temblorosas
-con temblores, con temblor, con tembladera, estoy temblando, todo tembloroso, toda temblorosa
+temblor(es) en {las manos|la mano|el cuerpo|las piernas}, tiemblo como (una ){gelatina|hoja|perro}, se me mueve el {piso|suelo}, veo (todo ){negro|oscuro}, se me {fueron|acabaron|van} las fuerzas, no tengo fuerza(s), estoy temblando, todo tembloroso, toda temblorosa
 piernas de gelatina, flojera en las piernas, me fallan las piernas, las piernas no me sostienen
 {sudando|sudorosa|sudoroso|sudor frio|sudores|sudores frios|sudo|sudada|sudado|sude|sudoracion
   sudo frio|sudando frio|sude frio|sudando mucho|sudo mucho|transpirando|transpiracion
@@ -541,12 +546,12 @@ me dio el yeyo, me dio un soponcio, me dio un patatus, chiripiorca, vahido, vahi
 """
 
 _HIGH_SPANISH: Final = """
-{orine y orine|mee y mee|vomite y vomite|tome y tome agua|tomando y tomando agua|beba y beba agua}
+{orine y orine|mee y mee|vomite y vomite|tome y tome agua|tomo y tomo agua|tomando y tomando agua|beba y beba agua}
 se me {nubla|nublo|empana} {todo|el mundo|la mirada}, {me la paso|me la vivo|vivo|ando} en el bano, no salgo del bano
 {mucha|muchisima|demasiada|tanta|bastante|harta|un monton de|una} sed
 {sed|con sed} {todo el dia|toda la noche|todo el tiempo|a cada rato|excesiva|constante|intensa
   insoportable|terrible|horrible|que no se quita|que no se me quita|insaciable|tremenda}
-muerta de sed, muerto de sed, me muero de sed, sedienta, sediento, no se me quita la sed
+me seco de sed, muerta de sed, muerto de sed, me muero de sed, sedienta, sediento, no se me quita la sed
 no me quita la sed, no se me calma la sed, tengo sed todo el tiempo
 no paro de {beber|tomar} (agua), no dejo de {beber|tomar} (agua)
 {bebo|tomo|bebiendo|tomando} {mucha|muchisima|demasiada} agua
@@ -707,7 +712,7 @@ cetoacidosis, cetoacidosis diabetica, ni el agua me {queda|aguanta|cae}
 necesito {una ambulancia|ambulancia}, manden {ambulancia|ayuda|una ambulancia}, es una emergencia
 no me sale {la voz|el habla}, no me salen palabras, me muero, me estoy muriendo, se muere, se esta muriendo, sobredosis, quiero morir, quiero morirme
 matarme, suicidarme, quitarme la vida, {no quiero|ya no quiero} {vivir|seguir viviendo|estar aqui}
-{no tengo|sin} {ganas de vivir|razones para vivir|razon para vivir}, no vale la pena vivir
+{no tengo|sin} {ganas de vivir|razones para vivir|razon para vivir}, no vale la pena vivir, no le veo (el |ningun ){sentido|caso} a {vivir|la vida|seguir}
 {quisiera|quiero|prefiero} estar {muerto|muerta}, mejor {muerto|muerta}, quiero acabar con todo
 dormir y no despertar, {pensando en|pienso en|ganas de} acabar con {esto|todo}, pastillas a proposito, hacerme dano, acabar con mi vida, cortarme las venas, {estarian|estaran} mejor sin mi
 {aliento|boca} (me |le |que )(huele |con olor |oliendo |olor ){a|como a|a pura} {fruta|frutas
@@ -755,9 +760,11 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     air in {my|the|his|her} {tyres|tires|tyre|tire|balloon|ball|wheels}, {not|isn't|won't|doesn't} {answering|answer} {his|her|their|my|the|our} {phone|calls|texts|messages|door|call|emails}
     no (me ){contesta|contestan|responde|responden} {el telefono|el celular|los mensajes|mensajes|llamadas|las llamadas|mis llamadas|mis mensajes}
     {so|and|i|we|ill|i'll|so i|dont want to|don't want to|not going to} {won't|will not|wont|not} wake {him|her|them|up him|mum|dad}, {don't|dont|didn't|didnt} {want to|wanna|like to} wake {him|her|them|mum|dad}
+    {i'm|i am|am} low {carb|risk|fat|income|key|sodium|salt|maintenance|energy|in}
+    {blackout|blackouts} {here|at|since|all|today|now|area|tonight|this}, {there is|there's|theres|have|had|got|national|town} (a |another ){blackout|blackouts} {here|at|since|all|tonight|in|no}
     gasping for {a|an|my|some} {drink|cuppa|tea|cup|coffee|fag|smoke|beer|pint|brew|cigarette|snack|bite}
     {give|gives|gave|giving|given} {me|him|her|us} a heart attack, {nearly|almost} had a heart attack {when|laughing|at|seeing|because|over}
-    {breathe|breath} for laughing, me muero {de|por} {risa|hambre|ganas|sueno|miedo|calor|frio|verguenza|aburrimiento|amor|nervios|curiosidad|un|una|cansancio}
+    me {dio|da} un infarto {la|el|las|los}, {breathe|breath} for laughing, me muero {de|por} {risa|hambre|ganas|sueno|miedo|calor|frio|verguenza|aburrimiento|amor|nervios|curiosidad|un|una|cansancio}
     se muere {de|por} {risa|hambre|ganas|sueno|miedo|calor|frio|verguenza}
     low {fat|carb|carbs|sodium|salt|sugar|calorie|cal|gi|income|battery|price|tide|heat|cost|key
       blow}
