@@ -15,6 +15,7 @@ from bot import __version__, logs, settings
 from bot.mendable import Mendable
 from bot.metrics.meter import Figures
 from bot.metrics.systemd import Notify
+from bot.parser.ready import make_ready
 from bot.settings import Settings
 from bot.wiring import Service
 
@@ -51,6 +52,8 @@ def run(args: argparse.Namespace) -> int:
     if args.listen and not args.webhook:
         raise Mendable("--listen goes with --webhook")
     service = _service(chosen, args)
+    if args.only != "work":
+        make_ready()
     keep_what_is_loaded()
     asyncio.run(_serve(service, chosen, on_terminal=on_terminal))
     return 0
