@@ -36,11 +36,9 @@ class Person:
 
     def typed(self, mg_dl: float) -> float:
         """A limit of mg/dL in the person's unit, as published tables round it."""
-        return (
-            mg_dl
-            if self.unit == "mg/dL"
-            else rounded(float(Decimal(mg_dl) / Decimal("18.0156")), 1)
-        )
+        if self.unit == "mg/dL":
+            return mg_dl
+        return rounded(float(Decimal(mg_dl) / Decimal("18.0156")), 1)
 
     def mg_dl(self, value: float) -> float:
         """A typed value in mg/dL."""
@@ -135,15 +133,8 @@ def pairs(person: Person, told: list[Told]) -> Iterator[Pair]:
             key=lambda one: (one.moment != "before_meal", abs(minutes(meal.at, one.at))),
             default=None,
         )
-        for first, last, off_time in ((90, 150, False), (60, 180, True)):
-            late = [one for one in afters if first <= minutes(meal.at, one.at) <= last]
-            after = min(
-                late,
-                key=lambda one: (one.moment != "after_meal", abs(minutes(meal.at, one.at) - 120)),
-                default=None,
-            )
-            if after is not None:
-                break
+        on_time = _nearest(afters, meal, 90, 150)
+        after = on_time or _nearest(afters, meal, 60, 180)
         befores = [one for one in befores if one is not before]
         afters = [one for one in afters if one is not after]
         if after is None:
@@ -151,7 +142,7 @@ def pairs(person: Person, told: list[Told]) -> Iterator[Pair]:
         elif any(meal.at < other.at < after.at for other in meals):
             status = "ate_again"
         else:
-            status = "off_time" if off_time else "complete" if before else "no_before"
+            status = "off_time" if on_time is None else "complete" if before else "no_before"
         low, high, below = map(person.typed, person.goals)
         yield Pair(
             meal=meal,
@@ -166,6 +157,15 @@ def pairs(person: Person, told: list[Told]) -> Iterator[Pair]:
                 person.typed(70) <= after.value < below if after and after.value else None,
             ),
         )
+
+
+def _nearest(afters: list[Told], meal: Told, first: int, last: int) -> Told | None:
+    """Stated ones first, then the nearest to two hours."""
+    return min(
+        (one for one in afters if first <= minutes(meal.at, one.at) <= last),
+        key=lambda one: (one.moment != "after_meal", abs(minutes(meal.at, one.at) - 120)),
+        default=None,
+    )
 
 
 def prompts(person: Person, told: list[Told], joined: datetime, end: datetime) -> list[Any]:
