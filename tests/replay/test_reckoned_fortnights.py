@@ -29,7 +29,7 @@ FOODS = (
     "rice and beans", "pasta", "lentil soup", "oatmeal", "chicken salad", "fried eggs", "pizza",
     "tortilla with cheese", "couscous", "fish and potatoes",
 )  # fmt: skip
-AFTER_DELAYS = (95, 110, 119, 120, 121, 127, 134, 135, 136, 149, 150, 160, 178)
+AFTER_DELAYS = (60, 89, 90, 95, 110, 119, 120, 121, 127, 134, 135, 136, 149, 150, 151, 160, 180)
 
 
 def somebody(number: int) -> Person:
