@@ -175,6 +175,8 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
                 "que",
                 "cuanto",
                 "cuanta",
+                "cuantos",
+                "cuantas",
             }
         ):
             continue

@@ -436,7 +436,7 @@ ENGLISH = Lexicon(
                "shouldve been", "is wrong it was", "is wrong its", "was wrong its", "was wrong it was",
                "was a typo", "was a mistake", "was supposed to read", "ought to be"),
     that_was=("that was", "that one was", "it was", "that is", "thats", "i meant", "its", "this was",
-              "last one was", "the last one was", "that reading was", "sorry that was",
+              "last one was", "the last one was", "the last one should be", "last one should be", "that one should be", "the last one should say", "that reading was", "sorry that was",
               "my last reading was", "the reading was", "that number was", "no that was",
               "actually that was", "last reading was", "sorry", "that should be", "correction",
               "should be", "it should be", "last was", "that should say", "actually it was", "make that",

@@ -85,7 +85,7 @@ def _patterns(language: str) -> _Patterns:
         after=pattern(f"(?:just |right )?{after}{tail}"),
         long_after=pattern(f"(?:at |a las |about |around )?{long} (?:{after}|{later}|mark|into|since){tail}"),
         at_long=pattern(
-            f"(?:at |@ |a las |a la )(?:the |my |about |around )?{long}(?: (?:reading|test|check|mark|point|number))?{of_meal}"
+            f"(?:at |@ |a las |a la |son las |pasaron las )(?:the |my |about |around )?{long}(?: (?:reading|test|check|mark|point|number))?{of_meal}"
         ),
         bare_long=pattern(
             f"(?:the |my )?{long}(?: (?:reading|test|check|mark|point|number|one|in))?{of_meal}"

@@ -42,7 +42,7 @@ _ALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "|": "1", "s": "5", "b": "
 _TOKEN = re.compile(
     r"""
       (?P<link>(?:https?://|www\.)\S+|[^\s@]{1,64}@[^\s@]{1,255}\.[a-z]{2,}\S*)
-    | (?P<fixed>(?:hb\s?a1c|hba1|a1c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
+    | (?P<fixed>(?:hb\s?a1c|hba1|a1c|a[ -](?:1|one)[ -]c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
     | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
     | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?!\d|:\d))
     | (?P<thousands>(?<![\d.,])\d{1,3},\d{3}(?=\s?(?:steps?|pasos|cals?|kcals?|calories|calorias|m\b|meters|metres))|\d{1,2},\d00(?![\d.,]))
@@ -85,7 +85,7 @@ def tokens(shown: str, plain: str) -> list[Token]:
         if kind in {"ampm", "half"}:
             word = f"{match['half']}m"
         elif kind == "fixed":
-            squeezed = raw.replace(" ", "")
+            squeezed = raw.replace(" ", "").replace("-", "").replace("one", "1")
             word = _FIXED.get(squeezed, squeezed)
         elif kind == "alike":
             found.extend(_mended(match, plain))

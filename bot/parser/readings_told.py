@@ -288,6 +288,8 @@ def _apart(
         return all(shares)
     first, second = values
     between = set(range(first.end, second.start))
+    if not _NOT.isdisjoint(page.words(first.end, second.start)[:2]):
+        return False  # `yesterday's was 142 not 124`
     if between & found.then:
         return True
     if not cues and not any(value.start in given for value in values):
@@ -299,6 +301,9 @@ def _apart(
             and second.start > first.end
         )
     return bool(cues) or any(value.start in given for value in values)
+
+
+_NOT = frozenset({"not", "no", "instead"})
 
 
 def _default(

@@ -136,7 +136,7 @@ SPANISH = Lexicon(
     },
     lead_ins=("comi", "comiendo", "estoy comiendo", "me comi", "tome", "bebi", "tomando", "bebiendo",
               "voy a comer ahora", "empece", "empiezo", "empezando", "me tome", "me estoy comiendo",
-              "comio", "comimos", "como", "acabo de comer", "plato", "mi plato", "en el plato",
+              "comio", "comimos", "como", "acabo de comer", "plato(?= :)", "mi plato", "en el plato",
               "terminando", "termine de comer", "por comer", "tomo", "he comido", "ya comi", "comere ahora",
               "a punto de comer", "tomandome", "comiendome", "se comio", "come"),
     starting=("empezando", "empiezo", "ahora", "comiendo", "empece", "ya", "por empezar", "empieza",

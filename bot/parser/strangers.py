@@ -140,11 +140,11 @@ def _patterns(language: str) -> _Patterns:
         ),
         measured=(
             pattern(
-                rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
+                rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
             ),
             pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
             pattern(rf"{N} (?:% )?{measures}"),
-            pattern(r"\d{2,3} (?:over|sobre) \d{2,3}"),
+            pattern(r"\d{2,3} (?:over|sobre) \d{2,3}|1\d\d con \d\d(?= (?:[.,;!?]|$|y ))"),
             pattern(rf"{N} (?:mmol / mol|bpm|mmhg|° ?[cf]?|degrees(?: [cf])?|celsius|fahrenheit)"),
             pattern(
                 rf"{N} (?:cm|m|ft|feet|foot)(?: \d{{1,2}})? (?:tall|high|height|in height)|\d (?:ft|feet|foot) \d{{1,2}}(?: (?:in|inches))?"
