@@ -80,7 +80,7 @@ async def run(folder: Path, *, kills: int, prompts: int, seed: int = 1) -> Ledge
             await process.wait()
         process = await _serve(server, database)
         writing.cancel()
-        await server.taken(60)
+        await server.taken(600)  # hundreds may wait, and the machine may be busy
         await _quiet(server, folder / "bot.db")
         process.send_signal(signal.SIGTERM)
         await process.wait()
