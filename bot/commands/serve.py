@@ -8,16 +8,17 @@ import os
 import signal
 import sys
 from datetime import datetime, timedelta
-
-from sqlalchemy.engine import make_url
+from typing import TYPE_CHECKING
 
 from bot import __version__, logs, settings
 from bot.mendable import Mendable
-from bot.metrics.meter import Figures
 from bot.metrics.systemd import Notify
 from bot.parser.ready import make_ready
 from bot.settings import Settings
-from bot.wiring import Service
+
+if TYPE_CHECKING:
+    from bot.metrics.meter import Figures
+    from bot.wiring import Service
 
 NAME = "serve"
 HELP = "serve the chats: fetch, answer, remind; ends cleanly on SIGTERM"
@@ -51,9 +52,9 @@ def run(args: argparse.Namespace) -> int:
     logs.set_up("warning" if quietly else chosen.log)
     if args.listen and not args.webhook:
         raise Mendable("--listen goes with --webhook")
-    service = _service(chosen, args)
     if args.only != "work":
         make_ready()
+    service = _service(chosen, args)
     keep_what_is_loaded()
     asyncio.run(_serve(service, chosen, on_terminal=on_terminal))
     return 0
@@ -68,7 +69,11 @@ def keep_what_is_loaded() -> None:
     gc.freeze()
 
 
-def _service(chosen: Settings, args: argparse.Namespace) -> Service:
+def _service(chosen: Settings, args: argparse.Namespace) -> "Service":
+    """The parts, loaded only now: they fill the room that making the word lists has left free
+    (5 MB)."""
+    from bot.wiring import Service  # noqa: PLC0415
+
     if chosen.database.startswith("sqlite"):
         if args.only:
             raise Mendable("--only is for several processes, and those need postgresql://")
@@ -83,7 +88,7 @@ def _service(chosen: Settings, args: argparse.Namespace) -> Service:
     return SharedService(chosen, role=role, webhook=args.webhook, listen=args.listen)
 
 
-async def _serve(service: Service, chosen: Settings, *, on_terminal: bool) -> None:
+async def _serve(service: "Service", chosen: Settings, *, on_terminal: bool) -> None:
     stop, ready = asyncio.Event(), asyncio.Event()
     loop = asyncio.get_running_loop()
     for wanted in (signal.SIGTERM, signal.SIGINT):
@@ -98,7 +103,7 @@ async def _serve(service: Service, chosen: Settings, *, on_terminal: bool) -> No
         systemd.tell("STOPPING=1")
 
 
-async def _run(service: Service, stop: asyncio.Event, ready: asyncio.Event) -> None:
+async def _run(service: "Service", stop: asyncio.Event, ready: asyncio.Event) -> None:
     """Serve until told to stop. Before it serves nothing is under way that is to be waited for,
     and an API that does not answer would be waited for long: it is broken off."""
     serving = asyncio.create_task(service.run(stop, ready=ready))
@@ -114,7 +119,7 @@ async def _run(service: Service, stop: asyncio.Event, ready: asyncio.Event) -> N
 
 
 async def _tell(
-    service: Service,
+    service: "Service",
     chosen: Settings,
     ready: asyncio.Event,
     systemd: Notify,
@@ -130,8 +135,10 @@ async def _tell(
     await systemd.watch(lambda: service.is_stuck)
 
 
-def overview(chosen: Settings, figures: Figures) -> list[str]:
+def overview(chosen: Settings, figures: "Figures") -> list[str]:
     """What a person wants to see when the bot begins: version, database, people, next due."""
+    from sqlalchemy.engine import make_url  # noqa: PLC0415 - loaded long ago where this is shown
+
     people = f"{figures.participants} participant{'s' if figures.participants != 1 else ''}"
     database = make_url(chosen.database).render_as_string(hide_password=True)
     lines = [
