@@ -19,6 +19,7 @@ from bot.parser.moments import Cue
 from bot.parser.page import Page
 from bot.parser.phrases import spelled
 from bot.parser.times import When
+from bot.parser.values import Value
 
 #: How many tokens apart an activity and its length may stand.
 REACH = 20
@@ -288,3 +289,14 @@ def _trimmed(
             break
         end -= 1
     return start, end
+
+
+def perhaps_minutes(value: Value, activities: Told) -> bool:
+    """`gym 45`: a round number right behind an activity may be its length."""
+    if value.unit is not None or value.off_scale is not None or value.decimal:
+        return False
+    behind = any(
+        value.start in {done.end, done.start - 1} and done.minutes is None
+        for done in activities.done
+    )
+    return behind and value.number % 5 == 0 and 10 <= value.number <= 90

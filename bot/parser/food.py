@@ -8,7 +8,7 @@ from functools import cache
 
 from bot.entries import Food, FoodKind
 from bot.parser.languages import LEXICA, gathered, lexica, of_all
-from bot.parser.misspelt import known_words, no_slips
+from bot.parser.misspelt import no_slips
 from bot.parser.numbers import spoken, tokens
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases, spelled
@@ -106,9 +106,7 @@ def _several(page: Page, index: int, language: str) -> Dish | None:
     word = page.tokens[index].word
     if not (page.free(index) and word.endswith("s") and len(word) > SHORTEST):
         return None
-    if word in known_words(language) or not word.isalpha():
-        return None
-    kind = _phrases(language).whole((word[:-1],))
+    kind = _phrases(language).whole((word[:-1],)) if word.isalpha() else None
     if kind is None:
         return None
     return Dish(start=index, end=index + 1, kind=kind, guessed=word[:-1] in ALSO_NOT_FOOD)
@@ -198,3 +196,13 @@ def _unknown(page: Page, covered: set[int], language: str) -> Iterator[str]:
     ]
     if left:
         yield page.text(left[0], left[-1] + 1)
+
+
+@cache
+def _also_not_food() -> frozenset[str]:
+    return frozenset(" ".join(spelled(word)) for word in ALSO_NOT_FOOD)
+
+
+def sure(page: Page, dish: Dish) -> bool:
+    """Whether a food is nothing else (`candy` is a name, too)."""
+    return not dish.guessed and " ".join(page.words(dish.start, dish.end)) not in _also_not_food()

@@ -6,10 +6,10 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from bot.parser.food import Dish, plain_words
+from bot.parser.food import LEFT_OUT, Dish, plain_words
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
-from bot.parser.misspelt import known_words
+from bot.parser.misspelt import known_words, no_slips
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import spelled
 
@@ -127,11 +127,13 @@ _MORE_OF_IT = frozenset("in inside without no of cu ak en sin de avec".split())
 
 def _goes_on(page: Page, index: int, language: str) -> bool:
     """Whether a word there tells more of a dish: `6 szt with onion`, `2 revueltas`, `3 at 8`."""
-    if not page.free(index) or index + 1 >= len(page.tokens):
+    if index + 1 >= len(page.tokens):
         return False
     word, behind = page.tokens[index].word, page.tokens[index + 1].word
     if word == "at":
         return behind[0].isdigit()
+    if not page.free(index):
+        return False
     return word in _MORE_OF_IT or _strange(word, language)
 
 
@@ -197,12 +199,12 @@ def _of_another(page: Page, index: int, starts: dict[int, Dish], language: str) 
         return False
     joins, word = page.tokens[index - 1].word, page.tokens[index + 1].word
     joined = joins in _JOINS and _ends(starts, index - 1)
-    named = _strange(word, language) or word in _food_words(language)
+    named = _strange(word, language) or word in food_words(language)
     return joined and page.free(index + 1) and named
 
 
 @cache
-def _food_words(language: str) -> frozenset[str]:
+def food_words(language: str) -> frozenset[str]:
     """Words of the names of foods that mean nothing else to the reader (`pav` of `misal pav`)."""
     named = {
         token
@@ -227,3 +229,44 @@ _SINGULAR = frozenset(
     "hummus couscous asparagus molasses swiss grits oats greens noodles beans lentils "
     "chips fries lentejas frijoles peas leftovers".split()
 )
+
+
+_HELD_IN = frozenset(
+    "can cans bowl bowls plate plates cup cups glass glasses mug mugs bottle slice slices packet "
+    "tin spoon spoons tbsp portion portions serving servings helping helpings handful scoop scoops "
+    "pint pints ladle ladles carton spoonful spoonfuls plateful bowlful slab wedge taza plato "
+    "vaso".split()
+)
+
+
+def held(page: Page, start: int, end: int, language: str) -> bool:
+    """`half a can of frobble`: what comes in a vessel and has no other meaning is eaten."""
+    words = page.words(start, end)
+    for at in range(start + 1, end - 1):
+        if page.tokens[at].word in {"of", "de"} and page.tokens[at - 1].word in _HELD_IN:
+            known = no_slips(language)
+            behind = words[at + 1 - start :]
+            return len(behind) <= _MOST and all(
+                word.isalpha() and len(word) > 2 and word not in known for word in behind
+            )
+    return False
+
+
+_MOST = 3
+
+
+def without(page: Page, dishes: list[Dish], strange: list[int], last: int) -> bool:
+    """`kota no chips`: what comes without food is food."""
+    return any(
+        page.tokens[dish.start - 1].word in LEFT_OUT and dish.end <= last
+        for dish in dishes
+        if dish.start - 2 in {*strange, *(each.end - 1 for each in dishes)}
+    )
+
+
+def begun_before(page: Page, start: int, begun: int, language: str) -> int:
+    """Where a dish begins that is named by a strange word and what it comes without."""
+    if begun - 2 < start or page.tokens[begun - 1].word not in LEFT_OUT:
+        return begun
+    dish = page.tokens[begun - 2].word
+    return begun - 2 if dish.isalpha() and dish not in no_slips(language) else begun

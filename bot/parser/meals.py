@@ -11,13 +11,13 @@ from functools import cache
 from itertools import islice, takewhile
 
 from bot.entries import MealName
-from bot.parser.food import LEFT_OUT, Dish, amount_words
+from bot.parser import helpings
+from bot.parser.food import LEFT_OUT, Dish, amount_words, sure
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
 from bot.parser.moments import meal_names
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases, spelled
-from bot.parser.vocabulary.foods import ALSO_NOT_FOOD
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -97,7 +97,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:since|until|till|til|by|desde|hasta)(?: (?:my|the|el|la|mi))? {names}(?: time)?"
         ),
         named=pattern(
-            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick) )*(?P<name>{names}|(?:(?<=for )|(?<=my )|(?<=me )|(?<=our )){shy}|{_NO_DRINK}{shy}(?= (?::|was) ))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready|which is|which was|that is))*(?: :| -| =)?"
+            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick|small|proper|simple|school|hospital|canteen|office|pub|church|work|works|packed|family|birthday|sunday|working) )*(?P<name>{names}|(?:(?<=for )|(?<=my )|(?<=me )|(?<=our )){shy}|{_NO_DRINK}{shy}(?= (?::|was) )|(?<!my )(?<!the )bf(?= :))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready|which is|which was|that is))*(?: :| -| =)?"
         ),
         for_name=pattern(
             rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"
@@ -142,6 +142,7 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True))
     for span in list(page.find(patterns.named)):
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
+        name = MealName.BREAKFAST if span["name"] == "bf" else name
         page.claim(span.start, span.end)
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True, strong=True))
     for span in list(page.find(patterns.lead)):
@@ -294,25 +295,22 @@ def judged(
     spoken = spoken_of(page, start, end, language, food_at)
     named = sum(1 for index in range(first, last) if index in food_at)
     surely = any(
-        dish.start <= index < dish.end and _sure(page, dish)
+        dish.start <= index < dish.end and sure(page, dish)
         for dish in dishes
         for index in range(first, last)
     )
     guesses = [dish for dish in dishes if first <= dish.start < last]
-    if guesses and all(dish.guessed for dish in guesses) and last - first > 2 * len(guesses):
+    counted = sum(1 for index in range(first, last) if index in amounts)
+    if (
+        guesses
+        and all(dish.guessed for dish in guesses)
+        and last - first - counted > 2 * len(guesses)
+    ):
         return None
+    surely = surely or helpings.without(page, dishes, strange, last)
     food = known and not spoken and len(strange) <= (1 + named if surely else 0)
+    food = food or (not known and not spoken and helpings.held(page, first, last, language))
     return Piece(start=first, end=last, food=food, known=known, doubtful=known and not food)
-
-
-@cache
-def _also_not_food() -> frozenset[str]:
-    return frozenset(" ".join(spelled(word)) for word in ALSO_NOT_FOOD)
-
-
-def _sure(page: Page, dish: Dish) -> bool:
-    """Whether a food is nothing else (`candy` is a name, too)."""
-    return not dish.guessed and " ".join(page.words(dish.start, dish.end)) not in _also_not_food()
 
 
 #: `it is chicken soup` tells what is eaten.
@@ -322,6 +320,7 @@ _IT_IS = (["it", "is"], ["which", "is"], ["that", "is"], ["it", "was"], ["which"
 def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]) -> bool:
     not_eaten = _not_eaten(language)
     begun = next((index for index in range(start, end) if index in food_at), end)
+    begun = helpings.begun_before(page, start, begun, language)
     without = [index for index in range(begun + 1, end - 1) if page.tokens[index].word in LEFT_OUT]
     return any(
         index not in food_at

@@ -1,17 +1,16 @@
 """The meals of a message: which words, which name, and whether it begins now."""
 
-# ruff: noqa: PLR0917 - a finding needs all of them
+
 # ruff: noqa: SIM905 - word sets read best as one string
 
 from dataclasses import dataclass, field
 from datetime import datetime
 
 from bot.entries import Meal, MealName, Moment
-from bot.parser import meals, times
+from bot.parser import dish_lists, meals, times
 from bot.parser.findings import Findings
-from bot.parser.food import LEFT_OUT, amount_words, kinds_of
+from bot.parser.food import kinds_of
 from bot.parser.meals import Lead
-from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
@@ -36,7 +35,7 @@ class Plate:
 
     def entry(self, page: Page, when: When | None, at: datetime, language: str) -> Meal:
         """The meal with its start."""
-        text = _text(page, self.spans)
+        text = dish_lists.text_of(page, self.spans)
         if when is not None and when.ago != 0 and not times.is_today(when, at):
             ahead = not self.past
             started = times.resolved(when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST)
@@ -50,33 +49,6 @@ class Plate:
         )
 
 
-def _text(page: Page, spans: list[tuple[int, int]]) -> str:
-    """Neighbouring spans with what stands between them, others with a space."""
-    if not spans:
-        return ""
-    parts = [spans[0]]
-    for start, end in spans[1:]:
-        last = _closed(page, *parts[-1])
-        counted = page.words(last, last + 3)
-        if counted[:1] == ["("] and counted[1:2] and counted[1].isdigit() and counted[2:] == [")"]:
-            last += 3  # `tacos (4) and beans`
-        if meals.listed(page, last, start) or page.words(last, start) == ["("]:
-            parts[-1] = (parts[-1][0], end)
-        else:
-            parts.append((start, end))
-    return " ".join(page.text(start, _closed(page, start, end)) for start, end in parts).strip(
-        " .,;:!?-"
-    )
-
-
-def _closed(page: Page, start: int, end: int) -> int:
-    """Where a span ends with the bracket that closes it."""
-    if page.words(end, end + 1) != [")"]:
-        return end
-    words = page.words(start, end)
-    return end + 1 if words.count("(") > words.count(")") else end
-
-
 def plates(page: Page, language: str, found: Findings) -> list[Plate]:
     """Put the meals together, in the order of the text."""
     result: list[Plate] = []
@@ -85,11 +57,11 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
         lead = _lead_before(page, found, start, used)
         led = lead is not None or surely_food(page, language, found, start, end)
         piece = meals.judged(page, start, end, language, found.dishes, found.amounts, led=led)
-        if result and _how_much(page, language, found, result[-1], start, end):
+        if result and dish_lists.how_much(page, language, found, result[-1].spans, start, end):
             result[-1].spans.append((start, end))
             continue
         if result and lead is None and not (piece is not None and piece.food):
-            more = _goes_on(page, language, found, result[-1], start, end)
+            more = dish_lists.goes_on(page, language, found, result[-1].spans, start, end)
             if more is not None:
                 result[-1].spans.append(more)
                 continue
@@ -155,67 +127,6 @@ def _planned(found: Findings, start: int, end: int, first: int) -> bool:
         found.clauses[place] == clause and (place <= first or place < end + 3)
         for place, _ in found.planned
     )
-
-
-def _how_much(
-    page: Page, language: str, found: Findings, plate: Plate, start: int, end: int
-) -> bool:
-    """`pizza, 2 slices`: right behind a plate nothing but its amount."""
-    between = [word for _, word in page.find_words(plate.end, start)]
-    if not plate.spans or between not in ([","], ["("], ["-"]):
-        return False  # `kottu from the shop, half a packet`: the shop is claimed
-    sizes = amount_words(language) | _SHARES | _HOW_BIG
-    words = page.words(start, end)
-    return bool((amount_words(language) | _SHARES) & set(words)) and all(
-        start + at in found.amounts or word in sizes for at, word in enumerate(words)
-    )
-
-
-_SHARES = frozenset("quarter third half thirds".split())
-_HOW_BIG = frozenset(
-    "a an of it only just about around maybe size sized deep heaped level flat full one two".split()
-)
-
-_LONGEST_DISH = 5
-_WITHIN_A_DISH = frozenset("with and of in on the a an some de del con y en la el al".split())
-
-
-def _goes_on(
-    page: Page, language: str, found: Findings, plate: Plate, start: int, end: int
-) -> tuple[int, int] | None:
-    """A list that begins with food is food to its end: what it comes without (`tea, no sugar`),
-    or a dish that nobody has listed (`rice + inun-unan`), right behind a mark."""
-    marks = page.words(plate.end, start)
-    if not plate.spans or not marks or not set(marks) <= {",", "+", "&", "and", "y", "/"}:
-        return None
-    dishes = {at for dish in found.dishes for at in range(dish.start, dish.end)}
-    if page.tokens[start].word in LEFT_OUT:
-        begun = start + 1
-        if end - begun > _LONGEST_DISH or begun not in dishes | {begun - 1, end - 1}:
-            return None
-        return (start, end) if dishes & set(range(begun, end)) else None
-    known = known_words(language)
-    first, last = meals.trimmed(page, start, end, language, dishes, found.amounts, led=False)
-    words = [(at, page.tokens[at].word) for at in range(first, last)]
-    inside = dishes & set(range(first, last))
-    if inside and not meals.spoken_of(page, start, end, language, dishes):
-        known = meals.everyday(language)  # `lemon leaf tea`
-    strange = {
-        at
-        for at, word in words
-        if at not in dishes and word.isalpha() and len(word) > 2 and word not in known
-    }
-    busy = {at for doing in found.doings for at in range(doing.start, doing.end)}
-    fits = all(
-        at in strange | dishes | found.amounts
-        or word in amount_words(language) | _WITHIN_A_DISH
-        or word == "-"
-        or (word in LEFT_OUT and at + 1 in dishes)
-        for at, word in words
-    )
-    if not strange or not fits or len(words) > _LONGEST_DISH or busy & set(range(first, last)):
-        return None
-    return first, last
 
 
 _EATS = frozenset(

@@ -8,7 +8,7 @@ from datetime import datetime
 
 from bot.entries import Ask, Asked, By, Moment, Reading
 from bot.parser import meals, times, timing
-from bot.parser.activities_told import Told
+from bot.parser.activities_told import Told, perhaps_minutes
 from bot.parser.context import MOMENT_OF, Context
 from bot.parser.findings import SMALL, Findings
 from bot.parser.meals_told import Plate
@@ -89,7 +89,7 @@ def told(
     """Judge the values, give each its moment and its time."""
     if not values:
         return _clock_or_value(found, given, values)
-    lengths = [value for value in values if _perhaps_minutes(value, activities)]
+    lengths = [value for value in values if perhaps_minutes(value, activities)]
     if lengths and len(lengths) < len(values):  # `aqua fit 45, 118 after`
         rest = [value for value in values if value not in lengths]
         result = told(page, context, found, rest, given, plates, activities)
@@ -104,7 +104,7 @@ def told(
     if moments == [Moment.UNSTATED] and not (plates or activities.done or given):
         if _unexplained(page, context, found, lone):
             return Readings(ask=Ask.MEANING)
-    if len(values) == 1 and not found.cues and _perhaps_minutes(lone, activities):
+    if len(values) == 1 and not found.cues and perhaps_minutes(lone, activities):
         return Readings(ask=Ask.VALUE, numbers=(lone.number,))
     whens = [given.get(value.start) for value in values]
     days = timing.days_apart(whens)
@@ -131,17 +131,6 @@ def told(
             result.entries.append((value.start, _reading(value, judged, moment, taken)))
     result.ask = Ask.UNIT if Ask.UNIT in asks else asks[0] if asks else None
     return result
-
-
-def _perhaps_minutes(value: Value, activities: Told) -> bool:
-    """`gym 45`: a round number right behind an activity may be its length."""
-    if value.unit is not None or value.off_scale is not None or value.decimal:
-        return False
-    behind = any(
-        value.start in {done.end, done.start - 1} and done.minutes is None
-        for done in activities.done
-    )
-    return behind and value.number % 5 == 0 and 10 <= value.number <= 90
 
 
 def _unexplained(page: Page, context: Context, found: Findings, value: Value) -> bool:

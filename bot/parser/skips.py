@@ -219,6 +219,9 @@ def _several(strips: str) -> re.Pattern[str]:
     )
 
 
+_STRIP_WORDS = frozenset("strip strips tiras tirillas".split())
+
+
 def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
     """Claim a number of strips."""
     patterns = _patterns(language)
@@ -240,6 +243,14 @@ def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
             }:
                 page.claim(span.start, span.end)
                 continue
+            words = page.words(span.start, span.end)
+            if (
+                span.start
+                and words[1:2] == [","]
+                and len(words) == 3
+                and words[0] not in _STRIP_WORDS
+            ):
+                continue  # `koshari medium box, 122`
             if page.words(span.end, span.end + 1) == ["of"]:
                 continue  # `three strips of bacon`
             page.claim(span.start, span.end)

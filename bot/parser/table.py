@@ -39,6 +39,7 @@ def _behind(language: str) -> re.Pattern[str]:
         rf"|(?:that |which |que )?(?:{people}|(?:my|the|our|mi) [a-z]+) {cooked}(?: (?:it|for (?:me|us)|me|us))?"
         rf"|shared (?:it )?(?:with|w|wi|between) (?:{people}|my [a-z]+|us|a [a-z]+)"
         rf"|(?:(?:while|whilst|when|mientras) )?(?:i |we |im )?(?:was |were )?(?:watching|listening|chatting|scrolling|waiting|viendo|mirando)(?: (?!before |after |b4 |pre |post |and |then |now )[a-z]+){{0,4}}"
+        rf"|(?:night|day|tuesday|friday|monday|wednesday|thursday|saturday)(?= [!.,:;])"
         rf"|to break (?:my|the|our) fast|out of hunger){_ENDS}"
     )
 
@@ -64,7 +65,7 @@ def _ahead_words(language: str) -> frozenset[str]:
 
 
 _BEHIND_WORDS = frozenset(
-    "at from in by en de del out made cooked brought prepared baked fixed sent gave fried hizo preparo "
+    "night day tuesday friday monday wednesday thursday saturday at from in by en de del out made cooked brought prepared baked fixed sent gave fried hizo preparo "
     "trajo shared watching listening chatting scrolling waiting viendo mirando break".split()
 )
 
@@ -76,6 +77,8 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
     words = {token.word for token in page.tokens}
     starts = {start for start, _ in dishes}
     food_at = {index for start, end in dishes for index in range(start, end)}
+    if not _LEAVING.isdisjoint(words):
+        _claim_left(page, food_at)
     if not _BEHIND_WORDS.isdisjoint(words):
         for span in list(page.find(_behind(language))):
             eaten = food_at & set(range(span.start, span.end))
@@ -91,6 +94,21 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
 
 #: `at the braai`, `at the picnic`: dishes by name, and yet where one ate.
 _PLACES = frozenset({*EATING_PLACES, *OCCASIONS})
+_LEFT = pattern(
+    r"(?:(?:but|and|i|we|pero|y) )*(?:did not|didnt|dint|havent|no) (?:eat|drink|have|touch|want|comi|tome"
+    r"|probe)(?: (?:the|my|any|all|much|el|la|los|las))* (?P<food>[a-z]+)(?= [.,;!)]| $)"
+)
+_LEAVING = frozenset("eat drink have touch want comi tome probe".split())
+
+
+def _claim_left(page: Page, food_at: set[int]) -> None:
+    """`didn't eat the cake, just salad`: what was left is not eaten, where anything else was."""
+    for span in list(page.find(_LEFT)):
+        inside = set(range(span.start, span.end))
+        if food_at & inside and food_at - inside:
+            page.claim(span.start, span.end)
+
+
 _REACH = 4
 
 
