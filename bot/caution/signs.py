@@ -12,8 +12,6 @@ hyperglycaemic crises, doi 10.2337/dci24-0032.
 import re
 import unicodedata
 
-from rapidfuzz import fuzz, process
-
 from bot.entries import Suggests, Symptom
 
 #: English and Spanish, without accents.
@@ -84,6 +82,8 @@ def may_mean_ketones(symptom: Symptom) -> bool:
 
 
 def _likeness(word: str, among: tuple[str, ...]) -> float:
+    from rapidfuzz import fuzz, process  # noqa: PLC0415 - 3 MB, for a high symptom only
+
     return process.extractOne(word, among, scorer=fuzz.ratio)[1]
 
 

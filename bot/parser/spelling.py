@@ -1,16 +1,13 @@
 """Which known word was meant by a word that is in no list? One slip of the finger away, or none.
 
 Every known word is filed under itself with each letter left out in turn, so that a look-up costs
-the length of the word, not that of the list; rapidfuzz (MIT licence) measures what it finds. What
-is filed is a number a place, made of the letters' hash and the word's own number: a dictionary of
-the letters would be twenty times as large.
+the length of the word, not that of the list. What is filed is a number a place, made of the
+letters' hash and the word's own number: a dictionary of the letters would be twenty times as large.
 """
 
 from array import array
 from bisect import bisect_left
 from collections.abc import Iterable, Iterator
-
-from rapidfuzz.distance import OSA
 
 #: Shorter words have too many neighbours.
 SHORTEST = 5
@@ -44,7 +41,7 @@ class Spelling:
             return None
         for rest in _rests(word):
             for near in self._filed_under(rest):
-                if near[0] == word[0] and OSA.distance(near, word, score_cutoff=1) == 1:
+                if near[0] == word[0] and one_slip(near, word):
                     return near
         return None
 
@@ -55,6 +52,21 @@ class Spelling:
         while at < len(self._filed) and self._filed[at] - place <= _NUMBER:
             yield self._wanted[self._filed[at] & _NUMBER]
             at += 1
+
+
+def one_slip(meant: str, typed: str) -> bool:
+    """Whether one letter was left out, put in or taken for another, or two changed places."""
+    if meant == typed:
+        return False
+    at = next((at for at, (one, other) in enumerate(zip(meant, typed)) if one != other), None)  # noqa: B905
+    if at is None:  # the one begins the other
+        return abs(len(meant) - len(typed)) == 1
+    rest, other = meant[at:], typed[at:]
+    return (
+        rest[1:] in (other, other[1:])
+        or rest == other[1:]
+        or (rest[:2] == other[1::-1] and rest[2:] == other[2:])
+    )
 
 
 def _rests(word: str) -> tuple[str, ...]:

@@ -11,7 +11,7 @@ from rapidfuzz.distance import OSA
 from bot.parser.graph import Node, graph, spelled, words_in
 from bot.parser.languages import LEXICA
 from bot.parser.phrases import Phrases
-from bot.parser.spelling import Spelling
+from bot.parser.spelling import Spelling, one_slip
 from bot.parser.vocabulary import Block
 
 WORDS = st.sampled_from(["a", "b", "tea", "can't", "non-stop", "7 up", "no sugar"])
@@ -83,6 +83,11 @@ class TestPhrases:
 
 
 class TestSpelling:
+    @given(st.text("abc", max_size=6), st.text("abc", max_size=6))
+    def test_a_slip_is_a_distance_of_one(self, meant: str, typed: str) -> None:
+        """rapidfuzz's optimal string alignment distance."""
+        assert one_slip(meant, typed) is (OSA.distance(meant, typed) == 1)
+
     @given(st.lists(st.text("abc", min_size=5, max_size=7), max_size=8), st.text("abc", min_size=5))
     def test_finds_what_a_search_through_all_words_finds(
         self, wanted: list[str], word: str
