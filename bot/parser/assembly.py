@@ -54,6 +54,10 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     places += [(done.start, done.end) for done in activities.done]
     places += [(stranger.start, stranger.end) for stranger in found.strangers]
     given = timing.shared_out(found.whens, places, found.clauses)
+    to_come = [
+        (plate.start, plate.end) for plate in plates if plate.start not in given and not plate.past
+    ]
+    given |= timing.shared_out(found.ahead, to_come, found.clauses)
     readings = readings_told.told(page, context, found, values, given, plates, activities)
     sheet.others = sheet.others or others
     sheet.entries += readings.entries

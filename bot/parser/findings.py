@@ -53,6 +53,7 @@ class Findings:
     doings: list[activity.Doing] = field(default_factory=list)
     cues: list[moments.Cue] = field(default_factory=list)
     whens: list[times.When] = field(default_factory=list)
+    ahead: list[times.When] = field(default_factory=list)
     measures: list[activity.Measure] = field(default_factory=list)
     amounts: set[int] = field(default_factory=set)
     values: list[Value] = field(default_factory=list)
@@ -169,6 +170,7 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     all_found.subjects.pass_over(activity.tokens_of(all_found.doings))
     _objects(page, all_found)
     if not all_found.doings and not any(m.minutes is None for m in all_found.measures):
+        all_found.ahead = times.find_ahead(page, language)
         all_found.cues += moments.find_long(page, language)
         all_found.cues.sort(key=lambda cue: cue.start)
         all_found.measures = [m for m in all_found.measures if not page.any_taken(m.start, m.end)]

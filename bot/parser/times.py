@@ -46,7 +46,7 @@ class Day(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class When:
-    """A time as written. `ago` in minutes, or an hour with or without a day; a day alone is vague."""
+    """A time as written. `ago` in minutes (below 0 what lies ahead), or an hour with or without a day; a day alone is vague."""
 
     start: int
     end: int
@@ -74,6 +74,7 @@ class When:
 @dataclass(frozen=True, slots=True)
 class _Patterns:
     ago: tuple[re.Pattern[str], ...]
+    ahead: re.Pattern[str]
     span: re.Pattern[str]
     now: re.Pattern[str]
     worded: re.Pattern[str]
@@ -124,6 +125,9 @@ def _patterns(language: str) -> _Patterns:
         ago=(
             pattern(f"{long} {ago_after}"),
             pattern(f"{ago_before} {long}"),
+        ),
+        ahead=pattern(
+            rf"(?:in|en|dentro de) (?:about |around |like )?(?:{long}|(?P<bare>\d{{1,2}}){ending})"
         ),
         span=pattern(
             r"(?:from|between|de|entre)(?: las| la)? (?P<from>[01]?\d|2[0-3])(?:[:.](?P<from_minute>[0-5]\d))?(?: (?:am|pm))?"
@@ -186,6 +190,17 @@ def find(page: Page, language: str) -> list[When]:
         page.claim(span.start, span.end)
     found.sort(key=lambda when: when.start)
     return _with_days(page, found, patterns, language)
+
+
+def find_ahead(page: Page, language: str) -> list[When]:
+    """Claim `in 10 min`, up to an hour ahead: only a meal may begin then."""
+    found = []
+    for span in list(page.find(_patterns(language).ahead)):
+        minutes = float(span["bare"]) if span["bare"] else minutes_of(span.match)
+        if minutes <= AHEAD / timedelta(minutes=1):
+            page.claim(span.start, span.end)
+            found.append(When(start=span.start, end=span.end, ago=-minutes))
+    return found
 
 
 def find_now(page: Page, language: str) -> list[When]:
