@@ -91,7 +91,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     subjects = Subjects(page, language, context.by)
     clauses = _clauses(page)
     symptoms.claim(page, feelings)
-    wish = requests.pregnancy(page, language)
+    wish = requests.pregnancy(page, language, context.by)
     wishes = medicine.find(page, language) + ([wish] if wish else [])
     if not feelings:  # `she passed out, what do I do`
         wishes += requests.in_clauses(page, language)

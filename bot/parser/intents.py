@@ -39,7 +39,7 @@ class Rule:
 
 #: Where a number has to say of what it is the number: `in 10` is looked at elsewhere.
 _UNITED = frozenset({What.LATER, What.RECORD, What.SUMMARY, What.HELP, What.GOALS})
-_UNITS = frozenset({"minutes", "span", "day", "week"})
+_UNITS = frozenset({"minutes", "span", "day", "week", "value", "mine"})
 
 
 def _rule(what: What, need: str, may: str = "", setting: str | None = None) -> Rule:
@@ -53,9 +53,10 @@ def _exact(what: What, word: str) -> Rule:
 
 #: In the order in which they are tried: the narrower before the wider.
 RULES = (
-    _rule(What.NEXT_STEP, "next_said", "stepping see asks step_done"),  # before `sigue`
+    _rule(What.NEXT_STEP, "next_said", "stepping see asks step_done number"),  # before `sigue`
     # a time of rest, before `stop`
     _rule(What.RESUME, "resume_said", "contact away returned ready start again program allowed"),
+    _rule(What.RESUME, "ready again", "start contact returned"),
     _rule(What.RESUME, "returned away", "start again ready contact"),
     _rule(What.RESUME, "returned ready", "start again contact"),
     _rule(What.RESUME, "start again", "contact ready allowed program returned away"),
@@ -105,13 +106,14 @@ RULES = (
     _rule(What.GOALS, "asks ideal occasion", "value"),
     _rule(What.SUMMARY, "fare", "week see summary_said"),
     _rule(What.SUMMARY, "summary_said", "week see hand asks day value clinic"),
+    _rule(What.SUMMARY, "extreme value", "week see asks day mine"),
     _rule(What.RECORD, "record_said", "see hand asks clinic day mine value data number"),
     _rule(What.RECORD, "mine", "see hand clinic day asks number"),
     _rule(What.RECORD, "logged", "see day number value occasion"),
     _rule(What.RECORD, "see clinic", "mine data hand value day"),
     # how the bot is set up
     _rule(What.SETTINGS, "tongue", "speak", "language"),
-    _rule(What.SETTINGS, "settings_said", "change setting hours number see clock", "other"),
+    _rule(What.SETTINGS, "settings_said", "change setting hours number see clock span day", "other"),
     _rule(What.SETTINGS, "changing setting", "change hours number see unit_name contact clock span day", "other"),
     _rule(What.SETTINGS, "changing unit_name", "change setting", "other"),
     _rule(What.SETTINGS, "change unit_name", "setting meter", "other"),

@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import What
+from bot.parser import food
 from bot.parser.advice import may_open, sentences, wish
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Span, pattern
 from bot.parser.requests import Wish
 
 
@@ -50,7 +51,8 @@ def find(page: Page, language: str) -> list[Wish]:
     if swapped := _swapped(page):
         return swapped
     if not drugs and not doses:
-        return []
+        span = page.first(_MAY_I_DOUBLE)
+        return [wish(page, span.start, span.end, What.MEDICINE_ADVICE)] if span else []
     found = []
     for start, end, question in sentences(page):
         here = [span for span in (*drugs, *doses) if start <= span.start < end]
@@ -85,18 +87,25 @@ def find(page: Page, language: str) -> list[Wish]:
             found.append(wish(page, begin, end, What.MEDICINE_ADVICE))
         elif (
             any(
-                start <= span.start < end
+                start <= span.start < end and not _of_food(page, span, drugs, language)
                 for sought in (patterns.wrong, patterns.mistaken)
                 for span in page.find(sought)
             )
-            and any(start <= span.start < end for span in page.find(patterns.taken))
+            and any(
+                start <= span.start < end
+                for sought in (patterns.taken, _IN_THE_PAST)
+                for span in page.find(sought)
+            )
             and not re.search(
                 " (?:a|per|every|each|x) (?:day|week)| daily|al dia",
                 f" {' '.join(page.words(start, end))}",
             )
         ):
             begin = min(
-                span.start for span in page.find(patterns.taken) if start <= span.start < end
+                span.start
+                for sought in (patterns.taken, _IN_THE_PAST)
+                for span in page.find(sought)
+                if start <= span.start < end
             )
             told = max(
                 (span.end for span in page.find(patterns.wrong) if start <= span.start < end),
@@ -117,6 +126,8 @@ def find(page: Page, language: str) -> list[Wish]:
             found.append(wish(page, begin, last, What.WRONG_DOSE))
             for span in list(page.find(_AND_NOW)):
                 page.claim(span.start, span.end)  # what to do is asked of that
+    if not found and drugs and (span := page.first(_IT_TWICE)) is not None:
+        found.append(wish(page, span.start, span.end, What.WRONG_DOSE))
     return found
 
 
@@ -144,8 +155,13 @@ def _swapped(page: Page) -> list[Wish]:
     return [wish(page, span.start, span.end, What.WRONG_DOSE)] if span else []
 
 
+#: `took it twice! the metformin`: in another sentence than the drug.
+_IT_TWICE = pattern(
+    r"(?:took|taken|injected|swallowed) (?:it |them |the lot )?(?:twice|2 times|too much|too many|double|again by mistake)(?= (?:[.,;!?]|today|by|this|tonight|in|$)| $)"
+)
+_MAY_I_DOUBLE = pattern(r"(?:should|can|shall|may|must|could) i (?:double up|double it|up it)")
 _IN_THE_PAST = pattern(
-    r"(?:took|injected|doubled|overdosed|swallowed|jabbed|mixed up|(?:gave|given) (?:myself|him|her)|(?:have|has|ive|hes|shes) (?:taken|had|done|injected)"
+    r"(?:took|injected|doubled|overdosed|swallowed|jabbed|mixed up|(?:gave|given) (?:myself|him|her|them|mum|mom|mama|dad|papa|nan|gran|granny|grandma|grandpa|my (?:mum|mom|mother|dad|father|wife|husband|nan|gran))|(?:have|has|ive|hes|shes) (?:taken|had|done|injected)"
     r"|(?:me |se )?(?:tome|puse|inyecte|aplique|tomo|puso|inyecto|aplico)|me equivoque|se equivoco)"
 )
 
@@ -164,7 +180,7 @@ def _already_wrong(page: Page, patterns: _Patterns, start: int, end: int) -> boo
 
 
 _AND_NOW = pattern(
-    r"what (?:do|should|shall|must|can|to) (?:i |we )?do|what now|que (?:hago|debo hacer|hacemos)|is (?:that|it|this) (?:ok|okay|bad|a problem|dangerous)"
+    r"what (?:do|should|shall|must|can|to) (?:i |we )?do|what now|que (?:hago|debo hacer|hacemos)|is (?:that|it|this) (?:ok|okay|bad|a problem|dangerous|right|correct|normal|safe)"
 )
 
 
@@ -179,6 +195,16 @@ def _until_mark(page: Page, start: int, end: int) -> int:
         if page.tokens[index].word == ",":
             return index
     return end
+
+
+def _of_food(page: Page, wrong: Span, drugs: list[Span], language: str) -> bool:
+    """Whether it is said of food: `too many chips`."""
+    if wrong.match[0] not in {"too many", "too much"} or any(
+        drug.start == wrong.end for drug in drugs
+    ):
+        return False
+    dishes = food.find(Page(page.shown, page.tokens), language)
+    return any(dish.start == wrong.end for dish in dishes)
 
 
 #: What only insulin is counted in.

@@ -10,7 +10,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from bot.entries import Request, What
+from bot.entries import By, Request, What
 from bot.parser import intents
 from bot.parser.durations import NUMBER, duration, minutes_of
 from bot.parser.intents import Rule
@@ -194,10 +194,18 @@ def _zone(page: Page, match: re.Match[str], language: str) -> Request | None:
     return Request(what=What.SETTINGS, setting="zone", setting_value=text)
 
 
-def pregnancy(page: Page, language: str) -> Wish | None:
-    """`I'm pregnant`."""
+_SHE = frozenset({"she", "shes", "her", "wife", "daughter", "ella", "esposa", "hija", "mujer"})
+
+
+def pregnancy(page: Page, language: str, by: By) -> Wish | None:
+    """`I'm pregnant`; by a helper's hand `she's pregnant`."""
     patterns = _patterns(language)
-    if (span := page.first(patterns.pregnant)) is None or page.first(patterns.not_pregnant):
+    if (span := page.first(patterns.pregnant)) is None:
+        return None
+    denied = page.first(patterns.not_pregnant)
+    if denied is not None and not (
+        by is By.HELPER and page.words(denied.start, denied.end)[0] in _SHE
+    ):
         return None
     start = max(span.start - 5, 0)
     for index in range(start, span.end):

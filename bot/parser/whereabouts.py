@@ -26,9 +26,9 @@ from bot.parser.vocabulary.whereabouts import (
 #: Longer messages tell more than where one is.
 LONGEST = 12
 
-_LEAD = r"(?:(?:sorry|oh|ah|um|hi|hello|well|so|but|oops|hey|lol|pls|please|perdon|disculpa|disculpe|lo siento|ay|uy|hola|pues|es que|because|cos|cuz|bc|porque|no|nah|nope|,|\.|!) )*"
+_LEAD = r"(?:(?:sorry|oh|ah|um|sir|madam|maam|doc|doctor|nurse|dear|bro|sis|mate|ma|hi|hello|well|so|but|oops|hey|lol|pls|please|perdon|disculpa|disculpe|lo siento|ay|uy|hola|pues|es que|because|cos|cuz|bc|porque|no|nah|nope|,|\.|!) )*"
 _TAIL = r"(?: (?:sorry|now|rn|right now|just now|at the moment|atm|today|again|lol|thanks|pls|please|abeg|o|oo|po|muna|lah|la|eh|perdon|gracias|ahora|ahorita|hoy|todavia|,|\.|!))*"
-_SELF = r"(?:i am|im|i was|i is|am|we are|we were|were|i dey|we dey|me dey|mi deh|mi a|ah|i|we|me|still|just|only|currently|stuck|busy|out|dey|sitting|standing|lying|lost|estoy|estamos|toy|ando|andamos|voy|vamos|sigo|vengo|yo|aun|todavia|ya|ahora|ahorita|aqui|aca|right now|here)"
+_SELF = r"(?:i am|im|i was|i is|am|we are|we were|were|i dey|we dey|me dey|mi deh|mi|mi a|ah|i|we|me|still|just|only|currently|stuck|busy|out|dey|sitting|standing|lying|lost|estoy|estamos|toy|ando|andamos|voy|vamos|sigo|vengo|yo|aun|todavia|ya|ahora|ahorita|aqui|aca|right now|here)"
 _THEM = r"(?:he is|she is|hes|shes|they are|theyre|he|she|they|mum|mom|mummy|mama|dad|daddy|papa|nan|gran|granny|grandma|grandpa|is|was|ella|el|mi mama|mi papa|esta|anda|sigue|va|viene|already|just|ya|my (?:mum|mom|mother|dad|father|husband|wife|son|daughter|nan|gran|grandma|grandpa))"
 
 
@@ -39,13 +39,13 @@ def _told(by: By) -> re.Pattern[str]:
     outage = either(tuple(" ".join(spelled(each)) for each in OUTAGES))
     return re.compile(
         rf"{_LEAD}(?P<why>(?P<who>(?:{who} )*)(?:"
-        rf"(?P<at>in|at|on|inside|with|by|outside|near|dey for|dey inside|dey|en|con|por) (?P<place>.+?)"
+        rf"(?P<at>in|at|on|inside|with|by|outside|near|dey for|dey inside|dey|deh a|deh pon|deh inna|en|con|por) (?P<place>.+?)"
         rf"|(?P<doing>[a-z]{{2,}}(?:ing|in|ando|iendo|andome|iendome))(?P<more>(?: .+?)?)"
         rf"|(?:tried (?:\d+ times |twice |again )?(?:but )?)?(?P<kept>{kept})(?: (?:to do it|to test|here|at|in|with|on|en|con|till|until|hasta|cooking|working) .+?)?"
         rf"|(?P<outage>{outage})(?: .+?)?"
-        rf"|(?P<left>(?:ive |have |he |she |we )*(?:left|forgot) (?:it|mine|the thing|that thing|everything|all of it|my (?:bag|purse|stuff|things|handbag|backpack)) (?:at|in|on|with|behind|back|upstairs|downstairs|home|to bring)(?: .+?)?)"
+        rf"|(?P<left>(?:ive |have |he |she |we )*(?:left|forgot) (?:it|mine|the thing|that thing|everything|all of it|my (?:bag|purse|stuff|things|handbag|backpack)) (?:at|in|on|with|behind|back|upstairs|downstairs|home|to bring)(?: .+?)?|(?:i |we |he |she )?(?:forgot|left) (?:my|her|his|the) (?:bag|purse|handbag|backpack|stuff|things)(?: .+?)?|(?:i |we |he |she )?(?:dont|didnt|do not|did not|havent|doesnt) (?:have|got|get|bring|brought) (?:it|mine|anything|them|nothing|my things|my stuff)(?: (?:with|on|here|along).*?)?)"
         rf"|(?P<here>(?:my|the|our) [a-z]+(?: [a-z]+)? (?:is|are) (?:here|around|watching|with me|visiting|looking|over|round|on the phone|waiting)(?: .+?)?)"
-        rf"|(?P<dejado>(?:lo|la|todo) (?:deje|olvide|tengo) en .+?)"
+        rf"|(?P<dejado>(?:lo |la |todo )?(?:deje|olvide|tengo)(?: todo| mis cosas| mi bolsa)? en .+?)"
         rf")){_TAIL}"
     )
 
@@ -66,7 +66,9 @@ def find(page: Page, words: str, language: str, by: By) -> tuple[int, int] | Non
     match = _told(by).fullmatch(words)
     if match is None or not _keeps(match):
         return None
-    if match["outage"] is None and match["kept"] is None and _eats_or_moves(page, language):
+    place = (match["place"] or "").split()
+    sure = match["outage"] or match["kept"] or not PLACES.isdisjoint(place[-1:])
+    if not sure and _eats_or_moves(page, language):
         return None
     return match.span("why")
 
@@ -81,6 +83,8 @@ def _keeps(match: re.Match[str]) -> bool:
             return False
         return doing in DOING or (bool(match["who"]) and doing not in _NO_GERUNDS)
     place = match["place"].split()
+    if place[-1] in PLACES:
+        return True
     if place[0] in NO_PLACES or (place[0] in _THE and place[1:2] and place[1] in NO_PLACES):
         return False
     known = not PLACES.isdisjoint(

@@ -13,7 +13,7 @@ from bot.parser.vocabulary import Block
 
 _BLOCKS: Final[Mapping[str, str]] = {
     "glue": """
-        wit, wid, widout, inna, di, dem, fi, mi, dis, dat, po, ma, mah, nga, ba, lah, leh, abeg, eh, ne, na, hen, pet, luv, duck, miss, nurse, doctor, doc, pls po, i, i'm, im, i am, i'd, i'll, i've, me, my, mine, myself, you, u, ya, you're, your, ur, we
+        ah, wit, wid, widout, inna, di, dem, fi, mi, dis, dat, po, ma, mah, nga, ba, lah, leh, abeg, eh, ne, na, hen, pet, luv, duck, miss, nurse, doctor, doc, pls po, i, i'm, im, i am, i'd, i'll, i've, me, my, mine, myself, you, u, ya, you're, your, ur, we
         we're, us, our, it, its, it's, this, that, that's, these, those, them, the, a, an, of, on, in
         to, for, with, from, at, about, by, and, n, or, so, then, just, please, pls, plz, plez
         pleas, kindly, thanks, thank you, thx, cheers, hi, hey, hello, hiya, ok, okay, oh, well
@@ -110,17 +110,17 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "summary_said": """
         summary, sumary, summery, summaries, weekly summary, digest, overview, recap, recap of, round up, roundup
         report, weekly report, week report, chart, charts, graph, graphs, plot, stats, statistics, progress
-        average, averages, trend, trends, sum up, results, outcome, performance, summarise, summarize, picture of my week
+        {how many|how often} {readings|tests|checks|numbers|times} {have i|did i} {done|sent|logged|taken|got|do|send|log|tested|test}, average, averages, trend, trends, sum up, results, outcome, performance, summarise, summarize, picture of my week
         update on my week, highlights, my week, weekly, report card, scorecard, mean
         """,
     "week_word": "this week, week",
     "week": """
         week, weekly, this week, last week, past week, week's, weeks, month, the week, seven days, 7 days, days, past, last
-        so far, today, recently, lately, fortnight, since i started, until now, up to now, numbers, sugars, sugar, readings
+        so far, overnight, today, recently, lately, fortnight, since i started, until now, up to now, numbers, sugars, sugar, readings
         """,
     "fare": """
         how {did|do|does|is|are|was|were|has|have} my {sugar|sugars|glucose|numbers|readings|blood sugar|levels|level|results} {do|done|doing|go|going|look|looking|been|get on|behave|fare|come out|coming along}, how my {sugar|sugars|numbers} {doing|dey|de do|go}, how i dey do, how i dey go
-        how am i doing, how'm i doing, how have i done, how have i been doing, how have i been, how did i do, how did i get on
+        what did my {sugar|sugars|glucose} do, how am i doing, how'm i doing, how have i done, how have i been doing, how have i been, how did i do, how did i get on
         how am i getting on, how am i going, how am i progressing, how am i coming along, how'd i do, howd i do
         how well am i doing, how well did i do, how i am doing, how i'm doing, how im doing, how i did, how i have done
         how are we doing, how is it going with my sugar, how'm i getting on, am i doing {ok|okay|well|good|alright|all right|better|fine}
@@ -137,7 +137,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         recent readings, recent numbers, past meals, last entries, last few readings, last entry, record book, printout, print out, list of readings, list of my readings
         """,
     "mine": """
-        my readings, my numbers, my sugars, my results, my meals, my entries, my tests, my levels, my glucose readings, my values, all readings, all my readings
+        {my|all my} {breakfasts|lunches|dinners|suppers|snacks}, my readings, my numbers, my sugars, my results, my meals, my entries, my tests, my levels, my glucose readings, my values, all readings, all my readings
         all the readings, all my numbers, all my meals, all my tests, the readings, my sugar readings, my blood sugars, my blood sugar readings, readings, my walks
         """,
     "logged": """
@@ -155,6 +155,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         wednesday, thursday, friday, saturday, sunday, last, past, days, before, earlier, before lunch, after lunch, before dinner, after dinner
         before breakfast, after breakfast, for breakfast, for lunch, for dinner, from yesterday, until now
         """,
+    "extreme": "best, worst, highest, lowest, biggest, top",
     "clinic": """
         doctor, doc, gp, nurse, clinic, doctor's, dr, appointment, physician, surgery, consultant, dietitian, educator, care team, visit
         """,
@@ -187,7 +188,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     # steps
     "next_said": """
         next step, nxt step, next stage, next phase, next challenge, next task, next level, next part, next lesson, next one, next thing, the next, next activity, next bit
-        what's the next {thing|step|one}( {to try|to do}), whats the next {thing|step|one}, what's next, whats next, what is next, what next, what comes next, what happens next, what's coming next, whats coming next, where next
+        am i (still ){on|at} step, what's the next {thing|step|one}( {to try|to do}), whats the next {thing|step|one}, what's next, whats next, what is next, what next, what comes next, what happens next, what's coming next, whats coming next, where next
         what {do|should|can|shall} i {do|try|start|change} next, what {do|should|can|shall} we {do|try|start|change} next, what to {do|try} next
         move on, moving on, next please, go to next, when {do|should|must|shall} i {test|check|measure|prick} next, when is {my|the} next {test|check|reading|one}, when's {my|the} next {test|check|reading|one}, when next, next test when, what am i supposed to do now, what now for me, what step am i on, which step am i on, what stage am i at, which step is this, what is my step, what's my step, whats my step
         what is my current step, what's my current step, current step, further step, step up, what now after this step, move forward, next week's step, skip to next step
@@ -220,11 +221,11 @@ _BLOCKS: Final[Mapping[str, str]] = {
         how to {use|log|send|report|enter|record|write|add}, how am i supposed to {use|do|log|send}, what can you do, what do you do, what can i {do|say|send|text|type|ask|write|tell you|use|ask you}, what {do|should|must|shall} i {say|send|text|type|write|tell you|put|do|enter|report}, what am i supposed to {send|write|say|text|type}
         what to {do|send|write|say|text|type}, what are you( for), who are you, who is this, who's this, whos this, what is this( {for|thing|bot|number}), what's this( {for|thing|bot}), whats this( {for|thing|bot}), what {words|commands} can i use, what else can {you|i} do
         what are my options, what can i ask, what are the commands, are you a {robot|bot|person|real person|human|machine|computer}, what is this all about, what's this all about, how do i begin, how do i start, what do you need from me, what do you want from me, what do you want me to {do|send}
-        i don't know {what|how} to, what are you able to do, is this a {robot|bot|person|real person|human|machine|computer|scam}, am i talking to a {robot|bot|person|real person|human|machine|computer}, which commands, tell me what you can do, how {this|it} is used, what now, i'm lost, i am lost, i'm stuck, i am stuck, {i don't|i do not|don't} {understand|get} {this|it|any of this|anything}, i don't understand, show me how, teach me how
+        i don't know {what|how} to, what are you able to do, is this a {robot|bot|person|real person|human|machine|computer|scam}, am i talking to a {robot|bot|person|real person|human|machine|computer}, what do you mean, what does {that|this|it} mean, which commands, tell me what you can do, how {this|it} is used, what now, i'm lost, i am lost, i'm stuck, i am stuck, {i don't|i do not|don't} {understand|get} {this|it|any of this|anything}, i don't understand, show me how, teach me how
         """,
     # data
     "export_said": """
-        {email|mail|e-mail|forward} me {everything|it all|all of it|all my data|my data|my records|my readings|my numbers}, export, exporting, download, downloading, csv, spreadsheet, excel, fhir, pdf, backup, copy of {everything|all|it}, data export, exported, downloadable, file, files
+        {email|mail|e-mail|forward} me {everything|it all|all of it|all my data|my data|my records|my readings|my numbers}, {see|show me|view|access|have} everything you {have|hold|keep|know|store}( {on me|about me}), export, exporting, download, downloading, csv, spreadsheet, excel, fhir, pdf, backup, copy of {everything|all|it}, data export, exported, downloadable, file, files
         copy, copies, printable record
         """,
     "data": """
@@ -324,7 +325,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "minutes": "min, mins, minute, minutes, minuts, hour, hours, hr, hrs, h, m, an hour, half an hour, half hour, half, quarter of an hour, sec, secs, seconds, couple, ten, five",
     # small talk
     "kind": """
-        {thanks|thank you|thx|cheers} for {the|your|all your|all the|all} help, sorry for the {late|slow} reply, sorry for the delay
+        sorry (for |about ){late|slow|delayed} {reply|replies|response|answer}, {thanks|thank you|thx|cheers} for {the|your|all your|all the|all} help, sorry for the {late|slow} reply, sorry for the delay
         thanks, thanks a mill, thanks a million, thank you, thankyou, thank u, thanku, thx, tnx, thnx, thanx, thks, ty, tysm, ta, cheers, much appreciated, appreciated, appreciate, appreciate it, appreciate you, grateful, i'm grateful, much obliged, obliged, bless, bless you, god bless, god bless you, god is good, gracias, merci, asante, salamat, shukran, dhanyavaad, medaase, e se, daalu, good job, great job, well done, good bot, nice one, nice work, love it, love this, love you
         {you're|u r|ur|you r|u are} the {best|greatest|goat}, you're {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, you are {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, so kind, very kind, how kind, helpful, very helpful, so helpful, that's kind, thats kind, useful, very useful, good to know, makes sense, sense, understood, noted, will do, got it, gotcha, i see, i understand, roger, copy that, point taken, fair enough
         """,

@@ -7,7 +7,7 @@ from bot.parser.vocabulary import Block
 
 _BLOCKS: Final[Mapping[str, str]] = {
     "glue": """
-        yo, me, mi, mis, mio, tu, te, tus, usted, ustedes, el, la, los, las, lo, le, les, un, una, unos, unas, de, del, al
+        ay, uy, huy, ups, yo, me, mi, mis, mio, tu, te, tus, usted, ustedes, el, la, los, las, lo, le, les, un, una, unos, unas, de, del, al
         a, en, y, o, con, para, por, que, esto, esta, este, eso, esa, ese, estos, estas, por favor, porfavor, porfa, porfis, pf
         gracias, hola, oye, oiga, bueno, ok, vale, pues, bot, doctor, doctora, ya, ahora, ahorita, hoy, aqui, quiero, quisiera, querria
         necesito, puedo, puedes, puede, podria, podrias, podemos, deseo, gustaria, me gustaria, quieres, favor de, hazme el favor de, aun, todavia, todo, todos, toda, todas
@@ -102,7 +102,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "later_said": "mas tarde, luego, despues, al rato, al ratito, ratito, un ratito, un rato, en un rato, en un ratito, dentro de un rato, todavia no, aun no, espera, espere, espera un poco, esperame, esperame tantito, un momento, un momentito, un segundo, un segundito, un minuto, un minutito, en un momento, en un momentito, en un segundo, en un minuto, ya casi, ahorita, ahorita lo hago, mas tardecito, tantito, dame tantito, dame un momento, dame un minuto, dame un segundo, dame un rato, dame un ratito, dame unos minutos, unos minutos, unos minutos mas, pronto, en breve, aguanta, aguantame, no he terminado, aun no termino, necesito mas tiempo, mas tiempo, a la tarde, mas ratito, lueguito, en la noche te digo",
     "kept": "estoy ocupado, estoy ocupada, ocupado, ocupada, manejando, estoy manejando, conduciendo, estoy conduciendo, en una reunion, estoy en una reunion, en junta, en una junta, en el trabajo, estoy en el trabajo, estoy en el camion, estoy en el bus, estoy en la calle, estoy en clase, en clase",
     "not_now": "ahora no, ahorita no, ahora mismo no, no puedo ahora",
-    "when_free": "cuando {llegue|pueda|termine|este|salga|regrese|acabe|tenga}, cuando llegue a casa, en cuanto {pueda|llegue|termine|salga}, a casa, en casa, no estoy en casa, aun no llego, todavia no llego, voy en camino, del trabajo, de trabajar, de la reunion, tiempo",
+    "when_free": "cuando {llegue|pueda|termine|este|salga|regrese|acabe|tenga}, cuando llegue a casa, en cuanto {pueda|llegue|termine|salga}, a casa, a la casa, a mi casa, en casa, no estoy en casa, aun no llego, todavia no llego, voy en camino, del trabajo, de trabajar, de la reunion, tiempo",
     "when_then": "esta noche, esta tarde, en la noche, en la tarde, a la noche, manana, despues de comer, despues del trabajo, despues del almuerzo, despues de la cena, antes de dormir, saliendo del trabajo",
     "ask_me": "recuerdame, recuerdamelo, recordarme, recordar, recordame, acuerdame, preguntame, preguntar, preguntarme, avisame, avisa, avisar, escribeme, mandame, me mido, me medire, lo hago, lo hare, hacerlo, lo mido, mido, medir, medire, medirme, te digo, te aviso, te escribo, te mando, intenta, vuelve a preguntar, vuelve a preguntarme, pregunta, hago la prueba, me checo, me pico, ocupado, ocupada, estoy ocupada, estoy ocupado, me lo recuerdas, me recuerdas, me preguntas, me avisas, me hago la prueba",
     "linger": "dame, deme, en, dentro de, espera, esperame, otros, otras, unos, unas, como, como en, mas, aguanta, otro, otra, por, faltan, necesito, a, como a",

@@ -23,6 +23,7 @@ PLACES: Final = frozenset(
     phone call zoom line other-line holiday holidays vacation leave trip road outing stage set air campus
     customer customers client clients patient patients boss guests visitors company people friends family
     kids children grandkids baby neighbours neighbors students pupils class team colleagues inlaws in-laws
+    keke okada bodaboda boda napep jeep rickshaw auto tuktuk physio therapist therapy carer centre center daycare
     middle rush hurry hotel embassy police ranch yard warehouse break lift elevator
     misa culto iglesia templo mezquita reunion junta clase clases escuela universidad examen curso trabajo
     oficina turno guardia obra fabrica finca campo mercado super supermercado tienda centro banco cola fila
@@ -58,6 +59,8 @@ KEPT: Final = phrases(
     {have|got|have got|had|we have|we had|expecting} {visitors|company|guests|people over|people round|family over|family round}, {visitors|guests|people|company} {here|around|over|round|about}, {too many|lots of|loads of} people( {here|around|about|watching}), nowhere {private|to sit|to go|to wash|to test|to do it}( my hands), no {water|soap}( {to wash|for hands|for washing})(( my) hands)
     (my ){hands|fingers} (are |is )(all |too |so |very ){dirty|wet|greasy|muddy|oily|filthy|full|covered|floury|soapy|sticky|not clean|bloody|in plaster|bandaged}, {no|not enough|cannot get} blood, {blood|it} {wont|isnt|not} {come out|come|coming|bleed|flow|flowing|coming out}
     {pharmacy|chemist|shop|drugstore|clinic} (is |was ){closed|shut|out of strips}, {time|2 hours|two hours} (has |have |is |already ){passed|gone|up|over}( already), over 2 hours now, (way )past the {2 hours|two hours|time}, {wrong|bad} time
+    {got|have|having|had|in} (a |another |my ){meeting|class|call|appointment|exam|interview|lecture|funeral|wedding|deadline|shift}, (my )hands full( {carrying|holding|cooking|feeding|washing} {shopping|baby|kids|dishes|bags|food|the baby|the kids})
+    ya me {acoste|dormi|meti a la cama}, se me {descargo|apago|murio|rompio|perdio|acabo}, me {marca|da|sale|salio|marco|dio} error( otra vez), estoy en cita
     ocupado, ocupada, atareado, atareada, muy ocupado, muy ocupada, apurado, apurada, a las carreras, con prisa, {todavia|aun|ya} acostado, {todavia|aun|ya} acostada, dormido, dormida, cansado, cansada, muy cansado, muy cansada, agotado, agotada
     fuera, fuera de casa, de compras, de viaje, de guardia, de turno, de visita, lejos de casa, en la calle
     """
