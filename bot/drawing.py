@@ -12,13 +12,12 @@ import os
 import threading
 import time
 from collections.abc import Callable, Mapping
-from concurrent.futures import BrokenExecutor
-from typing import TYPE_CHECKING, Any
+from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
+from multiprocessing import get_context
+from typing import Any
 
 from bot.logs import say
-
-if TYPE_CHECKING:
-    from concurrent.futures import ProcessPoolExecutor
 
 _LOG = logging.getLogger(__name__)
 
@@ -63,7 +62,7 @@ class Drawing:
         self._idle: asyncio.TimerHandle | None = None
 
     async def __call__(self, picture: Mapping[str, Any]) -> bytes:
-        """Draw one; raises TimeoutError or BrokenExecutor where that fails."""
+        """Draw one; raises TimeoutError or BrokenProcessPool where that fails."""
         if self._idle is not None:
             self._idle.cancel()
         self._under_way += 1
@@ -71,7 +70,7 @@ class Drawing:
             async with asyncio.timeout(self._deadline):
                 loop = asyncio.get_running_loop()
                 return await loop.run_in_executor(self._begun(), self._draw, picture)
-        except (TimeoutError, BrokenExecutor):
+        except (TimeoutError, BrokenProcessPool):
             say(_LOG, logging.ERROR, "drawing process killed")
             self.close()
             raise
@@ -91,11 +90,7 @@ class Drawing:
             process.kill()
         pool.shutdown(wait=False, cancel_futures=True)
 
-    def _begun(self) -> "ProcessPoolExecutor":
-        # Loaded with the first picture, as the process is begun with it: 1 MB.
-        from concurrent.futures import ProcessPoolExecutor  # noqa: PLC0415
-        from multiprocessing import get_context  # noqa: PLC0415
-
+    def _begun(self) -> ProcessPoolExecutor:
         if self._pool is None:
             self._pool = ProcessPoolExecutor(
                 max_workers=self._processes,
