@@ -38,6 +38,7 @@ class Life:
     wake_at: datetime | None = None
     record: Record | None = None
     updates: int = 0
+    wrote: list[datetime] = field(default_factory=list)
 
     def __post_init__(self) -> None:
         self.wake_at = start(self.participant, now=self.participant.joined_at)
@@ -57,8 +58,24 @@ class Life:
         """The participant writes."""
         self.until(at, including=False)
         self.updates += 1
+        self.wrote.append(at)
         incoming = Incoming(
-            update=self.updates, chat="ana", message=str(self.updates), at=at, text=text
+            update=self.updates, chat="ana", message=str(len(self.wrote)), at=at, text=text
+        )
+        self._keep(hear(self._opened(), incoming, now=at), at)
+
+    def edits(self, at: datetime, number: int, text: str) -> None:
+        """The participant changes a message (0 is the first)."""
+        self.until(at, including=False)
+        self.updates += 1
+        incoming = Incoming(
+            update=self.updates,
+            chat="ana",
+            message=str(number + 1),
+            at=at,
+            text=text,
+            said_at=self.wrote[number],
+            edits=True,
         )
         self._keep(hear(self._opened(), incoming, now=at), at)
 

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot.caution.ladder import rechecks
 from bot.entries import Ask
 from bot.localtime import local_date
 from bot.messages import Kind
@@ -54,11 +55,17 @@ SAYINGS = st.sampled_from(
         "resume",
     ]
 )
+#: Minutes between two messages; now and then days.
+WAITS = st.integers(1, 400) | st.sampled_from([15, 120, 3 * 24 * 60])
+#: Which message is written: most often a new one, else the last, the one before it and so on.
+BACK = st.sampled_from([99, 99, 99, 99, 0, 1, 2])
+#: What it is changed to; None: anything.
+EDITED = st.sampled_from(["62", "310", None])
 
 
 @st.composite
 def lives(draw: st.DrawFn) -> Life:
-    """A few days of somebody's messages, in order, at any minute."""
+    """A few days of somebody's messages, in order, at any minute, some of them edited."""
     joined = draw(STARTS)
     who = person(
         joined.astimezone(ZoneInfo(zone := draw(st.sampled_from(ZONES)))),
@@ -71,11 +78,14 @@ def lives(draw: st.DrawFn) -> Life:
     )
     life = Life(who)
     at = joined
-    for minutes, text in draw(
-        st.lists(st.tuples(st.integers(1, 400), SAYINGS), min_size=1, max_size=14)
+    for minutes, text, back in draw(
+        st.lists(st.tuples(WAITS, SAYINGS, BACK), min_size=1, max_size=14)
     ):
         at += timedelta(minutes=minutes)
-        life.says(at, text)
+        if back < len(life.wrote):
+            life.edits(at, len(life.wrote) - 1 - back, draw(EDITED) or text)
+        else:
+            life.says(at, text)
     life.until(at + timedelta(days=9))
     return life
 
@@ -126,9 +136,9 @@ def test_the_record_folded_step_by_step_is_the_record_folded_at_once(life: Life)
 def moments(draw: st.DrawFn) -> tuple[Record, datetime]:
     """A record at some moment of a life, soon after something was said."""
     life = draw(lives())
-    index = draw(st.integers(0, len(life.events) - 1))
-    now = life.events[index].at + timedelta(minutes=draw(st.integers(0, 180)))
-    return fold(life.participant, (event for event in life.events if event.at <= now)), now
+    events = life.events[: draw(st.integers(1, len(life.events)))]
+    now = max(event.at for event in events) + timedelta(minutes=draw(st.integers(0, 180)))
+    return fold(life.participant, events), now
 
 
 #: What the bot answers, and what it asks back.
@@ -173,6 +183,17 @@ def test_nobody_is_woken_later_than_for_the_first_thing_that_may_be_said(
         if not record.said(item.key) and not kept_quiet and item.until >= now:
             assert wake_at is not None
             assert wake_at <= max(item.at, now)
+
+
+@given(lives())
+def test_the_rechecks_that_fall_due_are_those_of_the_ladder(life: Life) -> None:
+    """Of the whole record's, whatever stretch of it the agenda looks at."""
+    record, now = fold(life.participant, ()), life.participant.joined_at
+    for event in life.events:
+        record, now = extended(record, [event]), max(event.at, now)
+        ladder = {one.key for one in rechecks(record, now=now) if not record.said(one.key)}
+        ahead = upcoming(record, now)
+        assert {item.key for item in ahead if item.topic is Topic.RECHECK} == ladder
 
 
 @given(st.sampled_from(ZONES), STARTS, CLOCKS, CLOCKS, CLOCKS)
