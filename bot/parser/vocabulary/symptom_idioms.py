@@ -21,12 +21,12 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
         (
             Suggests.EMERGENCY,
             """
-            twitching, twitches, jerking, jerks, gone stiff, went stiff, rigid, staring, stares, eyes open, eyes are open, asleep, sleeping, snoring, limp, floppy
-            ida, ido, tieso, tiesa, rigido, rigida, dormido, dormida, roncando
+            twitching, twitches, jerking, jerks, gone stiff, went stiff, rigid, staring, stares, stare, eyes open, eyes are open, asleep, sleeping, snoring, limp, floppy
+            viendo al vacio, mirando al vacio, mirada perdida, mirando a la nada, ida, ido, tieso, tiesa, rigido, rigida, dormido, dormida, roncando
             """,
             """
-            not answering, isn't answering, won't answer, doesn't answer, not responding, isn't responding, doesn't respond, won't respond, no response, no answer, doesn't react, not reacting, can't rouse, can't hear me, doesn't hear me, isn't there, nobody home
-            no contesta, no me contesta, no responde, no reacciona, se sacudia, se sacude, sacudiendose, sacudia, no oye
+            not answering, isn't answering, won't answer, doesn't answer, not responding, isn't responding, doesn't respond, won't respond, no response, no answer, won't talk, not talking, doesn't talk, isn't talking, won't speak, not speaking, doesn't react, not reacting, can't rouse, can't hear me, doesn't hear me, isn't there, nobody home
+            no habla, no dice nada, no contesta, no me contesta, no responde, no reacciona, se sacudia, se sacude, sacudiendose, sacudia, no oye
             """,
         ),
         (
@@ -56,7 +56,7 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
         (
             Suggests.EMERGENCY,
             "breath, breaths, breathing, respiracion",
-            "gasps, gasp, in gasps, gulps, in gulps, rattling, rattly, rasping, short bursts, run out of, a fondo no",
+            "sounds terrible, sounds awful, sounds bad, sounds wrong, sounds funny, sounds horrible, weird, strange, funny, like i ran, like i've run, like i ran a marathon, gasps, gasp, in gasps, gulps, in gulps, rattling, rattly, rasping, short bursts, run out of, a fondo no",
         ),
         (
             Suggests.EMERGENCY,
@@ -109,7 +109,7 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
             Suggests.LOW,
             "heart, heartbeat, ticker, pulse, heart rate, corazon",
             """
-            somersaults, somersaulting, flips, flipping, flip flops, backflips, out of my chest, out my chest, going mad, mile a minute, miles an hour, miles a minute, drumming, bumping, doing funny things, jumping out, going like a train, going crazy, going bonkers, going wild, doing the samba, in overdrive, racing, beating like mad, beating too fast, beating anyhow, dey run, dey beat fast, dey jump
+            so hard, too hard, very hard, really hard, so fast, too fast, very fast, really fast, hard and fast, somersaults, somersaulting, flips, flipping, flip flops, backflips, out of my chest, out my chest, going mad, mile a minute, miles an hour, miles a minute, drumming, bumping, doing funny things, jumping out, going like a train, going crazy, going bonkers, going wild, doing the samba, in overdrive, racing, beating like mad, beating too fast, beating anyhow, dey run, dey beat fast, dey jump
             mil por hora, sale del pecho, se me sale, brinca, brincando, galopa, galopando, late fuerte, late muy fuerte, late muy rapido, va a mil, rebota, alborotado
             """,
         ),
@@ -152,7 +152,7 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
         (
             Suggests.HIGH,
             "eyes, eye, eyesight, vision, sight, vista",
-            "gone funny, funny, weird, playing tricks, playing up, going funny, blur blur, gone off, not right, gone queer, manchada, rara, mala de repente, empanando",
+            "going in and out, coming and going, flickering, fading, fading in and out, gone funny, funny, weird, playing tricks, playing up, going funny, blur blur, gone off, not right, gone queer, manchada, rara, mala de repente, empanando",
         ),
         (
             Suggests.HIGH,

@@ -28,7 +28,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "chest, chess, breastbone, ribcage, pecho, corazon",
             """
             pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, someone on, on fire
-            dolor, dolores, duele, me duele, le duele, dolio, dolia, doliendo, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
+            dolor, doloron, dolorazo, dolorcito, dolores, duele, me duele, le duele, dolio, dolia, doliendo, cierra, se me cierra, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
             """,
         ),
         (
@@ -36,7 +36,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "speech, talking, talk, speak, speaking, words, tongue, hablar, habla, hablando, palabras, lengua",
             """
             slurred, slurring, slurry, slur, slurs, garbled, mumbled, mumbling, jumbled, muddled, mixed up, funny, strange, won't come out, wont come out, can't, cannot, unable, trouble, difficulty, thick, heavy tongue, not making sense, makes no sense, gibberish, gone funny, coming out wrong, stumbling over, can't get my
-            arrastrando, arrastra, enredada, enredado, trabada, trabado, no puedo, no puede, raro, rara, no le sale, no me salen, incoherente, incoherencias, cosas sin sentido, trabo, traba, pesada, dormida, entrecortado
+            arrastrando, arrastra, enredada, enredado, trabada, trabado, no puedo, no puede, raro, rara, no le sale, no me salen, incoherente, incoherencias, cosas sin sentido, trabo, traba, pesada, dormida, entrecortado, cuesta, me cuesta, le cuesta
             """,
         ),
         (
@@ -79,7 +79,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         (
             Suggests.EMERGENCY,
             "keep, hold, stay, stays, staying, keeping, holding, retener, retengo, retiene",
-            "food down, water down, fluid down, fluids down, liquid down, liquids down, anything down, nothing down, a thing down, drinks down, even water, water, sips, nada, liquidos, agua, ni el agua",
+            "sip of water down, sips of water down, sip down, sips down, drop of water down, drop down, even a sip, food down, water down, fluid down, fluids down, liquid down, liquids down, anything down, nothing down, a thing down, drinks down, even water, water, sips, nada, liquidos, agua, ni el agua",
         ),
         (
             Suggests.EMERGENCY,
@@ -175,7 +175,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just

@@ -122,7 +122,7 @@ hyppo attack
 {i'm|i am|am|she's|she is|he's|he is|mum is|mom is|dad is} (a bit |very |really |too |still |so |going |running |getting |quite ){low}
 {feel|feels|feeling|felt} like (i'm |i am |im ){floating|flying|on another planet|underwater}, {going to|gonna|will|might} make me {pass out|faint|collapse|black out}
 feel like i'm low, feel like i am low, feel like im low, feels like a low, feels like low sugar
-low symptoms, low signs, symptoms of a low, symptoms of low, signs of a low, signs of low
+low {sugar|blood sugar} {feeling|attack|episode}, low symptoms, low signs, symptoms of a low, symptoms of low, signs of a low, signs of low
 low sugar symptoms, low sugar signs, low sugar feeling
 {sugar|sugars|blood sugar|glucose|bg|levels} {feels|feel|is dropping|dropping|is crashing|crashing
   crashed|is falling|falling|dropped on me|feels low|has dropped|going down fast|is going low
@@ -182,7 +182,7 @@ drinking {gallons|litres|liters|buckets|tons|loads of water|so much water|a lot 
   lots of water|water nonstop|water non-stop|water constantly|water all day|water all night
   water all the time|water like crazy|water like a fish|like a fish|pints and pints|too much water
   and drinking}
-drank gallons, {bottle after bottle|glass after glass|cup after cup|jug after jug|pint after pint} (of water), drinking {loads|tons|buckets|so much|too much|nonstop|non stop|non-stop|constantly|all day|all night|all the time|like crazy|like mad}
+{need|want|craving|drink} water {all the time|constantly|every minute|non stop|all day}, {it's|all|gone} fuzzy, drank gallons, {bottle after bottle|glass after glass|cup after cup|jug after jug|pint after pint} (of water), drinking {loads|tons|buckets|so much|too much|nonstop|non stop|non-stop|constantly|all day|all night|all the time|like crazy|like mad}
 {drink|drank|drinking|drunk} (a |the |a whole |the whole |whole |half the ){lake|river|well|ocean|sea|reservoir|well dry|tap dry|sea dry|river dry}
 thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going to the toilet
   blurry|headache|weak|passing water|still thirsty}
@@ -244,7 +244,7 @@ eye dey blur
 vomit up, vomits up, voming, vom, vommed, voms
 {throwing|throw|threw|thrown|throwin|trowing|trow|throwing-up|thew} up, thrwing up, throwin up
 throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuck, upchucked
-chundering, chundered, spewing, spewed, spew, chucking up, chucked up, hurling up, hurled my
+{sick|vomit|throw up|puke|vomiting|throwing up} {every time|everytime|whenever|each time} i {eat|drink|swallow}, chundering, chundered, spewing, spewed, spew, chucking up, chucked up, hurling up, hurled my
 hurl up, retching, retched, wretching, dry heaves, dry heaving, heaving my guts, heaving
 {threw|throwing|thrown|chucked|chucking|hurled|hurling} {it all|everything|all of it} (back ){up|out}
 {threw|throwing|thrown|puked|puking|heaved|heaving|spewed|spewing|vomited|vomiting|chucked|chucking|coughed|hurled|hurling} {my guts|his guts|her guts|my (whole ){lunch|dinner|breakfast|food|supper|tea|meal|medicine|pills|tablets}} (back ){up|out}
@@ -386,7 +386,7 @@ $limb (is |are |has gone |feels |went |gone |suddenly |all |is so |is very ){wea
 {having|had|have|has|think it's|like|is it} a stroke, stroke symptoms, mini stroke, mini-stroke
 signs of a stroke, {paralysed|paralyzed} {down|on} one side, sudden blindness
 {gone|went|suddenly|going} blind, {can't|cannot|can not} see {at all|anything}
-lost {my|his|her} sight, lost {sight|vision} in (one|my|the), worst headache of my life
+lost {my|his|her|the} {vision|eyesight}, lost {my|his|her} sight, lost {sight|vision} in (one|my|the), worst headache of my life
 # swallowing
 $cannot {swallow(ing)|swollow|swalow|swallo|swallow anything|swallow water}, trouble swallowing
 {difficulty|difficulties|problem|problems} swallowing, {won't|not} {swallow|swallowing}, choking
@@ -406,7 +406,7 @@ pain {down|in|going down|shooting down} {my|the|his|her} {left arm|arm and jaw|j
   right arm}
 pain in my arm and chest, jaw and arm pain, left arm {pain|hurts|aches|is aching}
 tight chested, chest (is ){heaving}, rambling and {makes|making} no sense, rambling {nonsense|and not making sense}, rambling and confused
-(one |the left |the right |left |right )side of {his|her|my|the} {face|mouth|lip|smile} (is |has |looks |hangs |has gone |gone |all ){down|lower|dropped|droopy|drooping|numb|dead|flat|slack|frozen|hanging|stiff|sagging|limp|paralysed|weak|not moving}
+(one |the left |the right |left |right )side of {his|her|my|the} {face|mouth|lip|smile} (is |has |looks |feels |feel |went |hangs |has gone |gone |all ){down|lower|dropped|droopy|drooping|numb|dead|flat|slack|frozen|hanging|stiff|sagging|limp|paralysed|weak|not moving}
 # breathing
 {trouble|truble|troubles|troble|difficulty|difficult|dificulty|problem|problems|hard|struggling
   struggle|struggles|difficulties|hard time|labored|laboured} (with |to |in ){breathing|breath
@@ -600,6 +600,7 @@ cetonas (altas|positivas|en la orina), tengo cetonas
 """
 
 _EMERGENCY_SPANISH: Final = """
+no abre los ojos, {cayo|cai} {redondo|redonda|como tabla|desmayado|desmayada}, no siento {la mano|el brazo|la pierna|la cara|media cara|un lado}, de repente no veo (nada)
 no supe {nada|de mi|mas}, se privo, {se quedo|esta} {privado|privada}, me prive, se puso {tieso|tiesa|rigido|rigida}, incoherencias
 no (me |nos |lo |la )reconoce a {sus|su|mi|mis|nadie|los|la}, no {puedo|puede} pasar (ni ){saliva|agua|la saliva|la comida|el agua|un trago}
 {huelo|huele} a {acetona|quitaesmalte|manzana podrida|fruta podrida}
