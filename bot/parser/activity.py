@@ -271,7 +271,9 @@ _DENIED_OVER = 6
 
 
 def denied(page: Page, doing: Doing) -> bool:
-    """`didn't make it to the gym`: said not to have been done."""
+    """`didn't make it to the gym`, `walk? no`: said not to have been done."""
+    if page.words(doing.end, doing.end + 2) in (["?", "no"], ["?", "nope"], ["?", "nah"]):
+        return True
     for index in range(doing.start - 1, max(doing.start - 1 - _DENIED_OVER, -1), -1):
         word = page.tokens[index].word
         if word in _PARTED | _TURNED:

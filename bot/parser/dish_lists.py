@@ -57,10 +57,10 @@ def how_much(
     )
 
 
-_SHARES = frozenset("quarter third half thirds".split())
+_SHARES = frozenset("quarter third half thirds tray pan pot pie".split())
 _HOW_BIG = frozenset(
-    "a an of it only just about around maybe size sized deep heaped level flat full one two "
-    "smallish biggish largish medium wee good".split()
+    "a an of it the and only just about around maybe size sized deep heaped level flat full one "
+    "two smallish biggish largish medium wee good".split()
 )
 
 _LONGEST_DISH = 5

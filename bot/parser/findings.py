@@ -190,7 +190,9 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
 
 
 #: `was going to walk, but it rained`: nothing is under way.
-_ONLY_MEANT = frozenset("was were meant wanted planned hoped tried iba queria pensaba".split())
+_ONLY_MEANT = frozenset(
+    "was were supposed meant wanted planned hoped tried iba queria pensaba".split()
+)
 
 
 def _denied(page: Page, doing: activity.Doing) -> bool:

@@ -307,6 +307,7 @@ def judged(
         and last - first - counted > 2 * len(guesses)
     ):
         return None
+    surely = surely or sum(not dish.guessed for dish in guesses) > 1
     surely = surely or helpings.without(page, dishes, strange, last)
     food = known and not spoken and len(strange) <= (1 + named if surely else 0)
     food = food or (not known and not spoken and helpings.held(page, first, last, language))

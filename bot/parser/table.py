@@ -30,7 +30,7 @@ def _behind(language: str) -> re.Pattern[str]:
     people = either(gathered(language, "others"))
     place = either((*EATING_PLACES, *OCCASIONS))
     host = rf"(?:{_WHOSE}(?:[a-z]+ ){{0,2}}{place}|(?:{people}|{_WHOSE}(?:[a-z]+ )?[a-z]+)s(?: (?:house|place|home|flat|kitchen))?|{people} (?:house|place|home|flat)|[a-z]{{3,}}s)"
-    where = r"(?: (?:down|on|by|in|at|near|round|around|across|up|from|del?|en) (?:the |my |our |la |el )?(?:corner|road|street|station|market|gate|school|work|bus stop|park|beach|mosque|church|esquina|calle|mercado|plaza))?"
+    where = r"(?: (?:down|on|by|in|at|near|round|around|across|up|from|outside|afuera|del?|en) (?:the |my |our |la |el )?(?:corner|road|street|station|market|gate|school|work|bus stop|park|beach|mosque|church|esquina|calle|mercado|plaza))?"
     cooked = r"(?:has |had |just )?(?:made|cooked|brought|prepared|baked|fixed|sent|gave me|fried|hizo|preparo|trajo)"
     return pattern(
         rf"(?:(?:at|from|in|by|en|de|del) {host}{where}"
@@ -39,6 +39,7 @@ def _behind(language: str) -> re.Pattern[str]:
         rf"|(?:that |which |que )?(?:{people}|(?:my|the|our|mi) [a-z]+) {cooked}(?: (?:it|for (?:me|us)|me|us))?"
         rf"|shared (?:it )?(?:with|w|wi|between) (?:{people}|my [a-z]+|us|a [a-z]+)"
         rf"|(?:(?:while|whilst|when|mientras) )?(?:i |we |im )?(?:was |were )?(?:watching|listening|chatting|scrolling|waiting|viendo|mirando)(?: (?!before |after |b4 |pre |post |and |then |now )[a-z]+){{0,4}}"
+        rf"|en lo de (?:(?:mi|la|el) )?[a-z]+|(?:outside|afuera)(?: del?)? (?:the |my |la |el )?[a-z]+"
         rf"|(?:night|day|tuesday|friday|monday|wednesday|thursday|saturday)(?= [!.,:;])"
         rf"|to break (?:my|the|our) fast|out of hunger){_ENDS}"
     )
@@ -65,7 +66,7 @@ def _ahead_words(language: str) -> frozenset[str]:
 
 
 _BEHIND_WORDS = frozenset(
-    "night day tuesday friday monday wednesday thursday saturday at from in by en de del out made cooked brought prepared baked fixed sent gave fried hizo preparo "
+    "outside afuera night day tuesday friday monday wednesday thursday saturday at from in by en de del out made cooked brought prepared baked fixed sent gave fried hizo preparo "
     "trajo shared watching listening chatting scrolling waiting viendo mirando break".split()
 )
 
@@ -77,6 +78,8 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
     words = {token.word for token in page.tokens}
     starts = {start for start, _ in dishes}
     food_at = {index for start, end in dishes for index in range(start, end)}
+    if len(dishes) == 1 and _fond(page, *dishes[0]):
+        page.claim(*dishes[0])
     if not _LEAVING.isdisjoint(words):
         _claim_left(page, food_at)
     if not _BEHIND_WORDS.isdisjoint(words):
@@ -109,6 +112,25 @@ def _claim_left(page: Page, food_at: set[int]) -> None:
             page.claim(span.start, span.end)
 
 
+def _fond(page: Page, start: int, end: int) -> bool:
+    """`168 honey`: said to somebody dear, behind the number and at the end."""
+    last = all(not token.word[0].isalnum() for token in page.tokens[end:])
+    before = [word for word in page.words(max(start - 2, 0), start) if word != ","]
+    return (
+        last
+        and page.words(start, end)[0] in _DEAR
+        and end - start == 1
+        and bool(before)
+        and before[-1].replace(".", "").isdigit()
+        and float(before[-1]) >= _NO_COUNT
+    )
+
+
+_DEAR = frozenset(
+    "honey sugar sweetie pumpkin peach petal cupcake candy cookie dumpling muffin".split()
+)
+#: Below it a number may count what is eaten.
+_NO_COUNT = 30
 _REACH = 4
 
 

@@ -124,6 +124,10 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     nazi, tui la nazi
     """,
     FoodKind.MIXED_DISH: """
+    kota, spatlho, sphatlho, dagwood, skhambane, thiou
+    yassa guinar, mafe ginaar, saga, mrenda and ugali, ugali omena, ugali nyama
+    kikomando, nyoyo, kimanga, mseto, biryani ya kuku, ugali maharage
+    ugali dagaa, zege, supu ya ng'ombe, kande, makande, futali, mbatata ndi nyama
     # west and centre
     jollof, jolof, jellof, jallof, jollof rice, jolof rice, jellof rice, jollof spaghetti, ofada
     ofada rice, ofada stew, ayamase, designer stew, fried rice and chicken, jollof and chicken

@@ -144,6 +144,13 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     abacate, manba, crema
     """,
     FoodKind.MIXED_DISH: """
+    7 layer dip, seven layer dip, tater tot hotdish, hotdish, hot dish, rappie pie, cincinnati chili, 3 way chili
+    peameal bacon, booyah, runza(s), chislic
+    johnny marzetti, slinger, st paul sandwich, italian beef, gravy fries, dressed po boy
+    garbage plate, pileau
+    provision(s)
+    dukuna, fungee, breadfruit roast
+    los tres golpes
     # US and Tex-Mex
     shrimp and grits, fish and grits, eggs and grits, biscuits and gravy, biscuit and egg
     sausage biscuit(s), bacon biscuit, chicken biscuit, egg biscuit, ham biscuit, sausage gravy

@@ -132,6 +132,15 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     yak butter, ginkgo nuts, ginko nuts, hotaru
     """,
     FoodKind.MIXED_DISH: """
+    jianbing guozi, reganmian, biangbiang mian
+    dao xiao mian, daoxiaomian, liang pi
+    guo qiao mixian, crossing bridge noodles, hu la tang, chao gan, lu zhu
+    dapanji, polo rice, kao lao, o a jian
+    san bei ji, ba wan, mi fen soup, fen zheng rou, yu xiang qie zi
+    guo bao rou, suan cai yu, mao xue wang, kou shui ji, fu qi fei pian, chuan chuan
+    tangsuyuk, japchae bap
+    champon, sara udon
+    hoto, kiritanpo
     # China and Taiwan
     dim sum, dimsum, yum cha, dumplings pork, jiaozi, jiao zi, potsticker(s), pot sticker(s)
     guotie, pork dumplings, chicken dumplings, shrimp dumplings, veggie dumplings

@@ -199,6 +199,21 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     sunflower seeds salted, schmaltz, gribenes
     """,
     FoodKind.MIXED_DISH: """
+    bubble n squeak, rumbledethumps
+    clapshot, lobby, pan haggerty, panackelty, lobscows, faggots and peas, homity pie
+    meal deal
+    bacon bap, egg bap
+    saumagen, himmel und erde, pinkel, zwiebelkuchen
+    truffade, garbure, axoa, piperade, brandade, carbonade
+    andijviestamppot, canederli, pizzoccheri
+    orecchiette cime di rapa, culurgiones, malloreddus, pane frattau, favata
+    pote asturiano, escudella, olla gitana, gazpachos manchegos, papas arrugadas
+    feijoada a transmontana
+    kolduny, rosolli, janssons, pyttipanna
+    raspeball, tavce gravce, muckalica, karadjordjeva
+    pasticada, crni rizot, burek with meat, ghivetch, tas kebab
+    strapacky
+    hortobagyi palacsinta
     bubble and squeak, bangers and mash, toad in the hole, sausage and chips, sausages and mash
     sausage and beans, sausage beans and chips, egg chips and beans, ham egg and chips
     gammon egg and chips, gammon and chips, pie and chips, pie and peas, pie chips and gravy

@@ -7,6 +7,7 @@ from bot.entries import FoodKind
 
 WORDS: Final[Mapping[FoodKind, str]] = {
     FoodKind.STARCH: """
+    matnakash, jingalov hats, zhingyalov hats, shoti, tonis puri, mchadi, ghomi, elarji
     khubz, khobez, khubez, arabic bread, lebanese bread, saj bread, markook, tannour bread
     samoon, samoun, ka'ak, pide, ramazan pidesi, ekmek, simit, simits, lavas, yufka, bazlama
     acma, pogaca, pilav, pirinc pilavi, bulgur pilavi, bulgur pilav, sehriyeli pilav, eriste
@@ -45,6 +46,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     kuraga, chernosliv, qovun, tarvuz, anor, olma
     """,
     FoodKind.PROTEIN: """
+    chechil, chechil sticks, lori cheese, motal cheese, basturma, sujukh
     kofta(s), kafta, kufta, kufteh, kofte, koftes, kofteh, izgara kofte, kuru kofte, adana
     adana kebab, adana kebap, urfa kebap, sis kebap, tavuk sis, shish taouk, shish tawook
     shish tawouk, kebab halabi, kebab(s) with, kabab koobideh, koobideh, kubideh, joojeh, jujeh

@@ -130,6 +130,14 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     coconut milk gravy, nariyal, thengai, cadju
     """,
     FoodKind.MIXED_DISH: """
+    kulche chole
+    dalma, pakhala, santula, chakuli pitha, gojju, soppu saaru, bas saaru, majjige huli, gojjavalakki
+    pitla bhakri, bharli vangi, amti bhaat, varan bhaat, katachi amti, sol kadhi
+    dal dhokli, ringan nu shaak, bateta nu shaak, bajra rotla, rotla, kadhi khichdi
+    gundruk soup
+    pesarattu upma, gongura pappu, mudda pappu, ulava charu, natu kodi, ragi sangati, kodi pulusu, gutti vankaya
+    kozhukattai
+    kaalan, erissery, kappa biriyani, ishtu
     momo(s), thali, veg thali, meals plate, south indian meals, full meals, banana leaf meal
     dal bhat, dal bhaat, daal bhaat, dal bhat tarkari, dal chawal, daal chawal, dal rice
     daal rice, dal and rice, daal and rice, rice and dal, rice dal, rice and daal, dal roti

@@ -133,6 +133,8 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     okari nuts, ngali nuts, niu coconut
     """,
     FoodKind.MIXED_DISH: """
+    titiyas, raw fish and taro
+    lolo buns, kaokioki
     sinigang, sinigang na baboy, sinigang na hipon, sinigang na isda, sinigang na bangus, tinola
     tinolang manok, nilaga, nilagang baka, nilagang baboy, bulalo, kare kare, kare-kare
     kaldereta, caldereta, afritada, mechado, pochero, dinuguan, papaitan, bopis, paksiw, batchoy

@@ -19,6 +19,7 @@ EATING_PLACES: Final = phrases(
     marae, longhouse, village, farm, camp, beach, park, airport, station, bus stop, gas station
     petrol station, services, rest stop, train, plane, bus, car, cinema, stadium, match, game
     caterers, vendor, site, factory, depot, yard, garage, hall
+    feria, metro, puerto, terminal, carretera
     casa, oficina, trabajo, escuela, iglesia, playa, parque, calle, esquina
     """
 )
