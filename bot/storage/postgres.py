@@ -30,6 +30,13 @@ from sqlalchemy.sql.elements import ColumnElement
 
 from bot.mendable import Mendable
 from bot.storage.codec import to_ms
+from bot.storage.tables import METADATA
+
+# An index of some rows only is one of the same rows here.
+for _table in METADATA.tables.values():
+    for _index in _table.indexes:
+        if (_rows := _index.dialect_kwargs.get("sqlite_where")) is not None:
+            _index.dialect_kwargs["postgresql_where"] = _rows
 
 #: Turns that one process may have open at a time, and how many more for a moment.
 POOL, MORE = 8, 8

@@ -116,6 +116,7 @@ class Outbox(SQLModel, table=True):
     message: str | None = None
     settled_real: int | None = Field(default=None, sa_type=BigInteger)
 
+    # `postgres.py` says the same for PostgreSQL: naming it here would load all of its dialect.
     __table_args__: ClassVar[tuple[Index, ...]] = (
         Index("outbox_said_once", "reader", "key", unique=True),
         Index(
@@ -123,16 +124,14 @@ class Outbox(SQLModel, table=True):
             "rank",
             "id",
             sqlite_where=sql("state = 'pending'"),
-            postgresql_where=sql("state = 'pending'"),
         ),
         Index(
             "outbox_leased",
             "lease_real",
             sqlite_where=sql("lease_real IS NOT NULL"),
-            postgresql_where=sql("lease_real IS NOT NULL"),
         ),
         Index("outbox_receipt", "chat", "message"),
-        Index("outbox_owed", "reader", sqlite_where=OWED, postgresql_where=OWED),
+        Index("outbox_owed", "reader", sqlite_where=OWED),
     )
 
 

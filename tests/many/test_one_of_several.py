@@ -319,7 +319,8 @@ def test_a_bot_on_sqlite_loads_nothing_of_the_job_engine_or_of_postgresql() -> N
         "import sys; import bot.commands.serve, bot.wiring; from bot.storage.store import Store; "
         "Store.open('sqlite://').close(); "
         "print([name for name in sys.modules if name.split('.')[0] in "
-        "('psycopg', 'psycopg_pool', 'procrastinate') or name.startswith('scheduler.postgres')])"
+        "('psycopg', 'psycopg_pool', 'procrastinate') or name.startswith("
+        "('scheduler.postgres', 'sqlalchemy.dialects.postgresql'))])"
     )
     done = subprocess.run(
         [sys.executable, "-c", asked], check=True, capture_output=True, text=True, timeout=60
