@@ -62,6 +62,8 @@ def amounts(
                 found.update(range(span.start, span.end))
     starts = {dish.start: dish for dish in dishes}
     for index, token in enumerate(page.tokens):
+        if _bracketed(page, index, starts):
+            found.add(index)
         if index in found or not page.free(index) or not token.word[0].isdigit():
             continue
         if (
@@ -214,6 +216,18 @@ def food_words(language: str) -> frozenset[str]:
         for token in spelled(word)
     }
     return frozenset(named - set(gathered(language, "filler")))
+
+
+def _bracketed(page: Page, index: int, starts: dict[int, Dish]) -> bool:
+    """`crumpets (2) with butter`: a count in brackets behind its food."""
+    word = page.tokens[index].word
+    around = page.words(index - 1, index + 2)[::2] if index else []
+    return (
+        around == ["(", ")"]
+        and word.isdigit()
+        and int(word) <= _PIECES
+        and _ends(starts, index - 1)
+    )
 
 
 _JOINS = frozenset({"and", "with", "plus", "+", ",", "n", "y", "con", "e"})

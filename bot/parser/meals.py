@@ -308,6 +308,7 @@ def judged(
     ):
         return None
     surely = surely or sum(not dish.guessed for dish in guesses) > 1
+    surely = surely or any(dish.start - 1 in amounts and not dish.guessed for dish in guesses)
     surely = surely or helpings.without(page, dishes, strange, last)
     food = known and not spoken and len(strange) <= (1 + named if surely else 0)
     food = food or (not known and not spoken and helpings.held(page, first, last, language))

@@ -39,7 +39,7 @@ def _behind(language: str) -> re.Pattern[str]:
         rf"|(?:that |which |que )?(?:{people}|(?:my|the|our|mi) [a-z]+) {cooked}(?: (?:it|for (?:me|us)|me|us))?"
         rf"|shared (?:it )?(?:with|w|wi|between) (?:{people}|my [a-z]+|us|a [a-z]+)"
         rf"|(?:(?:while|whilst|when|mientras) )?(?:i |we |im )?(?:was |were )?(?:watching|listening|chatting|scrolling|waiting|viendo|mirando)(?: (?!before |after |b4 |pre |post |and |then |now )[a-z]+){{0,4}}"
-        rf"|en lo de (?:(?:mi|la|el) )?[a-z]+|(?:outside|afuera)(?: del?)? (?:the |my |la |el )?[a-z]+"
+        rf"|down the [a-z]+|en lo de (?:(?:mi|la|el) )?[a-z]+|(?:outside|afuera)(?: del?)? (?:the |my |la |el )?[a-z]+"
         rf"|(?:night|day|tuesday|friday|monday|wednesday|thursday|saturday)(?= [!.,:;])"
         rf"|to break (?:my|the|our) fast|out of hunger){_ENDS}"
     )
@@ -66,7 +66,7 @@ def _ahead_words(language: str) -> frozenset[str]:
 
 
 _BEHIND_WORDS = frozenset(
-    "outside afuera night day tuesday friday monday wednesday thursday saturday at from in by en de del out made cooked brought prepared baked fixed sent gave fried hizo preparo "
+    "down outside afuera night day tuesday friday monday wednesday thursday saturday at from in by en de del out made cooked brought prepared baked fixed sent gave fried hizo preparo "
     "trajo shared watching listening chatting scrolling waiting viendo mirando break".split()
 )
 

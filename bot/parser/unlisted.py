@@ -2,6 +2,9 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
+from bisect import bisect_left
+from itertools import islice, takewhile
+
 from bot.entries import Moment
 from bot.parser.findings import Findings
 from bot.parser.food import amount_words
@@ -22,7 +25,9 @@ def surely_food(page: Page, language: str, found: Findings, start: int, end: int
     words = [(at, page.tokens[at].word) for at in range(start, end)]
     counted = any(at in found.amounts or word == "one" for at, word in words)
     strange = sum(_is_strange(word, known) for _, word in words)
-    dishes = {at for dish in found.dishes for at in range(dish.start, dish.end)}
+    first = bisect_left(found.dishes, start, key=lambda dish: dish.start)
+    here = takewhile(lambda dish: dish.start < end, islice(found.dishes, first, None))
+    dishes = {at for dish in here for at in range(dish.start, dish.end)}
     fits = all(
         at in found.amounts | dishes
         or word in _WITHIN | amount_words(language)
