@@ -163,7 +163,8 @@ def _sick_and_worse(page: Page, one: Feeling, other: Feeling) -> bool:
     if {one.suggests, other.suggests} != {Suggests.HIGH, Suggests.EMERGENCY}:
         return False
     high, grave = (one, other) if one.suggests is Suggests.HIGH else (other, one)
-    return page.words(high.start, high.end)[0].startswith(_SICK) and any(
+    sick = any(word.startswith(_SICK) for word in page.words(high.start, high.end))
+    return sick and any(
         word.startswith(_WORSE) for word in page.words(grave.start, grave.end)
     )
 

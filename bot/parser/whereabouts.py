@@ -29,7 +29,7 @@ LONGEST = 12
 _LEAD = r"(?:(?:sorry|oh|ah|um|sir|madam|maam|doc|doctor|nurse|dear|bro|sis|mate|ma|hi|hello|well|so|but|oops|hey|lol|pls|please|perdon|disculpa|disculpe|lo siento|ay|uy|hola|pues|es que|because|cos|cuz|bc|porque|no|nah|nope|,|\.|!) )*"
 _TAIL = r"(?: (?:sorry|now|rn|right now|just now|at the moment|atm|today|again|lol|thanks|pls|please|abeg|o|oo|po|muna|lah|la|eh|perdon|gracias|ahora|ahorita|hoy|todavia|,|\.|!))*"
 _SELF = r"(?:i am|im|i was|i is|am|we are|we were|were|i dey|we dey|me dey|mi deh|mi|mi a|ah|i|we|me|still|just|only|currently|stuck|busy|out|dey|sitting|standing|lying|lost|estoy|estamos|toy|ando|andamos|voy|vamos|sigo|vengo|yo|aun|todavia|ya|ahora|ahorita|aqui|aca|right now|here)"
-_THEM = r"(?:he is|she is|hes|shes|they are|theyre|he|she|they|mum|mom|mummy|mama|dad|daddy|papa|nan|gran|granny|grandma|grandpa|is|was|ella|el|mi mama|mi papa|esta|anda|sigue|va|viene|already|just|ya|my (?:mum|mom|mother|dad|father|husband|wife|son|daughter|nan|gran|grandma|grandpa))"
+_THEM = r"(?:he is|she is|hes|shes|they are|theyre|he|she|they|mums|moms|dads|mum|mom|mummy|mama|dad|daddy|papa|nan|gran|granny|grandma|grandpa|is|was|ella|el|mi mama|mi papa|esta|anda|sigue|va|viene|already|just|ya|my (?:mum|mom|mother|dad|father|husband|wife|son|daughter|nan|gran|grandma|grandpa))"
 
 
 @cache

@@ -69,7 +69,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "off_work": "off, free",
     "off": "off, turn off, switch off, shut off",
     "hold": """
-        hold off, lay off, back off, go easy, ease off, pause, paused, pausing, pauze, puase, on hold, hold, put {it|this|everything|all this|messages|texts} on hold, mute, mutes, suspend, freeze, snooze the messages, take a break
+        leave off, knock off, hold off, lay off, back off, go easy, ease off, pause, paused, pausing, pauze, puase, on hold, hold, put {it|this|everything|all this|messages|texts} on hold, mute, mutes, suspend, freeze, snooze the messages, take a break
         time out, timeout, put on hold, take a rest, halt for now, break
         """,
     "respite": """
@@ -172,7 +172,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         too high, too low, high, low, considered high, considered low, considered normal, counts as high, counts as low, meant to be, supposed, ought, desirable
         """,
     "asks": """
-        wats, wetin, wetin be, what, what's, whats, what is, what are, where, how, which, tell me, do you know, remind me, remind me what, wat, wot, show, show me, whts
+        wats, wetin, wetin be, what, what's, whats, what is, what are, where, how's, hows, how, which, tell me, do you know, remind me, remind me what, wat, wot, show, show me, whts
         """,
     "limit": """
         what am i aiming for, what should i {be aiming|aim} for, what {number|numbers|range|reading|level} {am i aiming for|should i aim for|should i be aiming for|should i be|should i have|should i see|should i be at}

@@ -35,7 +35,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "speech, talking, talk, speak, speaking, words, tongue, hablar, habla, hablando, palabras, lengua",
             """
-            slurred, slurring, slurry, slur, slurs, garbled, mumbled, mumbling, jumbled, muddled, mixed up, funny, strange, won't come out, wont come out, can't, cannot, unable, trouble, difficulty, thick, heavy tongue, not making sense, makes no sense, gibberish, gone funny, coming out wrong, stumbling over, can't get my
+            isn't clear, not clear, unclear, slurred, slurring, slurry, slur, slurs, garbled, mumbled, mumbling, jumbled, muddled, mixed up, funny, strange, won't come out, wont come out, can't, cannot, unable, trouble, difficulty, thick, heavy tongue, not making sense, makes no sense, gibberish, gone funny, coming out wrong, stumbling over, can't get my
             arrastrando, arrastra, enredada, enredado, trabada, trabado, no puedo, no puede, raro, rara, no le sale, no me salen, incoherente, incoherencias, cosas sin sentido, trabo, traba, pesada, dormida, entrecortado, cuesta, me cuesta, le cuesta
             """,
         ),

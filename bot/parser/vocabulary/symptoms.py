@@ -466,6 +466,7 @@ breathe smells (of |like ){$fruit}
 {can't|cannot|can not} {keep|hold} {anything|water|fluids|liquids|food|it|a thing} (down|in) $vomiting
 confused and ($vomiting|sick|drowsy|sleepy), dka, {keto|keto |ketone }acidosis, ketoacidocis
 ketoasidosis, diabetic {coma|ketoacidosis}, hyperosmolar
+{vomits|vomiting|throws up|vomited|threw up|pukes|puking} {everything|all|anything} (that ){i|we} {give|gave|feed} {her|him|mum|dad}
 # the call itself
 {call(ed|ing)|ring|rang|phone|phoned|dial|dialled|dialed} {911|999|112|000|an ambulance
   the ambulance|ambulance|emergency|the emergency number|emergency services|the paramedics}
@@ -487,6 +488,7 @@ better off dead, {kill|hurt|harm} myself, harming myself, no reason to live, not
 
 #: Spanish, in the same three levels.
 _LOW_SPANISH: Final = """
+suda {mucho|frio|demasiado|a mares|bastante}, se marea, se mareo
 sude y sude, tiemble y tiemble, temblando y temblando
 temblorina, {el|un|con} tembleque, temblequeo, temblequera, mareito, mareillo, mareadita, mareadito, mareadisima, mareadisimo, flojisima, flojisimo
 {siento que|siento como que|como que} {floto|me voy de lado|me voy para un lado|me voy para atras|me caigo|me voy a caer|el piso se mueve|el suelo se mueve|me voy}, me voy de lado
@@ -546,6 +548,7 @@ me dio el yeyo, me dio un soponcio, me dio un patatus, chiripiorca, vahido, vahi
 """
 
 _HIGH_SPANISH: Final = """
+una sed {tremenda|terrible|horrible|enorme|loca|insoportable|increible|brutal|espantosa}
 {orine y orine|mee y mee|vomite y vomite|tome y tome agua|tomo y tomo agua|tomando y tomando agua|beba y beba agua}
 se me {nubla|nublo|empana} {todo|el mundo|la mirada}, {me la paso|me la vivo|vivo|ando} en el bano, no salgo del bano
 {mucha|muchisima|demasiada|tanta|bastante|harta|un monton de|una} sed
@@ -600,6 +603,7 @@ cetonas (altas|positivas|en la orina), tengo cetonas
 """
 
 _EMERGENCY_SPANISH: Final = """
+sin poder {retener|tragar} {nada|agua|liquidos|el agua|ni agua|comida}, sin retener {nada|agua|liquidos}
 no abre los ojos, {cayo|cai} {redondo|redonda|como tabla|desmayado|desmayada}, no siento {la mano|el brazo|la pierna|la cara|media cara|un lado}, de repente no veo (nada)
 no supe {nada|de mi|mas}, se privo, {se quedo|esta} {privado|privada}, me prive, se puso {tieso|tiesa|rigido|rigida}, incoherencias
 no (me |nos |lo |la )reconoce a {sus|su|mi|mis|nadie|los|la}, no {puedo|puede} pasar (ni ){saliva|agua|la saliva|la comida|el agua|un trago}
