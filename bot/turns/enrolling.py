@@ -95,7 +95,8 @@ def _main_meal(text: str, at: datetime, say: EnrolSentences) -> str | None:
 def clock_of(text: str, at: datetime) -> str | None:
     """A clock time told alone, as HH:MM."""
     # The reader knows clock times inside a report; so the answer is made into one.
-    told = read(f"ate rice at {text}", at=at, unit=Unit.MG_DL)
+    says_at = _plain(text).startswith(("at ", "a la"))
+    told = read(f"ate rice {'' if says_at else 'at '}{text}", at=at, unit=Unit.MG_DL)
     for entry in told.entries:
         if isinstance(entry, Meal) and entry.started_at is not None and entry.started_at != at:
             return f"{entry.started_at:%H:%M}"
