@@ -296,7 +296,7 @@ _SHORTEST, _LONGEST = 5, 240
 
 def claim_length_in_words(page: Page, doings: list[Doing]) -> None:
     """Claim `all morning` behind an activity: it tells how long, in no minutes."""
-    for span in list(page.find(_ALL_DAY)):
+    for span in list(page.find(_ALL_DAY)) if doings else ():
         if any(0 <= span.start - doing.end <= _WORKED_ON for doing in doings):
             page.claim(span.start, span.end)
 
@@ -304,7 +304,7 @@ def claim_length_in_words(page: Page, doings: list[Doing]) -> None:
 def bare_lengths(page: Page, doings: list[Doing]) -> list[Measure]:
     """`cleared snow for 20`: minutes, behind an activity."""
     found = []
-    for span in page.find(_BARE_LENGTH):
+    for span in page.find(_BARE_LENGTH) if doings else ():
         long = float(span["long"] or 0)
         near = any(0 <= span.start - doing.end <= _WORKED_ON for doing in doings)
         if near and _SHORTEST <= long <= _LONGEST:

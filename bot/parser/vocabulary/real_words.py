@@ -1,8 +1,8 @@
 """English words that are no slip of the finger, though they are a letter away from a word that the
 reader looks for: `campus` is no mushroom, `corner` is no running, `cancer` does not cancel.
 
-The commonest words of English by wordfreq's counts (Apache 2.0 licence), of which the reader
-would take another; a real word that is a likely slip all the same (`launch` for lunch, `swearing`
+Common words of English (found with the wordfreq library's lists of common words), of which the
+reader would take another; a real word that is a likely slip all the same (`launch` for lunch, `swearing`
 for a sign) is left out.
 """
 
