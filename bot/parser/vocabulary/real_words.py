@@ -2,8 +2,8 @@
 reader looks for: `campus` is no mushroom, `corner` is no running, `cancer` does not cancel.
 
 Common words of English (found with the wordfreq library's lists of common words), of which the
-reader would take another; a real word that is a likely slip all the same (`launch` for lunch, `swearing`
-for a sign) is left out.
+reader would take another; a real word that is a likely slip all the same (`launch` for lunch,
+`swearing` for a sign) is left out.
 """
 
 # ruff: noqa: SIM905 - word sets read best as one string
