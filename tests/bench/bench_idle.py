@@ -1,7 +1,8 @@
 """What an idle bot costs: `python tests/bench/bench_idle.py`. Linux only.
 
-The real `serve`, polling the stand-in over loopback, with some people enrolled and nothing to
-do. Resident memory counts pages shared with other programs too; private memory is its own.
+The real `serve`, polling the stand-in over loopback, with some people enrolled, its word lists
+made and nothing to do. Resident memory counts pages shared with other programs too; private
+memory is its own.
 """
 
 import argparse
@@ -36,6 +37,14 @@ def cpu_seconds(pid: int) -> float:
     return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
 
 
+async def settled(pid: int) -> None:
+    """Wait until it serves and has nothing to do: no processor time for three seconds."""
+    used = -1.0
+    while (now := cpu_seconds(pid)) != used:
+        used = now
+        await asyncio.sleep(3)
+
+
 async def measure(folder: Path, seconds: float) -> None:
     """Serve, wait, and print the figures."""
     database = f"sqlite:///{folder / 'bot.db'}"
@@ -56,13 +65,13 @@ async def measure(folder: Path, seconds: float) -> None:
             },
             stderr=asyncio.subprocess.DEVNULL,
         )
-        await asyncio.sleep(5)
+        await settled(process.pid)
         began, used = time.perf_counter(), cpu_seconds(process.pid)
         for name, megabytes in memory(process.pid).items():
-            sys.stdout.write(f"{name} memory after 5 s: {megabytes:.1f} MB\n")
+            sys.stdout.write(f"{name} memory once all is ready: {megabytes:.1f} MB\n")
         await asyncio.sleep(seconds)
         for name, megabytes in memory(process.pid).items():
-            sys.stdout.write(f"{name} memory after {seconds + 5:.0f} s: {megabytes:.1f} MB\n")
+            sys.stdout.write(f"{name} memory {seconds:.0f} s later: {megabytes:.1f} MB\n")
         share = (cpu_seconds(process.pid) - used) / (time.perf_counter() - began)
         sys.stdout.write(f"of one core: {share:.2%}\n")
         process.terminate()
