@@ -148,9 +148,10 @@ _MORE_THAN_MEANT = pattern(
 def _swapped(page: Page) -> list[Wish]:
     """`gave myself the fast one instead of the slow one` names no drug and is a wrong dose, and so
     is `30 units not 13`, where nothing is asked."""
-    asked = {"?", "should", "can", "do", "how", "debo", "puedo"} & set(
-        page.words(0, len(page.tokens))
-    )
+    said = set(page.words(0, len(page.tokens)))
+    if said.isdisjoint({"instead", "rather", "place", "not", "vez", "lugar", "no"}):
+        return []
+    asked = {"?", "should", "can", "do", "how", "debo", "puedo"} & said
     span = page.first(_ONE_FOR_THE_OTHER) or (None if asked else page.first(_MORE_THAN_MEANT))
     return [wish(page, span.start, span.end, What.WRONG_DOSE)] if span else []
 

@@ -203,9 +203,7 @@ def _clauses(page: Page) -> list[tuple[int, int]]:
 
 def _boxes(page: Page, language: str) -> tuple[int, int, Strips] | None:
     """`2 boxes of 50 strips` are 100."""
-    strips = either(gathered(language, "strips"))
-    several = _several(strips)
-    if (span := page.first(several)) is None or not (span["behind"] or span["before"]):
+    if (span := page.first(_several(language))) is None or not (span["behind"] or span["before"]):
         return None
     boxes, each = int(span["boxes"] or 0), int(span["each"] or 0)
     page.claim(span.start, span.end)
@@ -213,7 +211,8 @@ def _boxes(page: Page, language: str) -> tuple[int, int, Strips] | None:
 
 
 @cache
-def _several(strips: str) -> re.Pattern[str]:
+def _several(language: str) -> re.Pattern[str]:
+    strips = either(gathered(language, "strips"))
     return pattern(
         rf"(?:(?P<before>{strips}) (?:: |, )?)?(?P<boxes>[2-9]) (?:new |more |full )?(?:boxes|box|packs|vials|tubs|bottles|cajas|frascos|botes) (?:of|de|x|with|con) (?P<each>\d+)(?P<behind> (?:test |new )?{strips})?"
     )

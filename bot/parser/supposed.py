@@ -39,17 +39,47 @@ _GONE = re.compile(
 )
 
 
+#: How many words before a sign a question may begin.
+_REACH = 20
+_OPENERS = frozenset(
+    [
+        "if",
+        "when",
+        "incase",
+        "case",
+        "si",
+        "cuando",
+        "ever",
+        "what",
+        "wat",
+        "which",
+        "cuales",
+        "que",
+        "can",
+        "could",
+        "does",
+        "do",
+        "will",
+        "would",
+        "might",
+        "caso",
+    ]
+)
+
+
 def is_supposed(page: Page, start: int, end: int, suggests: Suggests, supposed: set[int]) -> bool:
     """Whether the words before a sign only suppose it; `supposed` are the tokens of signs before
     it that were."""
     words = page.words(0, len(page.tokens))
+    first = max(start - _REACH, 0)
+    if _OPENERS.isdisjoint(words[first:start]):
+        return False
     if suggests is Suggests.EMERGENCY and _GONE.fullmatch(" ".join(words[start:end])) is None:
         return False
     if not _SO_NOW.isdisjoint(words[end:]):
         return False
-    first = start
-    while first and words[first - 1] not in {".", "?", "!", ";", "¿"}:
-        first -= 1
+    marks = [at for at in range(first, start) if words[at] in {".", "?", "!", ";", "¿"}]
+    first = marks[-1] + 1 if marks else first
     at = start
     while at > first:
         if _IF.fullmatch(" ".join(words[first:at])):
