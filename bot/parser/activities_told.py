@@ -11,14 +11,14 @@ from functools import cache
 from itertools import islice, takewhile
 
 from bot.entries import Activity
-from bot.parser import activity, times
+from bot.parser import activity
 from bot.parser.activity import Doing, Measure
 from bot.parser.findings import Findings
+from bot.parser.instants import When, resolved
 from bot.parser.languages import gathered
 from bot.parser.moments import Cue
 from bot.parser.page import Page
 from bot.parser.phrases import spelled
-from bot.parser.times import When
 from bot.parser.values import Value
 
 #: How many tokens apart an activity and its length may stand.
@@ -36,7 +36,7 @@ class Done:
 
     def entry(self, when: When | None, at: datetime) -> Activity:
         """The activity with its end."""
-        ended = times.resolved(when, at) if when is not None else None
+        ended = resolved(when, at) if when is not None else None
         minutes = self.minutes or (when.minutes if when is not None else None)
         return Activity(text=self.text, minutes=minutes, ended_at=ended or at)
 

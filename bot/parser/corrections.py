@@ -13,6 +13,7 @@ from bot.entries import Ask, Correction, Moment, Removal
 from bot.parser import activity, moments, times
 from bot.parser.concepts import combination, segments
 from bot.parser.food import kinds_of
+from bot.parser.instants import When, resolved
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.page import Page
@@ -201,7 +202,7 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
             match.start("rest") + match["rest"].find(" not ") if " not " in match["rest"] else None
         )
         if when := _only_time(page, match.start("rest"), end, language):
-            if instant := times.resolved(when, at):
+            if instant := resolved(when, at):
                 return Mend(entry=Correction(at=instant))
     if (match := patterns.that_was.fullmatch(words)) and (
         mend := _moment(page, match, language, at)
@@ -269,7 +270,7 @@ def _part(page: Page, start: int, end: int) -> Page:
     return Page(page.shown, page.tokens[start:end])
 
 
-def _only_time(page: Page, place: int, end: int | None, language: str) -> times.When | None:
+def _only_time(page: Page, place: int, end: int | None, language: str) -> When | None:
     """A time, with nothing behind it but what it is not."""
     last = len(page.tokens) if end is None else _index(page, end)
     rest = _part(page, _index(page, place), last)
@@ -283,7 +284,7 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
     when = times.find(rest, language)
     left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
     if when and not left:
-        instant = times.resolved(when[0], at)
+        instant = resolved(when[0], at)
         return Mend(entry=Correction(at=instant)) if instant else None
     rest = _part(page, _index(page, match.start("rest")), len(page.tokens))
     if any(token.word[0].isdigit() for token in rest.tokens) and not re.search(

@@ -28,6 +28,7 @@ from bot.parser import (
     values,
 )
 from bot.parser.context import Context
+from bot.parser.instants import When
 from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.strangers import Stranger
@@ -52,8 +53,8 @@ class Findings:
     strangers: list[Stranger] = field(default_factory=list)
     doings: list[activity.Doing] = field(default_factory=list)
     cues: list[moments.Cue] = field(default_factory=list)
-    whens: list[times.When] = field(default_factory=list)
-    ahead: list[times.When] = field(default_factory=list)
+    whens: list[When] = field(default_factory=list)
+    ahead: list[When] = field(default_factory=list)
     measures: list[activity.Measure] = field(default_factory=list)
     amounts: set[int] = field(default_factory=set)
     values: list[Value] = field(default_factory=list)

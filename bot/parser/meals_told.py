@@ -7,14 +7,14 @@ from dataclasses import dataclass, field
 from datetime import datetime
 
 from bot.entries import Meal, MealName, Moment
-from bot.parser import dish_lists, meals, times
+from bot.parser import dish_lists, meals
 from bot.parser.findings import Findings
 from bot.parser.food import kinds_of
+from bot.parser.instants import When, is_today, resolved
 from bot.parser.meals import Lead
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
-from bot.parser.times import When
 from bot.parser.unlisted import surely_food
 
 
@@ -36,9 +36,9 @@ class Plate:
     def entry(self, page: Page, when: When | None, at: datetime, language: str) -> Meal:
         """The meal with its start."""
         text = dish_lists.text_of(page, self.spans)
-        if when is not None and when.ago != 0 and not times.is_today(when, at):
+        if when is not None and when.ago != 0 and not is_today(when, at):
             ahead = not self.past
-            started = times.resolved(when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST)
+            started = resolved(when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST)
         else:
             started = None if self.over else at
         return Meal(

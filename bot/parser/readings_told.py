@@ -7,15 +7,15 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from bot.entries import Ask, Asked, By, Moment, Reading
-from bot.parser import meals, times, timing
+from bot.parser import meals, timing
 from bot.parser.activities_told import Told, perhaps_minutes
 from bot.parser.context import MOMENT_OF, Context
 from bot.parser.findings import SMALL, Findings
+from bot.parser.instants import When, is_today, resolved
 from bot.parser.meals_told import Plate
 from bot.parser.moments import Cue
 from bot.parser.page import Page
 from bot.parser.subjects import Whose
-from bot.parser.times import When
 from bot.parser.values import Value
 from bot.units import Unit, to_mg_dl
 
@@ -172,9 +172,9 @@ def _reading(value: Value, unit: Unit, moment: Moment, taken: datetime | None) -
 
 
 def _taken(when: When | None, at: datetime, moment: Moment, *, last: bool) -> datetime | None:
-    if when is None or times.is_today(when, at):
+    if when is None or is_today(when, at):
         return at if last else None
-    return times.resolved(when, at, morning=moment is Moment.FASTING)
+    return resolved(when, at, morning=moment is Moment.FASTING)
 
 
 def _moments(
@@ -320,7 +320,7 @@ def _default(
 
 
 def _ahead(when: When, context: Context, plate: Plate) -> bool:
-    started = times.resolved(when, context.at, ahead=not plate.past)
+    started = resolved(when, context.at, ahead=not plate.past)
     return started is not None and started >= context.at
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from bot.localtime import shifted
-from bot.parser.times import Half, When
+from bot.parser.instants import Half, When
 
 Place = tuple[int, int]
 
