@@ -39,7 +39,9 @@ _OTHERWISE = frozenset(
     "ask remind recuerdame walked ran".split()
 )
 #: What is not done is no reason for it (`hoy no me mido`).
-_ITSELF = frozenset({"", "tengo ganas", "me mido", "me checo", "me pincho", "me pico", "me mide", "se mide"})
+_ITSELF = frozenset(
+    {"", "tengo ganas", "me mido", "me checo", "me pincho", "me pico", "me mide", "se mide"}
+)
 _CANNOT = (
     r"(?:i |we |he |she )?(?:just )?(?:cant|cannot|can not|couldnt|could not|wont|will not|unable to|not able to|not gonna|not going to|wont be able to|didnt|did not|not|no puedo|no pude|no podemos|no pudo|no puede)"
     r" (?:be )?(?:test|testing|check|checking|measure|measuring|do it|do the test|take it|prick|medir|medirme|medirse|pincharme|pincharse|checarme|hacerlo)(?: (?:my|the|his|her) (?:sugar|blood|glucose|finger))?"
