@@ -142,6 +142,7 @@ def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
     result: list[Token] = []
     index = 0
     points = frozenset().union(*(say.point for say in numerals))
+    begun_by = [(language, language.words) for language in numerals]
     while index < len(tokens):
         if index + 2 < len(tokens) and tokens[index + 1].word in points:
             whole, tenth = tokens[index].word, tokens[index + 2].word
@@ -150,8 +151,8 @@ def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
                 result.append(Token(tokens[index].start, tokens[index + 2].end, written))
                 index += 3
                 continue
-        for language in numerals:
-            if tokens[index].word in language.words:
+        for language, words in begun_by:
+            if tokens[index].word in words:
                 end, written = _number(tokens, index, language)
                 break
         else:
