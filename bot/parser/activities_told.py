@@ -167,7 +167,8 @@ def _behind_comma(page: Page, found: Findings, doing: Doing, measure: Measure) -
     other = any(dish.start in told for dish in found.dishes) or any(
         value.start in told for value in found.values
     )
-    return words[-1:] == [","] and words.count(",") == 1 and ended and not other
+    parted = words[-1:] in ([","], ["("]) and words.count(words[-1]) == 1
+    return parted and (ended or ahead[0] in _OVER) and not other
 
 
 #: Up to this many words tell where it went, before its length.
@@ -246,6 +247,7 @@ def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
         "but",
         "pero",
         "so",
+        "took",
     }:
         return False
     inside = any(dish.start <= index < dish.end for dish in found.dishes)

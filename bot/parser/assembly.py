@@ -164,9 +164,7 @@ def _sick_and_worse(page: Page, one: Feeling, other: Feeling) -> bool:
         return False
     high, grave = (one, other) if one.suggests is Suggests.HIGH else (other, one)
     sick = any(word.startswith(_SICK) for word in page.words(high.start, high.end))
-    return sick and any(
-        word.startswith(_WORSE) for word in page.words(grave.start, grave.end)
-    )
+    return sick and any(word.startswith(_WORSE) for word in page.words(grave.start, grave.end))
 
 
 def _over(page: Page, found: Findings, index: int, language: str) -> bool:

@@ -60,7 +60,7 @@ def _patterns(language: str) -> _Patterns:
     should = either(gathered(language, "should_be"))
     that_was = either(gathered(language, "that_was"))
     small = r"(?:(?:,|\.|:|!|-|its|it|is|was|i|meant|mean|to|be|say|the|my|sugar|reading|number|that|thats|should|make|sorry|oops|no|not|es|era|eran|son|fue|fueron|quise|decir|put|write|wrote|actually|really|glucose|last|one|value|have|been|ment|azucar|glucosa|typed|type|mistyped|entered|sent|gave|said|says|read|reads|saw|told|you|meter|in|as|a|typo|wrong|by|mistake|error|for|so|fat|fingers|fingered|thumbs|hit|key|button|correct|correction|right|please|change|replace|swap|fix|update|edit|earlier|just|now|this|escribi|puse|mande|dije|correcto|cambia|cambiar|reemplaza) )*"
-    tail = r"(?: (?:,|\.|!|sorry|oops|please|mg|instead|thanks|now|not sure why|typo))*"
+    tail = r"(?: (?:,|\.|!|my mistake|my bad|sorry|oops|please|mg|instead|thanks|now|not sure why|typo))*"
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
         removal=re.compile(
@@ -90,7 +90,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?:oh|ah|oh no|oh wait|wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
         ),
         ate_at=re.compile(
-            r"(?:(?:sorry|oops|no|actually|correction|perdon|wait) (?:, )?)*(?:i |we |she |he |yo )?(?:actually |really |only |in fact )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
+            r"(?:(?:sorry|oops|no|actually|correction|perdon|wait|my bad|my mistake) (?:, )?)*(?:i |we |she |he |yo )?(?:actually |really |only |in fact )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
         ),
         not_food=re.compile(
             r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"
@@ -173,6 +173,7 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
 _ENDS = frozenset(", . ; ! and but y pero".split())
 
 
+_SORRY_BEHIND = re.compile(r" [.,;!] (?:my mistake|my bad|sorry|oops|typo|perdon|mi error)$")
 #: What a meter shows, and no mistake of the person's (`error 5`).
 _ERROR_CODE = re.compile(
     r"(?:(?:the|my|meter|it|says|shows|an|got|gives|code) )*(?:error|err)(?: code)? \d{1,2}"
@@ -208,8 +209,9 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
         mend := _moment(page, match, language, at)
     ):
         return mend
+    told = _SORRY_BEHIND.sub("", words)
     for sought in (patterns.said_but, patterns.not_food, patterns.food_not):
-        if (match := sought.fullmatch(words)) and not _left_out(words, match, language):
+        if (match := sought.fullmatch(told)) and not _left_out(told, match, language):
             return _food(page, match, language, foods)
     if match := patterns.meant.fullmatch(words):
         return _meant_food(page, match, language, foods)

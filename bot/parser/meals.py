@@ -97,7 +97,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:since|until|till|til|by|desde|hasta)(?: (?:my|the|el|la|mi))? {names}(?: time)?"
         ),
         named=pattern(
-            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick|small|proper|simple|school|hospital|canteen|office|pub|church|work|works|packed|family|birthday|sunday|working) )*(?P<name>{names}|(?:(?<=for )|(?<=my )|(?<=me )|(?<=our )){shy}|{_NO_DRINK}{shy}(?= (?::|was) )|(?<!my )(?<!the )bf(?= :))(?: (?:was|is|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready|which is|which was|that is))*(?: :| -| =)?"
+            rf"(?:(?:today|todays|my|for|the|our|early|late|hoy|para|mi|el|la|light|big|quick|small|proper|simple|school|hospital|canteen|office|pub|church|work|works|packed|family|birthday|sunday|working) )*(?P<name>{names}|(?:(?<=for )|(?<=my )|(?<=me )|(?<=our )){shy}|{_NO_DRINK}{shy}(?= (?::|was) )|(?<!my )(?<!the )bf(?= :))(?: (?:was|is|na|will be|today|now|fue|es|era|of|de|had|hoy|started|starting|time|just|i had|i ate|consists of|consisted of|tonight|ready|which is|which was|that is))*(?: :| -| =)?"
         ),
         for_name=pattern(
             rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"
@@ -327,6 +327,7 @@ def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]
     return any(
         index not in food_at
         and index not in without
+        and index - 1 not in without  # `chicken rice no skin`
         and page.words(index - 1, index + 1) not in _IT_IS
         and not_eaten.longest(page, index, end) is not None
         for index in range(start, end)

@@ -83,7 +83,9 @@ def _patterns(language: str) -> _Patterns:
         whole=whole,
         before=pattern(f"(?:just |right )?{before}(?! (?:(?:de )?(?:yesterday|ayer)|last) ){tail}"),
         after=pattern(f"(?:just |right )?{after}{tail}"),
-        long_after=pattern(f"(?:at |a las |about |around )?{long} (?:{after}|{later}|mark|into|since){tail}"),
+        long_after=pattern(
+            f"(?:at |a las |about |around )?{long} (?:{after}|{later}|mark|into|since){tail}"
+        ),
         at_long=pattern(
             f"(?:at |@ |a las |a la |son las |pasaron las )(?:the |my |about |around )?{long}(?: (?:reading|test|check|mark|point|number))?{of_meal}"
         ),

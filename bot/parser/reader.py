@@ -61,9 +61,17 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
     start, mend = opening
     after = Page(page.shown, page.tokens[start:])
     rest = _parts(after, context, symptoms.find(after, context.language))
+    if isinstance(mend.entry, Removal) and _tells_why(after, rest):
+        return Understood(entries=(mend.entry,))
     if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
         return None
     return replace(rest, entries=(mend.entry, *rest.entries))
+
+
+def _tells_why(page: Page, rest: Understood) -> bool:
+    """`delete that last one, it was my sister's`: neither an entry nor a number behind it."""
+    numbered = any(token.word[0].isdigit() for token in page.tokens)
+    return not rest.entries and rest.ask is Ask.MEANING and not numbered
 
 
 _CHATTER = Request(what=What.CHATTER)

@@ -19,9 +19,9 @@ LONGEST = 18
 
 _NO = re.compile(
     r"(?:(?:sorry|oh|ah|um|hi|hello|thanks|perdon|lo siento|ay|uy|disculpa|well) (?:, )?)*"
-    r"(?:no thanks|no thank you|no sorry|no can do|not now|not today|not tonight|not right now|not yet|not this time|no way|nope|nah|naw|nay|no po|hindi po|no lah|no o|no|cant now|cant"
+    r"(?:no thanks|no thank you|no sorry|no can do|not now|not today|not tonight|not right now|not yet|not this time|no way|nope|nah|naw|nay|no po|hindi po|no lah|no o|no(?! (?:test )?(?:strips?|tiras|tengo|tenemos|meter|kit|battery|phone|light|time|signal|hay|traigo|traje|more|glucometer|medidor))|cant now|cant"
     r"|no gracias|no puedo|ahora no|ahorita no|no ahora|hoy no|esta vez no|no se puede|todavia no|no voy a poder)"
-    r"(?: (?:,|\.|!|-|:|;|sorry|thanks|thank you|dear|love|mate|man|po|doc|nurse|today|now|right now|this time|tonight|gracias|perdon|ahora|hoy|because|cos|bc|cuz|cause|as|since|porque|pues|que|test|testing))* "
+    r"(?: (?:,|\.|!|-|:|;|pls|plz|please|po|sorry|thanks|thank you|dear|love|mate|man|po|doc|nurse|today|now|right now|this time|tonight|gracias|perdon|ahora|hoy|because|cos|bc|cuz|cause|as|since|porque|pues|que|test|testing))* "
     r"(?P<why>.+)"
 )
 _STARTS = frozenset(
@@ -51,6 +51,12 @@ _CANNOT = (
 _TAIL = r"(?: (?:today|now|again|sorry|please|pls|thanks|for now|muna|po|na|lang|lah|abeg|o|tonight|this time|hoy|ahora|gracias|perdon|,|\.|!|right now|yet|ok|okay))*"
 
 
+#: `can't test up a roof`, `I missed it; the vicar called`: whatever follows is the reason.
+_CANNOT_SINCE = re.compile(
+    r"(?:(?:sorry|hi|oh|well|perdon|afraid|im afraid) (?:, )?)*(?:(?:i |we |he |she )?(?:cant|cannot|can not|couldnt|could not|no puedo|no pude) (?:test|check|measure|do it|do the test|prick|medir|medirme)|i missed (?:it|this one|that one|the test))"
+    r"(?: (?:him|her|them|mum|mom|dad|honey|hon|love|dear|doc|now|today|sorry|because|cos|cuz|as|since|porque|my sugar|my blood|,|\.|;|:|-))* (?P<why>.+)"
+)
+
 #: Refuses only where a reading is asked for (`at work cant`).
 _BARE = r"|(?:i |we |he |she )?(?:just )?(?:cant|can not|cannot|cyah|cyaan|no fit|cant do|cant now|not now|not today|no can do|no puedo|no se puede|ahora no|hoy no)"
 
@@ -71,8 +77,11 @@ def find(page: Page, words: str, language: str, *, asked: bool) -> tuple[int, in
         return None
     if asked and (match := _NO.fullmatch(words)):
         span = _told(page, match, language)
-        if span is not None and words[span[0] :].split(maxsplit=1)[0] in _STARTS:
+        first = words[span[0] :].split(maxsplit=1)[0] if span is not None else ""
+        if first in _STARTS or (first.endswith("ing") and not match[0].startswith("no ")):
             return span
+    if match := _CANNOT_SINCE.fullmatch(words):
+        return _told(page, match, language)
     match = _because(language, asked).fullmatch(words)
     return _told(page, match, language) if match else None
 

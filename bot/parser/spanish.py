@@ -246,7 +246,7 @@ SPANISH = Lexicon(
     later_in=("en", "dentro de", "recuerdame en", "espera", "preguntame en", "avisame en", "en unos",
               "recuerdame dentro de", "como en"),
     greetings=("hola", "gracias", "buenos dias", "buenas tardes", "buenas noches", "muchas gracias", "ok",
-               "adios", "bueno", "vale", "mil gracias", "dios te bendiga", "buenas", "buen dia", "chao",
+               "adios", "bueno", "vale", "mil gracias", "dios te bendiga", "dios le pague", "mi dios le pague", "dios se lo pague", "buenas", "buen dia", "chao",
                "perfecto", "excelente", "muy amable", "de nada", "hasta luego", "saludos", "bien",
                "estoy bien", "todo bien", "que tal", "como estas", "listo", "claro", "genial", "feliz dia",
                "entendido", "esta bien", "bendiciones", "hasta manana", "igualmente", "que amable", "muy bien"),
@@ -281,7 +281,7 @@ SPANISH = Lexicon(
     soft_no=("no", "ahora no", "no ahora", "no gracias", "no quiero", "no puedo", "ahorita no", "no puedo ahora"),
     strips=("tiras", "tira", "tiras reactivas", "cintas", "tirillas", "tiritas", "cintas reactivas"),
     filler=EVERYDAY_SPANISH,
-    asides=("che", "jaja", "jajaja", "jeje", "bendito", "ay bendito", "uf", "uff", "vaya", "hijole", "pucha",
+    asides=("wey", "guey", "dale", "parce", "mi amor", "que pena", "que pena con usted", "mi reina", "mi rey", "compa", "che", "jaja", "jajaja", "jeje", "bendito", "ay bendito", "uf", "uff", "vaya", "hijole", "pucha",
             "guapa", "guapo", "mija", "mijo", "porfa", "porfis", "ay dios", "dios mio"),
     negation=("no", "sin", "nunca", "ni"),
 )  # fmt: skip

@@ -96,6 +96,9 @@ def _patterns(language: str) -> _Patterns:
                 r"|(?:on|off|along|via) (?:the )?(?:m|a) \d{1,4}(?= (?:and|cant|so|,|\.|now|still|in|driving))"
                 r"|(?:driving|drive|drives|on|catching|waiting for|riding) the \d{1,3}(?: bus| tram| train)?"
             ),
+            pattern(
+                r"(?:patient|patients|pt|resident|client|man|woman|lady) in (?:bed|room|ward|bay|cubicle) \d+"
+            ),
             pattern(r"(?:live at|lives at|living at|vivo en el)(?: number| no)? \d+(?: \w+){0,2}"),
             pattern(
                 r"\d{1,5}(?: [a-z]+){1,2} (?:street|st|avenue|ave|road|rd|drive|lane|blvd|boulevard|court|close|terrace)"

@@ -33,6 +33,21 @@ def _pattern(language: str) -> re.Pattern[str]:
 
 
 @cache
+def _somebodys(language: str) -> re.Pattern[str]:
+    """`my abbu's sugar`: whoever that is, it is not the participant."""
+    glucose = either(gathered(language, "glucose"))
+    return pattern(rf"my (?!{_OF_ONES_OWN} )[a-z]+s {glucose}")
+
+
+#: Right behind a number they say that it is somebody else's.
+_NOT_MINE = pattern(
+    "(?:hers|his|theirs|its|thats|that is|this is)?(?: ,)? ?not (?:mine|my own|me|my sugar|my reading)"
+)
+_NEAR = 3
+_OF_ONES_OWN = "(?:todays|yesterdays|mornings|evenings|nights|meters|machines|doctors|lunchs|dinners|breakfasts)"
+
+
+@cache
 def _with_people(language: str) -> re.Pattern[str]:
     people = either(gathered(language, "others"))
     return pattern(
@@ -55,17 +70,26 @@ def claim_company(page: Page, language: str, food_at: set[int]) -> None:
 class Subjects:
     """Who is spoken of at each place of a message."""
 
-    __slots__ = ("_by", "_page", "_said")
+    __slots__ = ("_by", "_not_mine", "_page", "_said")
 
     def __init__(self, page: Page, language: str, by: By) -> None:
         self._page, self._by = page, by
         self._said: list[tuple[int, int, bool]] = []
+        somebody = set()
+        for span in page.find(_somebodys(language)):
+            if "'" in page.text(span.start + 1, span.start + 2).replace("’", "'"):
+                self._said.append((span.start, span.start + 2, True))
+                somebody |= {span.start, span.start + 1}
+        self._not_mine = [span.start for span in page.find(_NOT_MINE)]
         for span in page.find(_pattern(language)):
+            if span.start in somebody:
+                continue
             before = page.tokens[span.start - 1].word if span.start else ""
             other = span["other"] is not None
             named = before not in _COMPANY if other else before != "of"  # `a friend of mine`
             if named:
                 self._said.append((span.start, span.end, other))
+        self._said.sort()
 
     def pass_over(self, tokens: set[int]) -> None:
         """Name nobody by these words: they are part of what was done (`walked the dog 142`)."""
@@ -81,6 +105,8 @@ class Subjects:
                 break
         if nearest is None and end is not None:
             nearest = self._behind(end)
+        if end is not None and any(0 <= place - end <= _NEAR for place in self._not_mine):
+            nearest = True  # `had a glucose of 420, hers not mine`
         if nearest is None:
             return Whose.UNSAID
         if self._by is By.HELPER:  # the helper's `she` is the participant

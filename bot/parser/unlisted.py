@@ -12,7 +12,7 @@ from bot.parser.misspelt import no_slips
 from bot.parser.page import Page
 
 _LONGEST = 6
-_WITHIN = frozenset("with and of in on one the a an w n no x de del con y en la el al".split())
+_WITHIN = frozenset("with and an of in on one the a an w n no x de del con y en la el al".split())
 
 
 def surely_food(page: Page, language: str, found: Findings, start: int, end: int) -> bool:

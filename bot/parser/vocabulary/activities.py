@@ -130,6 +130,7 @@ play played playing: {ultimate frisbee|water polo|dodgeball|kickball|wallball|ma
 play played playing: {chase|ball|a match|a game of football}
 climb climbed climbing: {stairs|the stairs|the steps|steps|the hill}
 climb climbed climbing: {a hill|a mountain|the ladder|trees|coconut trees}
+carry carried carrying: {lumber|timber|the lumber|planks|feed|hay|hay bales|sandbags}
 carry carried carrying: {water|the water|firewood|wood|the shopping}
 carry carried carrying: {groceries|the groceries|bags|sacks|the baby}
 carry carried carrying: {bricks|boxes|buckets|buckets of water}
@@ -242,7 +243,7 @@ paddle boarding, paddleboarding, dragon boat, dragon boating, outrigger paddling
 fishing trip on foot, bouldering, climbing wall, via ferrata, canyoning, orienteering, geocaching
 birdwatching walk, bird walk, litter picking, litter pick, beach clean, beach clean up
 snow clearing, clearing snow, chopping firewood, splitting logs, stacking wood, stacking firewood
-hay making, haymaking, lambing, shearing, fencing work, mucking out, horse grooming, barn chores
+hay making, haymaking, lambing, shearing, fencing work, fencing, fence mending, mending fences, mucking out, horse grooming, barn chores
 farm chores, yard chores, garden chores, morning chores, evening chores, milking, hand milking
 goat herding, herding, ploughing, plowing, planting, transplanting rice, rice planting, harvesting
 rice harvest, tea plucking, plucking tea, coffee picking, picking coffee, apple picking, fruit picking

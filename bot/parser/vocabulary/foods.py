@@ -78,7 +78,7 @@ NOT_FOOD_PHRASES: Final[tuple[str, ...]] = phrases(
     sugar test, sugar check, sugar number(s), sugar high, sugar low, sugar spike, sugar diary
     sugar log, sugar clinic, egg on my face, nest egg, egg timer, walking on eggshells, egg head
     fishing, went fishing, gone fishing, fish tank, fish pond, fed the fish, feed the fish
-    shake {him|her|it|them|hands|my head|your head|well|off}, something fishy, fish out of water, goldfish, pet fish, chicken out, chickened out
+    poke {him|her|me|them|my finger|twice|again}, {before|after|at|to} uni, shake {him|her|it|them|hands|my head|your head|well|off}, something fishy, fish out of water, goldfish, pet fish, chicken out, chickened out
     feed the chickens, fed the chickens, spring chicken, chicken coop, chicken pox, chickenpox
     no spring chicken, ham radio, hammed it up, beef with, say cheese, cheesed off, cheesy joke
     nuts about, {are|is|am|drive|drives|driving|going|went|gone} {me nuts|nuts|you nuts}
