@@ -17,7 +17,8 @@ class Urgency:
     """The rules of one kind.
 
     `handicap` is how much younger a message of kind "reply" may be and still go first; since
-    it is fixed, whatever waits long enough goes first in the end. `copies` is how many may
+    it is fixed, whatever waits long enough goes first in the end. That of a prompt is longer than a
+    reply is worth sending: no reply grows too old behind the prompts of a rush. `copies` is how many may
     arrive at most. `again_after` is the wait before a retry when the outcome is unsure.
     `worth` is how long (real time) it is worth sending; None: the saying tells it itself.
     """
@@ -42,15 +43,15 @@ URGENCY: Mapping[Kind, Urgency] = {
         worth=timedelta(minutes=10),
     ),
     Kind.PROMPT: Urgency(
-        handicap=timedelta(minutes=1),
+        handicap=timedelta(minutes=15),
         copies=2,
         again_after=timedelta(seconds=30),
         worth=None,
     ),
     Kind.DIGEST: Urgency(
-        handicap=timedelta(minutes=10), copies=1, again_after=timedelta(0), worth=None
+        handicap=timedelta(minutes=30), copies=1, again_after=timedelta(0), worth=None
     ),
     Kind.NOTE: Urgency(
-        handicap=timedelta(minutes=10), copies=1, again_after=timedelta(0), worth=None
+        handicap=timedelta(minutes=30), copies=1, again_after=timedelta(0), worth=None
     ),
 }

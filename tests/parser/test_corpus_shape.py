@@ -18,11 +18,14 @@ from bot.entries import Ask, Asked, By, MealName, Moment, OffScale, Suggests, Wh
 from bot.units import Unit
 
 HERE = Path(__file__).parent
-FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH = (
+FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH, NINTH, TENTH = (
     HERE / f"{name}sayings.jsonl"
-    for name in ("", "second_", "third_", "fourth_", "fifth_", "sixth_", "seventh_", "eighth_")
+    for name in (
+        *("", "second_", "third_", "fourth_", "fifth_", "sixth_", "seventh_", "eighth_"),
+        *("ninth_", "tenth_"),
+    )
 )
-CORPORA = (FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH)
+CORPORA = (FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH, NINTH, TENTH)
 LEAST = {
     FIRST: 550,
     SECOND: 350,
@@ -32,6 +35,8 @@ LEAST = {
     SIXTH: 320,
     SEVENTH: 450,
     EIGHTH: 380,
+    NINTH: 400,
+    TENTH: 400,
 }
 
 Row = dict[str, Any]

@@ -41,6 +41,8 @@ def _outcomes(name: str) -> list:
         ("sixth_sayings.jsonl", 0.98, 0.002, 0),
         ("seventh_sayings.jsonl", 0.95, 0.002, 0),
         ("eighth_sayings.jsonl", 0.98, 0.002, 0),
+        ("ninth_sayings.jsonl", 0.98, 0.002, 0),
+        ("tenth_sayings.jsonl", 0.96, 0.002, 0),
     ],
 )
 def test_corpus(corpus: str, right: float, wrong: float, missed: int) -> None:

@@ -7,6 +7,7 @@ import pytest
 
 from bot.messages import Kind
 from bot.storage.store import Store
+from bot.storage.urgency import URGENCY
 from tests.conversation.echo import START, person, saying
 
 
@@ -20,11 +21,11 @@ def store(database_url: str) -> Iterator[Store]:
 @pytest.mark.parametrize(
     ("kind", "waited", "first"),
     [
-        (Kind.PROMPT, timedelta(seconds=59), "reply"),
-        (Kind.PROMPT, timedelta(seconds=61), "prompt"),
-        (Kind.DIGEST, timedelta(minutes=9), "reply"),
-        (Kind.DIGEST, timedelta(minutes=11), "digest"),
-        (Kind.NOTE, timedelta(minutes=11), "note"),
+        (Kind.PROMPT, timedelta(minutes=14), "reply"),
+        (Kind.PROMPT, timedelta(minutes=16), "prompt"),
+        (Kind.DIGEST, timedelta(minutes=29), "reply"),
+        (Kind.DIGEST, timedelta(minutes=31), "digest"),
+        (Kind.NOTE, timedelta(minutes=31), "note"),
     ],
 )
 def test_what_has_waited_longer_than_its_handicap_goes_before_a_new_reply(
@@ -38,6 +39,12 @@ def test_what_has_waited_longer_than_its_handicap_goes_before_a_new_reply(
         letter = work.outbox.claim(later, later)
     assert letter is not None
     assert letter.text == first
+
+
+def test_no_reply_grows_worthless_behind_the_prompts_of_a_rush() -> None:
+    worth = URGENCY[Kind.REPLY].worth
+    assert worth is not None
+    assert URGENCY[Kind.PROMPT].handicap > worth
 
 
 def test_no_wait_of_the_others_overtakes_a_caution(store: Store) -> None:
