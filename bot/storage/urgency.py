@@ -17,10 +17,11 @@ class Urgency:
     """The rules of one kind.
 
     `handicap` is how much younger a message of kind "reply" may be and still go first; since
-    it is fixed, whatever waits long enough goes first in the end. That of a prompt is longer than a
-    reply is worth sending: no reply grows too old behind the prompts of a rush. `copies` is how many may
-    arrive at most. `again_after` is the wait before a retry when the outcome is unsure.
-    `worth` is how long (real time) it is worth sending; None: the saying tells it itself.
+    it is fixed, whatever waits long enough goes first in the end. That of a prompt is longer
+    than a reply is worth sending: no reply grows too old behind the prompts of a rush.
+    `copies` is how many may arrive at most. `again_after` is the wait before a retry when the
+    outcome is unsure. `worth` is how long (real time) it is worth sending; None: the saying
+    tells it itself.
     """
 
     handicap: timedelta
