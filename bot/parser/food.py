@@ -75,7 +75,9 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
     found: list[Dish] = []
     index = 0
     while index < len(page.tokens):
-        hit = _sugar(page, index) or phrases.longest(page, index, len(page.tokens))
+        named = phrases.longest(page, index, len(page.tokens))
+        sugar = _sugar(page, index)
+        hit = named if named and sugar and named[0] > sugar[0] else sugar or named
         sweet = hit is not None and _against_low(page.words(index, hit[0]))
         looks = not_food.longest(page, index, len(page.tokens))
         if looks is not None and index in active:
@@ -158,6 +160,8 @@ def kinds_of(text: str, language: str = "en") -> tuple[Food, ...]:
         if not left_out(page, dish.start)
     ]
     covered = {index for dish in dishes for index in range(dish.start, dish.end)}
+    if text.strip().lower() in BARE_SUGAR:  # what is left of `i took glucose`
+        return (Food(text=text, kind=FoodKind.SWEET_FOOD),)
     foods.extend(
         Food(text=word, kind=FoodKind.UNKNOWN) for word in _unknown(page, covered, language)
     )
