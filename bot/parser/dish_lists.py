@@ -6,7 +6,7 @@
 from bot.parser import meals
 from bot.parser.findings import Findings
 from bot.parser.food import LEFT_OUT, amount_words
-from bot.parser.misspelt import known_words
+from bot.parser.misspelt import is_strange, known_words
 from bot.parser.page import Page
 
 
@@ -48,7 +48,7 @@ def how_much(
 ) -> bool:
     """`pizza, 2 slices`: right behind a plate nothing but its amount."""
     between = [word for _, word in page.find_words(spans[-1][1], start)]
-    if not spans or between not in ([","], ["("], ["-"]):
+    if between not in ([","], ["("], ["-"]):
         return False  # `kottu from the shop, half a packet`: the shop is claimed
     sizes = amount_words(language) | _SHARES | _HOW_BIG
     words = page.words(start, end)
@@ -79,7 +79,7 @@ def goes_on(
     """A list that begins with food is food to its end: what it comes without (`tea, no sugar`),
     or a dish that nobody has listed (`rice + inun-unan`), right behind a mark."""
     marks = page.words(spans[-1][1], start)
-    if not spans or not marks or not set(marks) <= {",", "+", "&", "and", "y", "/"}:
+    if not marks or not set(marks) <= {",", "+", "&", "and", "y", "/"}:
         return None
     dishes = {at for dish in found.dishes for at in range(dish.start, dish.end)}
     if page.tokens[start].word in LEFT_OUT:
@@ -94,11 +94,7 @@ def goes_on(
     inside = dishes & set(range(first, last))
     if inside and not meals.spoken_of(page, start, end, language, dishes):
         known = meals.everyday(language)  # `lemon leaf tea`
-    strange = {
-        at
-        for at, word in words
-        if at not in dishes and word.isalpha() and len(word) > 2 and word not in known
-    }
+    strange = {at for at, word in words if at not in dishes and is_strange(word, known)}
     busy = {at for doing in found.doings for at in range(doing.start, doing.end)}
     fits = all(
         at in strange | dishes | found.amounts

@@ -9,7 +9,7 @@ from functools import cache
 from bot.parser.food import LEFT_OUT, Dish, plain_words
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
-from bot.parser.misspelt import known_words, no_slips
+from bot.parser.misspelt import is_strange, known_words, no_slips
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import spelled
 
@@ -120,7 +120,7 @@ def _beside_a_value(page: Page, index: int, starts: dict[int, Dish], language: s
 
 def _strange(word: str, language: str) -> bool:
     """Whether no list holds the word."""
-    return word.isalpha() and len(word) > 2 and word not in known_words(language)
+    return is_strange(word, known_words(language))
 
 
 #: Behind a count they tell more of the dish (`cevapi 5 in half lepinja`).
@@ -260,9 +260,7 @@ def held(page: Page, start: int, end: int, language: str) -> bool:
         if page.tokens[at].word in {"of", "de"} and page.tokens[at - 1].word in _HELD_IN:
             known = no_slips(language)
             behind = words[at + 1 - start :]
-            return len(behind) <= _MOST and all(
-                word.isalpha() and len(word) > 2 and word not in known for word in behind
-            )
+            return len(behind) <= _MOST and all(is_strange(word, known) for word in behind)
     return False
 
 

@@ -35,21 +35,6 @@ class Lead:
     past: bool = False
 
 
-@dataclass(slots=True, kw_only=True)
-class Plate:
-    """A meal as it is put together: the spans of its food, its name, and how it was led in."""
-
-    spans: list[tuple[int, int]]
-    name: MealName | None = None
-    lead: Lead | None = None
-    place: int = 0
-    over: bool = False  # named only as what is over
-
-    @property
-    def end(self) -> int:
-        return self.spans[-1][1] if self.spans else self.place + 1
-
-
 @dataclass(frozen=True, slots=True)
 class _Patterns:
     since: re.Pattern[str]

@@ -106,6 +106,11 @@ def _looked_for(code: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys(words))
 
 
+def is_strange(word: str, known: frozenset[str]) -> bool:
+    """Whether it is a word, and none of the known ones."""
+    return word.isalpha() and len(word) > 2 and word not in known
+
+
 def _words(phrases: Iterable[str]) -> list[str]:
     """The words of some phrases, each once, in the order of their lists."""
     apart = dict.fromkeys(word for phrase in phrases for word in phrase.split())

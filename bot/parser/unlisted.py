@@ -8,7 +8,7 @@ from itertools import islice, takewhile
 from bot.entries import Moment
 from bot.parser.findings import Findings
 from bot.parser.food import amount_words
-from bot.parser.misspelt import no_slips
+from bot.parser.misspelt import is_strange, no_slips
 from bot.parser.page import Page
 
 _LONGEST = 6
@@ -24,7 +24,7 @@ def surely_food(page: Page, language: str, found: Findings, start: int, end: int
     known = no_slips(language)
     words = [(at, page.tokens[at].word) for at in range(start, end)]
     counted = any(at in found.amounts or word == "one" for at, word in words)
-    strange = sum(_is_strange(word, known) for _, word in words)
+    strange = sum(_names_nothing(word, known) for _, word in words)
     first = bisect_left(found.dishes, start, key=lambda dish: dish.start)
     here = takewhile(lambda dish: dish.start < end, islice(found.dishes, first, None))
     dishes = {at for dish in here for at in range(dish.start, dish.end)}
@@ -42,7 +42,6 @@ def surely_food(page: Page, language: str, found: Findings, start: int, end: int
     return before and bool(found.values) and (counted or strange > 1)
 
 
-def _is_strange(word: str, known: frozenset[str]) -> bool:
+def _names_nothing(word: str, known: frozenset[str]) -> bool:
     """Whether no list holds the word, nor one of the thing (`meetings`)."""
-    one = word.removesuffix("s")
-    return word.isalpha() and len(word) > 2 and word not in known and one not in known
+    return is_strange(word, known) and word.removesuffix("s") not in known
