@@ -1,7 +1,9 @@
 """Everything that is due at an instant, and the next instant worth waking for."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from datetime import datetime
+from itertools import chain
 
 from bot.caution.ladder import rechecks
 from bot.localtime import DAY, shifted
@@ -35,50 +37,83 @@ ORDER = (
 )
 
 
-def due(record: Record, now: datetime) -> tuple[Due, ...]:
-    """What is to be said at `now`: due, not said yet, still worth something, allowed to be sent."""
-    ready = [item for item in _open(record, now) if item.at <= now <= item.until]
-    return tuple(sorted(ready, key=lambda item: (item.at, ORDER.index(item.topic))))
+@dataclass(frozen=True, slots=True)
+class Agenda:
+    """What was not said yet, may be sent and is still worth saying at `now`.
 
-
-def upcoming(record: Record, now: datetime) -> tuple[Due, ...]:
-    """What has fallen due and is still worth saying, and what falls due next, soonest first.
-
-    Of what comes again and again (digests, lines that teach) the next one only. What the bot
-    answers and asks back changes nothing of it; the messages and prompts of the record do.
+    `tests` are asked for because of what the record holds; `series` come again and again
+    (digests, lines that teach): of each what has come, and the next one to come.
     """
-    ahead = (item for item in _open(record, now) if now <= item.until)
-    return tuple(sorted(ahead, key=lambda item: item.at))
 
+    record: Record
+    now: datetime
+    tests: tuple[Due, ...]
+    series: tuple[Due, ...]
 
-def wake_for(ahead: Sequence[Due], now: datetime) -> datetime | None:
-    """When to wake for what is `upcoming`: for the first, at once if it is due already."""
-    return max(ahead[0].at, now) if ahead else None
+    @classmethod
+    def of(cls, record: Record, now: datetime) -> "Agenda":
+        """As things stand at an instant."""
+        is_open = _unsaid(record, now)
+        series = (
+            _next_of(filter(is_open, (item for item in one if now <= item.until)), now)
+            for one in _series(record, now)
+        )
+        return cls(record, now, _open_tests(record, now), tuple(chain.from_iterable(series)))
+
+    def after(self, record: Record) -> "Agenda":
+        """At the same instant, once the bot has said some of it, as `record` holds.
+
+        What was said may ask for another test. Of a series it takes out what has come, and the
+        next one stays the next, unless the bot is to keep silent from here on.
+        """
+        if record.participant is not self.record.participant:
+            return Agenda.of(record, self.now)
+        said = {spoken.entry.key for spoken in record.spoke_since(self.now)}
+        series = tuple(item for item in self.series if item.key not in said)
+        return Agenda(record, self.now, _open_tests(record, self.now), series)
+
+    @property
+    def due(self) -> tuple[Due, ...]:
+        """What is to be said now, in the order in which it is said."""
+        ready = [item for item in (*self.tests, *self.series) if item.at <= self.now]
+        return tuple(sorted(ready, key=lambda item: (item.at, ORDER.index(item.topic))))
+
+    @property
+    def upcoming(self) -> tuple[Due, ...]:
+        """What has fallen due and what falls due next, soonest first.
+
+        What the bot answers and asks back changes nothing of it; the messages and prompts of
+        the record do.
+        """
+        return tuple(sorted((*self.tests, *self.series), key=lambda item: item.at))
+
+    @property
+    def next_wake(self) -> datetime | None:
+        """When to wake: for what comes first, at once if it is due already."""
+        first = min((item.at for item in (*self.tests, *self.series)), default=None)
+        return None if first is None else max(first, self.now)
 
 
 def next_wake(record: Record, now: datetime) -> datetime | None:
     """When to wake as things stand."""
-    return wake_for(upcoming(record, now), now)
+    return Agenda.of(record, now).next_wake
 
 
 def due_later(record: Record, now: datetime) -> datetime | None:
     """When the prompt that `later` put off comes again; None if nothing waits to be put off."""
-    return min(
-        (item.at for item in _open(record, now) if item.nudge and item.at > now), default=None
-    )
+    tests = filter(_unsaid(record, now), _tests(record, now))
+    return min((item.at for item in tests if item.nudge and item.at > now), default=None)
 
 
-def _open(record: Record, now: datetime) -> Iterator[Due]:
-    """What was not said yet and may be sent."""
+def _unsaid(record: Record, now: datetime) -> Callable[[Due], bool]:
+    """Whether something was not said yet and may be sent."""
     said = {spoken.entry.key for spoken in record.spoke_since(shifted(now, -LOOK_BACK))}
+    return lambda item: item.key not in said and not _kept_quiet(record.participant, item)
 
-    def is_open(item: Due) -> bool:
-        return item.key not in said and not _kept_quiet(record.participant, item)
 
-    yield from filter(is_open, _tests(record, now))
-    for series in _series(record, now):
-        worth = (item for item in series if now <= item.until)
-        yield from _next_of(filter(is_open, worth), now)
+def _open_tests(record: Record, now: datetime) -> tuple[Due, ...]:
+    is_open = _unsaid(record, now)
+    return tuple(item for item in _tests(record, now) if now <= item.until and is_open(item))
 
 
 def _kept_quiet(person: Participant, item: Due) -> bool:

@@ -14,9 +14,8 @@ from bot.entries import Ask, By, Doubt, Reading, Request, What
 from bot.localtime import fixed, shifted
 from bot.messages import Content, Incoming, Kind
 from bot.parser import read
-from bot.planning.agenda import upcoming, wake_for
+from bot.planning.agenda import Agenda
 from bot.planning.asked import PLATE, asked
-from bot.planning.due import Due
 from bot.record import Body, Record, Wondered, Wrote, fold
 from bot.turns.answering import answer, is_complete
 from bot.turns.entering import enter
@@ -172,12 +171,12 @@ def _respond(
     _caution(heard, cautions)
     granted = _grant(heard, facts)
     # Nothing that is answered or asked back from here on changes what falls due.
-    ahead = upcoming(book.record, heard.now)
+    agenda = Agenda.of(book.record, heard.now)
     recent = book.record.since(shifted(heard.now, -REPLIES_LOOK_BACK))
     lines = reply_lines(
         Replying(
             recent=recent,
-            ahead=ahead,
+            ahead=agenda.upcoming,
             book=book,
             facts=facts,
             new=new,
@@ -210,7 +209,7 @@ def _respond(
         lines.append(one.text)
         buttons = one.buttons or buttons
     erase = answered is not None and answered.erase
-    return _close(heard, lines, ahead=ahead, buttons=buttons, granted=granted, erase=erase)
+    return _close(heard, lines, agenda=agenda, buttons=buttons, granted=granted, erase=erase)
 
 
 def _asked_now(book: Notebook) -> list[Wondered]:
@@ -266,15 +265,15 @@ def _close(
     heard: _Heard,
     lines: list[str],
     *,
-    ahead: tuple[Due, ...] | None = None,
+    agenda: Agenda | None = None,
     buttons: tuple[str, ...] = (),
     granted: list[Granted] | None = None,
     erase: bool = False,
 ) -> Turn:
     """One reply with all lines, and the turn."""
     book, now = heard.book, heard.now
-    if ahead is None:
-        ahead = upcoming(book.record, now)
+    if agenda is None:
+        agenda = Agenda.of(book.record, now)
     extras = granted or []
     book.say(
         Kind.REPLY,
@@ -289,7 +288,7 @@ def _close(
         participant=book.person,
         events=tuple(book.new),
         says=tuple(book.says),
-        wake_at=None if erase else wake_for(ahead, now),
+        wake_at=None if erase else agenda.next_wake,
         erase=erase,
         record=book.record,
     )

@@ -8,7 +8,7 @@ from bot.entries import Activity, Meal
 from bot.localtime import fixed
 from bot.messages import Kind
 from bot.participants import Participant
-from bot.planning.agenda import due, next_wake
+from bot.planning.agenda import Agenda, next_wake
 from bot.planning.due import Due, Topic
 from bot.record import Record, Wondered, fold
 from bot.turns.notebook import Notebook
@@ -43,13 +43,16 @@ def wake(opened: Opened, *, now: datetime) -> Turn:
     local = fixed(now, person.zone)
     book = Notebook(person=person, old=opened.events, at=local, message=None, folded=opened.record)
     waking = _Waking(opened=opened, book=book, now=local, words=language(person.language))
-    for item in due(book.before, local):
+    agenda = Agenda.of(book.before, local)
+    for item in agenda.due:
         _say(waking, item)
+    if book.new:
+        agenda = agenda.after(book.record)
     return Turn(
         participant=book.person,
         events=tuple(book.new),
         says=tuple(book.says),
-        wake_at=next_wake(book.record, local),
+        wake_at=agenda.next_wake,
         record=book.record,
     )
 

@@ -13,7 +13,7 @@ from bot.entries import Ask
 from bot.localtime import local_date
 from bot.messages import Kind
 from bot.participants import State
-from bot.planning.agenda import next_wake, upcoming
+from bot.planning.agenda import Agenda, next_wake
 from bot.planning.due import Topic
 from bot.planning.quiet import after_quiet, is_quiet
 from bot.planning.weekly import digests, teaching, unknown_risks
@@ -161,7 +161,27 @@ def test_what_is_answered_and_asked_back_changes_nothing_of_what_falls_due(
         Event(id=record.last_id + number, at=now, body=body, message="0")
         for number, body in enumerate(talk, 1)
     ]
-    assert upcoming(extended(record, more), now) == upcoming(record, now)
+    assert Agenda.of(extended(record, more), now).upcoming == Agenda.of(record, now).upcoming
+
+
+@given(moments())
+def test_what_is_left_once_what_is_due_was_said_is_what_a_fresh_look_finds(
+    moment: tuple[Record, datetime],
+) -> None:
+    """So a wake-up works out its digests and lines that teach once."""
+    record, now = moment
+    agenda = Agenda.of(record, now)
+    said = [
+        Event(
+            id=record.last_id + number,
+            at=now,
+            body=Spoke(kind=item.kind, about=item.about, key=item.key, cause=item.cause),
+        )
+        for number, item in enumerate(agenda.due, 1)
+    ]
+    told = extended(record, said)
+    left, anew = agenda.after(told), Agenda.of(told, now)
+    assert (left.tests, left.series) == (anew.tests, anew.series)
 
 
 @given(moments())
@@ -192,7 +212,7 @@ def test_the_rechecks_that_fall_due_are_those_of_the_ladder(life: Life) -> None:
     for event in life.events:
         record, now = extended(record, [event]), max(event.at, now)
         ladder = {one.key for one in rechecks(record, now=now) if not record.said(one.key)}
-        ahead = upcoming(record, now)
+        ahead = Agenda.of(record, now).upcoming
         assert {item.key for item in ahead if item.topic is Topic.RECHECK} == ladder
 
 
