@@ -45,11 +45,18 @@ NUMERALS = Numerals(
     point=frozenset({"point"}),
     joined=frozenset(),
     shy=frozenset({"one"}),
-    company_before=frozenset("at past to about around before after by till , until".split()),
+    company_before=frozenset("at past to about around before after by till half , until".split()),
     company_after=frozenset(
         "hour hr hours minute min mile km tablet pill unit pm am oclock o point step strip egg".split()
     ),
     after_hundred=frozenset({"and", "n", "an"}),
+    fractions={
+        ("and", "a", "half"): ".5",
+        ("and", "half"): ".5",
+        ("and", "a", "quarter"): ".25",
+        ("and", "three", "quarters"): ".75",
+        ("and", "3", "quarters"): ".75",
+    },
 )
 
 TIMES = TimeWords(

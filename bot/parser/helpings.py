@@ -89,7 +89,8 @@ def _counted_behind(
     answer: bool,
 ) -> bool:
     """`weetbix 3 with trim milk`: a whole number behind food that more food follows, whatever the
-    unit; what is eaten being asked for, at the end of the message too (`pakora 2`)."""
+    unit; at the end of the message too (`pakora 2`), where it is no value in mg/dL or where what
+    is eaten is asked for."""
     word = page.tokens[index].word
     if not index or not word.isdigit() or int(word) > _PIECES:
         return False
@@ -97,7 +98,8 @@ def _counted_behind(
     follows = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
     if follows in {"with", "con", "w", "wi"}:
         return _ends(starts, index)
-    if own_small > _PIECES and _goes_on(page, index + 1, language):
+    at_end = index + 1 == len(page.tokens)
+    if own_small > _PIECES and (at_end or _goes_on(page, index + 1, language)):
         return _ends(starts, index)  # of mg/dL no value
     return answer and page.free(index - 1) and (_ends(starts, index) or _strange(before, language))
 

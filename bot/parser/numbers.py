@@ -27,6 +27,7 @@ class Numerals:
     company_before: frozenset[str]
     company_after: frozenset[str]
     after_hundred: frozenset[str]
+    fractions: Mapping[tuple[str, ...], str]  # behind a whole number: `and a half`
 
     @property
     def words(self) -> frozenset[str]:
@@ -171,6 +172,32 @@ def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
         else:
             result.append(tokens[index])
             index += 1
+    return _with_fractions(result, numerals)
+
+
+#: No glucose above this is told with a fraction: `118 and a half sandwich`.
+_LARGEST_WITH_FRACTION = 33
+
+
+def _with_fractions(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
+    """Make one number of `eight and a half`."""
+    told = [(words, say) for say in numerals for words in say.fractions]
+    if not any(token.word == words[-1] for token in tokens for words, _ in told):
+        return tokens
+    result: list[Token] = []
+    index = 0
+    while index < len(tokens):
+        token, end = tokens[index], index + 1
+        for words, say in told:
+            after = end + len(words)
+            if tuple(one.word for one in tokens[end:after]) == words:
+                whole = str(say.units.get(token.word, token.word))  # `one` may still be a word
+                if whole.isdigit() and int(whole) <= _LARGEST_WITH_FRACTION:
+                    written = whole + say.fractions[words]
+                    token, end = Token(token.start, tokens[after - 1].end, written), after
+                    break
+        result.append(token)
+        index = end
     return result
 
 

@@ -104,8 +104,9 @@ def told(
     if moments == [Moment.UNSTATED] and not (plates or activities.done or given):
         if _unexplained(page, context, found, lone):
             return Readings(ask=Ask.MEANING)
-    if len(values) == 1 and not found.cues and perhaps_minutes(lone, activities):
-        return Readings(ask=Ask.VALUE, numbers=(lone.number,))
+    if len(values) == 1 and not found.cues:
+        if perhaps_minutes(lone, activities) or _perhaps_pieces(context, found, lone, plates):
+            return Readings(ask=Ask.VALUE, numbers=(lone.number,))
     whens = [given.get(value.start) for value in values]
     days = timing.days_apart(whens)
     if days and not found.cues:
@@ -131,6 +132,22 @@ def told(
             result.entries.append((value.start, _reading(value, judged, moment, taken)))
     result.ask = Ask.UNIT if Ask.UNIT in asks else asks[0] if asks else None
     return result
+
+
+#: Behind a food as many may be pieces of it, and are a dangerous low in mmol/L.
+_PIECES = 4
+#: Below this a decimal number, too (`rice 1.5`).
+_HELPINGS = 2.0
+
+
+def _perhaps_pieces(context: Context, found: Findings, value: Value, plates: list[Plate]) -> bool:
+    """`empanadas 2` in mmol/L: two of them, or 2.0?"""
+    if value.unit is not None or context.wants_reading or found.named:
+        return False
+    most = _HELPINGS if value.decimal else _PIECES
+    if value.off_scale is not None or value.number > most:
+        return False
+    return any(plate.end == value.start for plate in plates)
 
 
 def _unexplained(page: Page, context: Context, found: Findings, value: Value) -> bool:

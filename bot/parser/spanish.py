@@ -35,6 +35,7 @@ NUMERALS = Numerals(
     company_before=frozenset({"las", "la"}),
     company_after=frozenset({"coma", "punto", "cuarenta", "veinte"}),
     after_hundred=frozenset({"y"}),
+    fractions={("y", "medio"): ".5"},
 )  # fmt: skip
 
 TIMES = TimeWords(
