@@ -1,0 +1,172 @@
+"""Which moment does each value of a message have?"""
+
+# ruff: noqa: PLR0917 - a finding needs all of them
+
+from dataclasses import replace
+
+from bot.entries import Asked, Moment
+from bot.parser.activities_told import Told
+from bot.parser.context import MOMENT_OF, Context
+from bot.parser.findings import Findings
+from bot.parser.instants import When, resolved
+from bot.parser.meals_told import Plate
+from bot.parser.moments import Cue
+from bot.parser.page import Page
+from bot.parser.values import Value
+
+#: Which moment wins where several words of the message name one.
+STRONGEST = (
+    Moment.RECHECK,
+    Moment.FASTING,
+    Moment.BEDTIME,
+    Moment.AFTER_ACTIVITY,
+    Moment.AFTER_MEAL,
+    Moment.BEFORE_MEAL,
+)
+
+
+def given_to(
+    page: Page,
+    context: Context,
+    found: Findings,
+    values: list[Value],
+    given: dict[int, When],
+    plates: list[Plate],
+    activities: Told,
+) -> list[Moment] | None:
+    """The moment of each of the values; None where nothing tells two of them apart."""
+    cues = [cue for cue in found.cues if not _of_activity(found, cue, values, activities)]
+    if any(cue.moved and cue.moment is None for cue in cues):  # `before my walk 150, 120 after`
+        cues = [_after_walk(cue) for cue in cues]
+    if len(values) == 1:
+        if activities.done and not plates and context.asked is not Asked.AFTER_MEAL:
+            first = activities.done[0].start
+            cues = [_after_walk(cue) if first < cue.start else cue for cue in cues]
+        said = _strongest([cue.moment for cue in cues])
+        return [said or _default(context, found, values[0], given, plates, activities)]
+    shares = _shares(found, values, cues)
+    moments: list[Moment | None] = [_strongest([cue.moment for cue in share]) for share in shares]
+    if not _apart(page, found, values, cues, given):
+        return None
+    if all(moment is None for moment in moments) or moments.count(None) == len(moments):
+        moments = [Moment.BEFORE_MEAL, Moment.AFTER_MEAL] if len(values) == 2 else moments
+    elif moments[0] is None and moments[-1] is Moment.AFTER_MEAL:
+        moments[0] = Moment.BEFORE_MEAL
+    elif moments[0] is Moment.BEFORE_MEAL and moments[-1] is None:
+        moments[-1] = Moment.AFTER_ACTIVITY if activities.done and not plates else Moment.AFTER_MEAL
+    return [moment or Moment.UNSTATED for moment in moments]
+
+
+def _after_walk(cue: Cue) -> Cue:
+    if cue.moment is Moment.AFTER_MEAL and cue.open:
+        return replace(cue, moment=Moment.AFTER_ACTIVITY)
+    return cue
+
+
+def _of_activity(found: Findings, cue: Cue, values: list[Value], activities: Told) -> bool:
+    """`walked 20 min after lunch, 130`: the words tell about the walk."""
+    clause = found.clauses[cue.start]
+    if any(found.clauses[value.start] == clause for value in values):
+        return False
+    return any(
+        found.clauses[done.start] == clause and done.start < cue.start for done in activities.done
+    )
+
+
+def _strongest(said: list[Moment | None]) -> Moment | None:
+    return next((moment for moment in STRONGEST if moment in said), None)
+
+
+_PAIR = {Moment.BEFORE_MEAL, Moment.AFTER_MEAL}
+
+
+def _shares(found: Findings, values: list[Value], cues: list[Cue]) -> list[list[Cue]]:
+    """Which words of a moment belong to which value.
+
+    In its own clause first; where a clause holds several values, words in front of the first
+    value show that words come before their value, else they come behind it. As many words as
+    values are paired off (`115 before lunch and 2 hours after I am 162`).
+    """
+    if len(cues) == len(values) == 2 and {cue.moment for cue in cues} == _PAIR:
+        return [[cue] for cue in cues]
+    shares: list[list[Cue]] = [[] for _ in values]
+    for cue in cues:
+        clause = found.clauses[cue.start]
+        here = [i for i, value in enumerate(values) if found.clauses[value.start] == clause]
+        pool = here or list(range(len(values)))
+        in_front = (
+            any(
+                other.start < values[pool[0]].start
+                and found.clauses[other.start] == found.clauses[values[pool[0]].start]
+                for other in cues
+            )
+            if here
+            else True
+        )
+        after = [i for i in pool if values[i].start >= cue.end]
+        before = [i for i in pool if values[i].start < cue.start]
+        if in_front and after:
+            shares[after[0]].append(cue)
+        elif before:
+            shares[before[-1]].append(cue)
+        elif after:
+            shares[after[0]].append(cue)
+    return shares
+
+
+def _apart(
+    page: Page, found: Findings, values: list[Value], cues: list[Cue], given: dict[int, When]
+) -> bool:
+    """Whether something tells the values apart."""
+    if all(value.start in given for value in values):
+        return True
+    if len(values) > 2:
+        shares = _shares(found, values, cues)
+        return all(shares)
+    first, second = values
+    between = set(range(first.end, second.start))
+    if not _NOT.isdisjoint(page.words(first.end, second.start)[:2]):
+        return False  # `yesterday's was 142 not 124`
+    if between & found.then:
+        return True
+    if not cues and not any(value.start in given for value in values):
+        return False
+    if len(cues) == 1 and found.clauses[first.start] == found.clauses[second.start]:
+        return not set(range(cues[0].start, cues[0].end)) & between and first.end < second.start
+    return bool(cues) or any(value.start in given for value in values)
+
+
+_NOT = frozenset({"not", "no", "instead"})
+
+
+def _default(
+    context: Context,
+    found: Findings,
+    value: Value,
+    given: dict[int, When],
+    plates: list[Plate],
+    activities: Told,
+) -> Moment:
+    """What an unmarked reading was taken for: what is asked, else what it comes with."""
+    if context.asked in MOMENT_OF:
+        return MOMENT_OF[context.asked]
+    near: list[tuple[int, Moment]] = []
+    for plate in plates:
+        now = (
+            plate.start not in given
+            or given[plate.start].ago == 0
+            or _ahead(given[plate.start], context, plate)
+        )
+        if now and not plate.over and not plate.past:
+            near.append((_gap(plate.start, plate.end, value), Moment.BEFORE_MEAL))
+    near += [(_gap(done.start, done.end, value), Moment.AFTER_ACTIVITY) for done in activities.done]
+    return min(near, key=lambda each: each[0])[1] if near else Moment.UNSTATED
+
+
+def _ahead(when: When, context: Context, plate: Plate) -> bool:
+    started = resolved(when, context.at, ahead=not plate.past)
+    return started is not None and started >= context.at
+
+
+def _gap(start: int, end: int, value: Value) -> int:
+    return max(start - value.end, value.start - end, 0)
