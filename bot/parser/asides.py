@@ -15,6 +15,15 @@ _BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())  # noqa: SIM905 - re
 #: Only the last word of a message, behind another word: `coke x` is signed, `tacos x 2` counted.
 _KISSES = frozenset({"x", "xx", "xxx", "xo", "xoxo"})
 
+#: Only beside a number: alone, or in `no thanks`, they say something.
+_THANKS = tuple(
+    tuple(words.split())
+    for words in ("thank you so much", "thanks so much", "many thanks", "thank you", "thanks",
+                  "thankyou", "thx", "ty", "tnx", "cheers", "muchas gracias", "gracias")
+)  # fmt: skip
+
+_THANKING = frozenset(thanks[0] for thanks in _THANKS)
+
 #: Nothing but behind a number: `at 8 sharp`, and never `sharp pain`.
 _BEHIND_AN_HOUR = (("sharp",), ("on", "the", "dot"), ("en", "punto"))
 
@@ -35,13 +44,16 @@ def _firsts(language: str) -> frozenset[str]:
 def without(tokens: list[Token], language: str) -> list[Token]:
     """The tokens without what is only thrown in; all of them where nothing else is left."""
     firsts = _firsts(language)
-    if not any(token.word in firsts for token in tokens):
+    numbered = any(token.word[0].isdigit() for token in tokens)
+    if not any(token.word in firsts or token.word in _THANKING for token in tokens):
         return tokens
     words = [token.word for token in tokens]
     kept: list[Token] = []
     at = 0
     while at < len(tokens):
         end = _end(words, at, language) if words[at] in firsts else at
+        if numbered and end == at and words[at] in _THANKING:
+            end = _thanked(words, at)
         if end > at:
             at = end
         else:
@@ -63,6 +75,13 @@ def _end(words: list[str], at: int, language: str) -> int:
             return end
     kiss = words[at] in _KISSES and at + 1 == len(words) and at > 0
     return at + 1 if kiss and words[at - 1].isalpha() else at
+
+
+def _thanked(words: list[str], at: int) -> int:
+    """Where thanks that end a clause end (`25 min walk thanks`)."""
+    ends = (at + len(each) for each in _THANKS if tuple(words[at : at + len(each)]) == each)
+    behind = at > 0 and words[at - 1] != "no"
+    return next((end for end in ends if behind and _closes(words, end)), at)
 
 
 def _closes(words: list[str], end: int) -> bool:

@@ -28,6 +28,7 @@ class Numerals:
     company_after: frozenset[str]
     after_hundred: frozenset[str]
     fractions: Mapping[tuple[str, ...], str]  # behind a whole number: `and a half`
+    at_home: frozenset[str] = frozenset()  # something else in other languages: `quince`
 
     @property
     def words(self) -> frozenset[str]:
@@ -44,6 +45,8 @@ _TOKEN = re.compile(
     r"""
       (?P<link>(?:https?://|www\.)\S+|[^\s@]{1,64}@[^\s@]{1,255}\.[a-z]{2,}\S*)
     | (?P<fixed>(?:hb\s?a1c|hba1|a1c|a[ -](?:1|one)[ -]c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
+    | (?P<without>(?<![a-z0-9])w\s?/\s?o(?:ut)?(?![a-z0-9]))
+    | (?P<with>(?<![a-z0-9])w\s?/(?=\s?[a-z]))
     | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
     | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?!\d|:\d))
     | (?P<thousands>(?<![\d.,])\d{1,3},\d{3}(?=\s?(?:steps?|pasos|cals?|kcals?|calories|calorias|m\b|meters|metres))|\d{1,2},\d00(?![\d.,]))
@@ -88,6 +91,8 @@ def tokens(shown: str, plain: str) -> list[Token]:
         elif kind == "fixed":
             squeezed = raw.replace(" ", "").replace("-", "").replace("one", "1")
             word = _FIXED.get(squeezed, squeezed)
+        elif kind in {"with", "without"}:
+            word = kind
         elif kind == "alike":
             found.extend(_mended(match, plain))
             continue
@@ -143,7 +148,9 @@ def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
     result: list[Token] = []
     index = 0
     points = frozenset().union(*(say.point for say in numerals))
-    begun_by = [(language, language.words) for language in numerals]
+    begun_by = [
+        (say, say.words if say is numerals[0] else say.words - say.at_home) for say in numerals
+    ]
     while index < len(tokens):
         if index + 2 < len(tokens) and tokens[index + 1].word in points:
             whole, tenth = tokens[index].word, tokens[index + 2].word

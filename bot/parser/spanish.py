@@ -36,6 +36,7 @@ NUMERALS = Numerals(
     company_after=frozenset({"coma", "punto", "cuarenta", "veinte"}),
     after_hundred=frozenset({"y"}),
     fractions={("y", "medio"): ".5"},
+    at_home=frozenset({"doce", "quince"}),
 )  # fmt: skip
 
 TIMES = TimeWords(

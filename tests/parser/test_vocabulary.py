@@ -13,6 +13,7 @@ from typing import TypeVar
 import pytest
 
 from bot.entries import FoodKind, Suggests
+from bot.parser.languages import LEXICA
 from bot.parser.vocabulary import (
     Block,
     activities,
@@ -149,6 +150,14 @@ class TestFoods:
     def test_that_are_doubtful_are_foods_all_the_same(self) -> None:
         known = kind_by_phrase(foods.FOODS, drinks.DRINKS)
         assert foods.ALSO_NOT_FOOD - known.keys() == set()
+
+    def test_count_in_digits(self) -> None:
+        # The reader makes digits of numbers in words before it looks for food, so that
+        # `three sisters soup` is found as `3 sisters soup` and in no other way.
+        said = {word for lexicon in LEXICA.values() for word in lexicon.numerals.words}
+        said -= {word for lexicon in LEXICA.values() for word in lexicon.numerals.at_home}
+        said -= {word for lexicon in LEXICA.values() for word in lexicon.numerals.shy}
+        assert [food for food in words_of(FOOD_LISTS) if said & set(food.split())] == []
 
     def test_turns_of_speech_are_no_food(self) -> None:
         known = kind_by_phrase(foods.FOODS, drinks.DRINKS)

@@ -50,15 +50,15 @@ blackcurrant squash, blackcurrant cordial, barley water sweet, sweetened lemon w
 sugar water, water with sugar, water and sugar, water with honey, oral rehydration drink
 lemon and honey, honey and lemon, hot lemon and honey, sweet tea, sweet ice tea, sweet iced tea
 sweetened tea, tea with sugar, tea and sugar, tea w sugar, tea with honey, sugar tea, sugary tea
-tea two sugars, tea with two sugars, tea with {1|2|3|one|three} sugar(s)
-tea {1|2|3|one|three} sugar(s), iced tea with sugar, peach iced tea, bottled iced tea
+tea 2 sugars, tea with {1|2|3|one} sugar(s)
+tea {1|2|3|one} sugar(s), iced tea with sugar, peach iced tea, bottled iced tea
 lemon iced tea sweet
 {coffee|chai|milk tea} {with|and|w} {sugar|honey|sugars|syrup|condensed milk}
-{coffee|chai} {with|w} {one|two|three|1|2|3} sugar(s), coffee {one|two|three|1|2|3} sugar(s)
+{coffee|chai} {with|w} {one|1|2|3} sugar(s), coffee {one|1|2|3} sugar(s)
 sweet coffee, sweet chai, vanilla latte, caramel latte, flavoured latte, flavored latte
 pumpkin spice latte, pumpkin latte, mocha(s), cafe mocha, frappe(s), iced mocha
 iced caramel coffee, blended coffee drink, sweet cream coffee, vietnamese coffee
-vietnamese iced coffee, white coffee sweet, kopi susu, kopi tubruk manis, three in one coffee
+vietnamese iced coffee, white coffee sweet, kopi susu, kopi tubruk manis, 3 in one coffee, 3 in 1 coffee
 3 in 1 coffee, bubble tea, boba, boba tea, pearl milk tea, milk tea, thai tea, thai iced tea
 thai milk tea, hong kong milk tea, teh tarik, the tarik, cha yen, nai cha, teh manis
 es teh manis, brown sugar boba, hot chocolate(s), hot choclate, hot cocoa, cocoa, cocoa drink
@@ -108,7 +108,7 @@ fresco drink, refresco(s), gaseosa(s), coconut soda
 
 _DAIRY: Final = """
 milk, milks, mlik, milke, glass of milk, cup of milk, bottle of milk, whole milk, skim milk
-skimmed milk, semi skimmed milk, low fat milk, fat free milk, full cream milk, two percent milk
+skimmed milk, semi skimmed milk, low fat milk, fat free milk, full cream milk, 2 percent milk
 hot milk, warm milk, cold milk, goat milk, goat's milk, camel milk, buffalo milk
 lactose free milk, long life milk, fresh milk, buttermilk, butter milk, kefir, kephir, lassi
 plain lassi, salt lassi, salted lassi, salty lassi, namkeen lassi, chaas, chaach, chhaas

@@ -39,8 +39,8 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     FoodKind.SWEET_FOOD: """
     banana pudding, peach cobbler southern, chess pie, buttermilk pie, sweet potato casserole
     sweet potato pudding, ambrosia, divinity, moon cookie, whoopie pie(s), red velvet cake
-    red velvet, hummingbird cake, lane cake, coconut cake, german chocolate cake, tres leches
-    tres leches cake, texas sheet cake, sheet cake, king cake, monkey bread, bear claw(s)
+    red velvet, hummingbird cake, lane cake, coconut cake, german chocolate cake, 3 leches
+    3 leches cake, texas sheet cake, sheet cake, king cake, monkey bread, bear claw(s)
     apple cider donut, s'more(s), rice cereal treat(s), marshmallow treat(s), puppy chow snack
     trifle cake, mississippi mud pie, shoofly pie, sugar pie, butter tart(s), nanaimo bar(s)
     maple taffy, saskatoon pie, beaver tail pastry, touton(s), pudding chomeur, tarte au sucre
@@ -59,14 +59,14 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     rapadura, cocada, goiabada, romeu e julieta, bala, sorvete, picole, sonho, bolinho de chuva
     pave, canjica doce, curau, pamonha doce, arroz doce, acai bowl, acai, acai na tigela
     churros doce de leite, bem casado, biscoito(s), bolacha(s), dulce de leche, alfajores
-    picarones, suspiro, mazamorra morada, tres leches slice, arroz con leche, flan de coco
+    picarones, suspiro, mazamorra morada, 3 leches slice, arroz con leche, flan de coco
     pan dulce, concha(s), capirotada, cajeta, bunuelos, tejate sweet, paletas, paleta, helado
     """,
     FoodKind.FRUIT: """
     otaheite apple(s), jamaican apple, june plum(s), golden apple(s), golden plum(s), guinep(s)
     ginep(s), ackee fruit, sweet sop, sour sop, star apple(s), naseberry, naseberries, jackfruits
-    soursops, tinkin toe, stinking toe, pommecythere, pommerac, pomerac, chenette(s), five finger
-    five fingers fruit, carambola, fat pork fruit, plumrose, hog plum(s), ripe fig, silk fig(s)
+    soursops, tinkin toe, stinking toe, pommecythere, pommerac, pomerac, chenette(s), 5 finger
+    5 fingers fruit, carambola, fat pork fruit, plumrose, hog plum(s), ripe fig, silk fig(s)
     sucrier, sugar banana, mamey apple, mammee apple, mammee, kenep, kachiman, korosol, seriz
     abriko, julie mango, mango chow, pineapple chow, plum chow, tambran, saskatoon berries
     saskatoons, huckleberry, huckleberries, salmonberry, salmonberries, thimbleberries
@@ -117,7 +117,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     turnips and greens, mixed greens, mess of greens, pot of greens, poke sallet, poke salad
     creasy greens, fried green tomatoes, fried okra, stewed okra, okra and tomatoes
     stewed tomatoes, smothered cabbage, wilted lettuce, cucumbers and onions, pickled okra
-    chow chow, chowchow, pickled beets and eggs, three bean salad, bean salad vinaigrette
+    chow chow, chowchow, pickled beets and eggs, 3 bean salad, bean salad vinaigrette
     wedge salad, spring mix, bagged salad, fiddleheads, cattail, squash blossoms, cactus, nopales
     nopalitos, chayotes, jicama, tomatillo(s), salsa verde, green chile, hatch chile
     roasted chiles, poblano(s), rajas, ratatouille veg, vegetable medley
@@ -144,13 +144,13 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     abacate, manba, crema
     """,
     FoodKind.MIXED_DISH: """
-    7 layer dip, seven layer dip, tater tot hotdish, hotdish, hot dish, rappie pie, cincinnati chili, 3 way chili
+    7 layer dip, tater tot hotdish, hotdish, hot dish, rappie pie, cincinnati chili, 3 way chili
     peameal bacon, booyah, runza(s), chislic
     johnny marzetti, slinger, st paul sandwich, italian beef, gravy fries, dressed po boy
     garbage plate, pileau
     provision(s)
     dukuna, fungee, breadfruit roast
-    los tres golpes
+    los 3 golpes
     # US and Tex-Mex
     shrimp and grits, fish and grits, eggs and grits, biscuits and gravy, biscuit and egg
     sausage biscuit(s), bacon biscuit, chicken biscuit, egg biscuit, ham biscuit, sausage gravy
@@ -202,7 +202,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     mole, chicken mole, sopes, gorditas, tortas, elote cup, carne guisada, albondigas soup
     sopa de fideo, arroz con pollo, chicken and spanish rice, carne asada plate, mexican plate
     combo plate, green chile stew, chile verde, chili verde, red chile stew
-    mutton stew and frybread, hull corn soup, three sisters soup, three sisters stew
+    mutton stew and frybread, hull corn soup, 3 sisters soup, 3 sisters stew
     buffalo stew, bison stew, elk stew, venison stew, deer stew, venison chili, moose stew
     caribou stew, caribou soup, salmon soup, fish head soup, bannock and soup, bannock and stew
     bannock and jam, fry bread and beans, bean bread, acorn soup, hominy soup, hominy stew
@@ -217,7 +217,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     oil down, oildown, callaloo soup, callaloo and crab, crab and dumpling(s), crab and callaloo
     saltfish and bake, bake and saltfish, bake and shark, bake n shark, bake and buljol
     bake and cheese, fried dumpling and callaloo, dumpling and saltfish, saltfish fritter(s)
-    stamp and go, saltfish cakes, salt fish cakes, bread and two, cou cou and flying fish
+    stamp and go, saltfish cakes, salt fish cakes, bread and 2, cou cou and flying fish
     fungi and saltfish, fungee and pepperpot, pepperpot, pepper pot, pepper pot soup
     guyanese pepperpot, metemgee, metagee, provision and saltfish, chicken foot soup
     chicken feet soup, red peas soup, gungo peas soup, pumpkin soup with dumplings, cow foot soup

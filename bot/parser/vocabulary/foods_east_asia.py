@@ -30,7 +30,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     FoodKind.SWEET_FOOD: """
     mooncake(s), moon cake(s), egg tart(s), dan tat, pineapple bun(s), bolo bao, cocktail bun(s)
     custard bun(s), red bean bun(s), dou sha bao, lotus seed bun, sesame ball(s), jian dui
-    tangyuan, tang yuan, sweet rice balls, eight treasure rice, ba bao fan, babao zhou
+    tangyuan, tang yuan, sweet rice balls, 8 treasure rice, ba bao fan, babao zhou
     red bean soup, hong dou tang, green bean soup sweet, mung bean soup, lu dou tang, tong sui
     black sesame soup, walnut soup sweet, almond tofu, almond jelly, tofu pudding, douhua
     dou hua, tau fu fa, mango pudding, mango pomelo sago, mango sago, sago soup, grass jelly

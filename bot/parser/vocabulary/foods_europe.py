@@ -223,7 +223,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     mince and potatoes, lob scouse, scouse, lancashire hotpot, cawl, irish stew, dublin coddle, coddle
     bacon and cabbage, ham and cabbage, corned beef and cabbage, corned beef hash, ulster fry
     full irish, full scottish, full welsh, breakfast roll, spice bag, chicken fillet roll
-    three in one chips, beef wellington, coronation chicken, kedgeree, devilled kidneys
+    3 in one chips, 3 in 1 chips, beef wellington, coronation chicken, kedgeree, devilled kidneys
     steak and ale pie, steak and onion pie, chicken and mushroom pie, chicken and leek pie
     cheese and onion pie, cheese and onion pasty, butter pie, scotch pie, macaroni scotch pie
     bridie, game pie, stargazy pie, fishermans pie, fisherman's pie, cumberland pie

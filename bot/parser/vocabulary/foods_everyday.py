@@ -309,7 +309,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     beans and rice, rice with beans, rice and peas, peas and rice, rice and stew, rice & beans
     rice and curry, rice and vegetables, beef and rice, egg fried rice, fried rice
     veg fried rice, chicken fried rice, special fried rice, egg rice, meat and potatoes
-    meat and veg, meat and two veg, steak and chips, steak and fries, steak and eggs
+    meat and veg, meat and 2 veg, steak and chips, steak and fries, steak and eggs
     steak and potatoes, fish and chips, fish n chips, fish & chips, sausage and mash
     egg and chips, pie and mash, chicken and chips, chicken and fries, chicken and dumplings
     chicken and waffles, chicken nuggets and fries, ham and eggs, eggs and bacon, bacon and eggs

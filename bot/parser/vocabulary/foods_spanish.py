@@ -59,8 +59,8 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     galletas de chocolate, galletas maria, galletas de avena, barra de cereal, pastel(es)
     pastelito(s), torta de cumpleanos, torta de chocolate, torta dulce, bizcocho(s), bizcochos
     bizcochuelo, queque(s), queques, ponque, ponques, keke, tarta(s), tarta de queso
-    tarta de manzana, pay de limon, pay de queso, pie de limon, tres leches
-    pastel de tres leches, torta tres leches, rosca de reyes, roscon, roscon de reyes
+    tarta de manzana, pay de limon, pay de queso, pie de limon, 3 leches
+    pastel de 3 leches, torta 3 leches, rosca de reyes, roscon, roscon de reyes
     pan de muerto, pan dulce, panes dulces, panecito dulce, concha(s), cuernito(s), orejas
     cuerno dulce, pan de pascua, panettone, pan de higo, medialuna(s), medialunas, factura(s)
     facturas, cachito dulce, croissant dulce, dona(s), donas, donut dulce, rosquilla(s)
@@ -186,7 +186,7 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     sopa de fideo(s), sopa de lentejas, sopa de frijol, sopa de tortilla, sopa azteca
     sopa de arroz, sopa de pasta, sopa de mariscos, sopa de pescado, sopa de mani, sopa de quinua
     chupe, chupe de camarones, locro, pozole, pozol con carne, menudo, mondongo, pancita, birria
-    barbacoa, caldo de res con verduras, caldo de camaron, caldo de siete mares, mole de olla
+    barbacoa, caldo de res con verduras, caldo de camaron, caldo de 7 mares, mole de olla
     arroz con pollo, arroz con frijoles, arroz y frijoles, frijoles con arroz
     arroz con habichuelas, arroz con gandules, arroz con huevo, arroz con carne
     arroz con camarones, arroz con mariscos, arroz chaufa, chaufa, arroz frito, arroz a la cubana
@@ -221,8 +221,8 @@ _WORDS: Final[Mapping[FoodKind, str]] = {
     garnachas, enchilada hondurena, plato tipico, carne asada con tajadas, pollo con tajadas
     sopa de caracol, carimanola(s), carimanolas, ropa vieja, vaca frita, picadillo a la habanera
     yuca con mojo, mofongo, mofongo relleno, alcapurria(s), alcapurrias, bacalaito(s), bacalaitos
-    pastelon, pionono(s), jibarito, tripleta, chimi, la bandera, mangu con los tres golpes
-    tres golpes, locrio, asopao, chivo guisado, pollo guisado, carne guisada
+    pastelon, pionono(s), jibarito, tripleta, chimi, la bandera, mangu con los 3 golpes
+    3 golpes, locrio, asopao, chivo guisado, pollo guisado, carne guisada
     habichuelas con arroz, quipe(s), yaroa, pastelitos de carne, empanada(s), empanadas
     empanadilla(s), empanadillas, empanada de carne, empanada de pollo, empanada de queso
     pastel de carne, arepa rellena, arepa con queso, arepa reina pepiada, reina pepiada
