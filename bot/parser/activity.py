@@ -10,10 +10,10 @@ from dataclasses import dataclass, replace
 from functools import cache
 from itertools import islice
 
-from bot.parser.durations import NUMBER, duration, minutes_of
+from bot.parser.durations import NUMBER, duration, minutes_of, one_range
 from bot.parser.languages import LEXICA, gathered, of_all
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Span, pattern
 from bot.parser.phrases import Phrases
 from bot.parser.vocabulary.activities import (
     NOT_ACTIVITY_PHRASES,
@@ -220,7 +220,7 @@ def measures(page: Page, language: str) -> list[Measure]:
     """Give lengths of time and distances among the unclaimed words, in order, unclaimed."""
     patterns = _patterns(language)
     found = [
-        Measure(start=span.start, end=span.end, minutes=minutes_of(span.match))
+        Measure(start=_long_from(page, span), end=span.end, minutes=minutes_of(span.match))
         for span in page.find(patterns.long)
     ]
     taken = {index for measure in found for index in range(measure.start, measure.end)}
@@ -230,6 +230,14 @@ def measures(page: Page, language: str) -> list[Measure]:
         if not taken & set(range(span.start, span.end))
     ]
     return sorted(found, key=lambda measure: measure.start)
+
+
+def _long_from(page: Page, span: Span) -> int:
+    """Where a length begins: a number before it that is no lower end of it is a value of its own
+    (`229 - 25 min walk`, `6.4 - 20 min walk`)."""
+    if one_range(span.match):
+        return span.start
+    return span.start + page.words(span.start, span.end).index(span["low"] or "") + 2
 
 
 def said_done(page: Page, language: str) -> bool:

@@ -56,3 +56,10 @@ def minutes_of(match: re.Match[str]) -> float:
     if found["clock_h"]:
         return float(found["clock_h"]) * 60 + float(found["clock_m"])
     return float(found["upto"] or found["minutes"])
+
+
+def one_range(match: re.Match[str]) -> bool:
+    """Whether the two numbers of a match, where it has two, are the ends of one length: `229 - 25
+    min` is a value and a length."""
+    low, upto = match["low"], match["upto"]
+    return low is None or ("." not in low and float(low) < float(upto))

@@ -310,7 +310,7 @@ ENGLISH = Lexicon(
     active_lead=("i", "just", "we", "did", "for", "about", "around", "ive", "have", "a", "an", "my",
                  "of", "some", "and", "then", "today", "now", "the", "with", "im", "so", "was",
                  "in total", "total", "got", "to", "also", "already", "she", "he", "done",
-                 "finished", "completed", "after", "before", "morning", "it", "only", "nearly",
+                 "finished", "completed", "after", "before", "morning", "it", "its", "only", "nearly",
                  "almost", "roughly", "over", "been", "yes", "ok", "at", "but", "is", "are", "that",
                  "this", "long", "worth", "later", "evening", "night", "went for", "went for a"),
     symptoms=joined_symptoms(SYMPTOMS, ALSO_SYMPTOMS),

@@ -10,7 +10,7 @@ from bot.parser.food import LEFT_OUT, Dish, plain_words
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, known_words, no_slips
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Span, pattern
 from bot.parser.phrases import spelled
 
 
@@ -59,7 +59,7 @@ def amounts(
     for sought in (patterns.certain, patterns.share, patterns.fraction, patterns.times):
         for span in page.find(sought):
             if busy.isdisjoint(range(span.start, span.end)):  # `142 square dancing`
-                found.update(range(span.start, span.end))
+                found.update(range(_begun(page, span), span.end))
     starts = {dish.start: dish for dish in dishes}
     for index, token in enumerate(page.tokens):
         if _bracketed(page, index, starts):
@@ -73,6 +73,35 @@ def amounts(
         ):
             found.add(index)
     return found
+
+
+#: The later number of a range is at most so many times the earlier one.
+_RANGE = 5
+#: From here on, parts of a cup other than quarters are no amount.
+_HELPINGS = 2
+_UP_TO = frozenset({"-", "to", "or", "o"})
+_WEIGHED = frozenset(
+    "g gm gms gr gram grams gramo gramos kg ml mls cl dl l lt litre litres liter liters litro oz "
+    "ounce ounces onza onzas lb lbs pound pounds".split()
+)
+
+
+def _begun(page: Page, span: Span) -> int:
+    """Where an amount begins: a number before it that cannot be of it is a value of its own
+    (`6.8 - 100 g rice`, `193 1/2 plate`, `14.7 pieces of toast`)."""
+    words = page.words(span.start, span.end)
+    first = words[0]
+    if not first.replace(".", "").isdigit():
+        return span.start
+    if len(words) > 2 and words[1] in _UP_TO and words[2].replace(".", "").isdigit():
+        low, upto = float(first), float(words[2])
+        return span.start if low < upto <= _RANGE * low else span.start + 2
+    if words[1:3] == ["1", "/"] or words[1:2] in (["½"], ["half"]):
+        return span.start if first.isdigit() and int(first) <= _PIECES else span.start + 1
+    counted = len(words) > 1 and _WEIGHED.isdisjoint(words)
+    if counted and float(first) >= _HELPINGS and not (float(first) * 4).is_integer():
+        return span.start + 1
+    return span.start
 
 
 #: Nobody eats more pieces of a thing at a time and counts them (common practice, no source).

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import MealName, Moment
-from bot.parser.durations import duration, minutes_of
+from bot.parser.durations import duration, minutes_of, one_range
 from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
@@ -42,7 +42,7 @@ class _Patterns:
     bare_long: re.Pattern[str]
 
 
-OWN = r"(?:(?:the|my|me|ma|our|a|an|her|his|some|big|late|early|light|el|la|mi|los|las|un|una|de|del) ){0,3}"
+OWN = r"(?:(?:the|my|me|ma|our|a|an|her|his|some|big|late|early|light|sunday|el|la|mi|los|las|un|una|de|del) ){0,3}"
 
 
 @cache
@@ -134,7 +134,9 @@ def _at_length(
     """A length of one to three hours beside a reading (`at 2h`, `a las dos horas`): after the meal."""
     found = []
     for span in list(page.find(sought)):
-        if 60 <= (minutes := minutes_of(span.match)) <= 180 and not active & {span.start - 1}:
+        if not one_range(span.match) or active & {span.start - 1}:
+            continue
+        if 60 <= (minutes := minutes_of(span.match)) <= 180:
             page.claim(span.start, span.end)
             meal = names.get(span["name"] or "")
             found.append(

@@ -47,6 +47,7 @@ class _Patterns:
     error: re.Pattern[str]
     odd: tuple[re.Pattern[str], ...]
     places: re.Pattern[str]  # one of `odd`: `house 12`
+    dates: re.Pattern[str]  # one of `odd`, too
     weight_change: tuple[re.Pattern[str], ...]
     measured: tuple[re.Pattern[str], ...]
     weight: re.Pattern[str]
@@ -69,8 +70,12 @@ def _patterns(language: str) -> _Patterns:
     numbered = pattern(
         rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z]{{1,2}})? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
     )
+    dates = pattern(
+        r"\d{4} - \d{1,2} - \d{1,2}|\d{1,2} / \d{1,2} / \d{2,4}|\d{1,2} - \d{1,2} - \d{4}|\d{1,2}\.\d{1,2} \. \d{2,4}|20[2-3]\d"
+    )
     return _Patterns(
         places=numbered,
+        dates=dates,
         error=pattern(r"(?:error|err|code|error code) (?:- )?\d{1,3}|(?:e|er|err) (?:- )?\d{1,3}"),
         odd=(
             pattern(
@@ -83,9 +88,7 @@ def _patterns(language: str) -> _Patterns:
             pattern(
                 rf"[$€£¥₹₦₱₵] {N}|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')})|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"
             ),
-            pattern(
-                r"\d{4} - \d{1,2} - \d{1,2}|\d{1,2} / \d{1,2} / \d{2,4}|\d{1,2} - \d{1,2} - \d{4}|\d{1,2}\.\d{1,2} ?\. ?\d{2,4}|20[2-3]\d"
-            ),
+            dates,
             pattern(
                 rf"(?:the )?\d{{1,2}}(?: (?:st|nd|rd|th))?(?: of| de)? {months}(?: (?:de )?\d{{4}})?|{months}(?: the)? \d{{1,2}}(?: (?:st|nd|rd|th))?(?: ,? ?\d{{4}})?"
             ),
@@ -195,14 +198,18 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
 
     digits = any(char.isdigit() for char in page.line)
     if digits:
-        _errors(page, patterns, claim)
+        for span in list(page.find(patterns.error)):
+            claim(span, Kind.ERROR)
         for sought in patterns.weight_change:
             for span in list(page.find(sought)):
                 claim(span, Kind.MEASURED)
         for sought in patterns.odd:
             for span in list(page.find(sought)):
-                if not (sought is patterns.places and _in_the_house(page, span)):
-                    claim(span, Kind.ODD)
+                if sought is patterns.places and _in_the_house(page, span):
+                    continue
+                if sought is patterns.dates and not _in_one_piece(page, span):
+                    continue  # `9.6. 30 min walk`
+                claim(span, Kind.ODD)
         sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
         for sought in patterns.measured:
             for span in list(page.find(sought)):
@@ -225,7 +232,10 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                 asked and page.tokens[span.start].word == "tengo" and span.end - span.start == 2
             ):
                 claim(span, Kind.ODD)
+        named_so = {dish.start for dish in dishes if dish.end - dish.start > 1}
         for span in list(page.find(patterns.counted)):
+            if span.end - 1 in named_so:
+                continue  # `2 street tacos`
             if not (
                 page.tokens[span.end - 1].word == "%"
                 and span.end in food_at | {f - 1 for f in food_at}
@@ -269,11 +279,6 @@ def _in_the_house(page: Page, span: Span) -> bool:
 _NUMBERED = frozenset("number no nr # num numero is was :".split())
 
 
-def _errors(page: Page, patterns: _Patterns, claim: Callable[[Span, Kind], None]) -> None:
-    for span in list(page.find(patterns.error)):
-        claim(span, Kind.ERROR)
-
-
 @cache
 def _may_be_glued(language: str) -> frozenset[str]:
     """Words that people write a value right behind (`bg142`, `pre142`)."""
@@ -296,10 +301,14 @@ def _glued(page: Page, language: str, claim: Callable[[Span, Kind], None]) -> No
     brackets of a call (`range(142)`)."""
     may = _may_be_glued(language)
     for span in list(page.find(_CODE)):
-        parts = page.tokens[span.start : span.end]
-        together = all(one.end == other.start for one, other in pairwise(parts))
-        if together and parts[0].word not in may:
+        if _in_one_piece(page, span) and page.tokens[span.start].word not in may:
             claim(span, Kind.ODD)
+
+
+def _in_one_piece(page: Page, span: Span) -> bool:
+    """Whether it was written without a space."""
+    parts = page.tokens[span.start : span.end]
+    return all(one.end == other.start for one, other in pairwise(parts))
 
 
 _CODE = pattern(r"[a-z]+ (?:\( )?\d+(?:\.\d+)?(?: \))?")

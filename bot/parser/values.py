@@ -49,6 +49,7 @@ class _Patterns:
     said: re.Pattern[str]
     shown: re.Pattern[str]
     scale: re.Pattern[str]
+    shown_by: re.Pattern[str]
 
 
 _HIGH = ("hi", "high", "alto", "alta")
@@ -73,6 +74,7 @@ def _patterns(language: str) -> _Patterns:
             f"(?:{says}|meter|medidor|glucometer|machine|monitor|aparato){between} {scale}"
         ),
         scale=pattern("(?P<scale>hi|lo)"),
+        shown_by=pattern(f"(?:(?:my|the|mi|el|la|and|y) ){{0,2}}{meter}{between} {says}(?: :)?"),
     )
 
 
@@ -135,6 +137,9 @@ def claim_names(
     was any. `valued` says that the message holds a value; `part_of` are words that are sugar only
     with others."""
     found = False
+    for span in list(page.find(_patterns(language).shown_by)) if valued else ():
+        found = True
+        page.claim(span.start, span.end)
     for span in list(page.find(_patterns(language).glucose)):
         before = page.tokens[span.start - 1].word if span.start else ""
         as_food = set(range(span.start, span.end)) & food_at
