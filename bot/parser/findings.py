@@ -156,8 +156,10 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     _under_way(page, all_found, doings)
     doings = [doing for doing in doings if doing.over and not _denied(page, doing)]
     activity.claim_length_in_words(page, doings)
-    all_found.cues = moments.find(page, language, activity.tokens_of(doings))
-    all_found.whens = times.find(page, language)
+    whole = food.of_several_words(page, language, all_found.dishes)
+    with page.hidden(whole):  # `fast food`, `noon chai`
+        all_found.cues = moments.find(page, language, activity.tokens_of(doings))
+        all_found.whens = times.find(page, language)
     all_found.doings = [doing for doing in doings if not page.any_taken(doing.start, doing.end)]
     all_found.measures = [
         measure
@@ -315,6 +317,7 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     sugar = {at for dish in longer if dish.sugar for at in range(dish.start, dish.end)}
     medicines = strangers.find_medicine(page, language, sugar | busy)
     all_found.strangers += medicines
-    within = {at for dish in all_found.dishes for at in range(dish.start + 1, dish.end)}
+    whole = food.of_several_words(page, language, all_found.dishes)
+    within = {at for start, end in whole for at in range(start, end)}
     all_found.leads = meals.leads(page, language, within, busy - dish_at)
     all_found.leads += taken.find(page, all_found.dishes)

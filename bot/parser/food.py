@@ -9,6 +9,7 @@ from functools import cache
 from bot.entries import Food, FoodKind
 from bot.parser.languages import LEXICA, gathered, lexica, of_all
 from bot.parser.misspelt import no_slips
+from bot.parser.moments import meal_names
 from bot.parser.numbers import spoken, tokens
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases, spelled
@@ -210,3 +211,13 @@ def _also_not_food() -> frozenset[str]:
 def sure(page: Page, dish: Dish) -> bool:
     """Whether a food is nothing else (`candy` is a name, too)."""
     return not dish.guessed and " ".join(page.words(dish.start, dish.end)) not in _also_not_food()
+
+
+def of_several_words(page: Page, language: str, dishes: list[Dish]) -> list[tuple[int, int]]:
+    """Where dishes stand whose words mean nothing else; a `roast dinner` is a dinner, too."""
+    names = meal_names(language)
+    return [
+        (dish.start, dish.end)
+        for dish in dishes
+        if dish.end - dish.start > 1 and page.tokens[dish.end - 1].word not in names
+    ]

@@ -122,10 +122,14 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
     for span in list(page.find(patterns.since)):
         page.claim(span.start, span.end)
     for span in list(page.find(patterns.for_name)):
+        if within.issuperset(range(span.start, span.end)):
+            continue
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
         page.claim(span.start, span.end)
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True))
     for span in list(page.find(patterns.named)):
+        if within.issuperset(range(span.start, span.end)):
+            continue  # `snack mix`
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
         name = MealName.BREAKFAST if span["name"] == "bf" else name
         page.claim(span.start, span.end)

@@ -6,7 +6,8 @@ can see it. Every span is a pair of token indices, [start, end).
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 
 BLOT = "\x00"
@@ -87,6 +88,17 @@ class Page:
         self._taken[start:end] = b"\x01" * (end - start)
         self._line = None
         self.seen.clear()
+
+    @contextmanager
+    def hidden(self, places: Iterable[tuple[int, int]]) -> Iterator[None]:
+        """Claim spans for a while: what is looked for meanwhile cannot lie in them."""
+        taken = [(start, end) for start, end in places if not self.any_taken(start, end)]
+        for start, end in taken:
+            self.claim(start, end)
+        yield
+        for start, end in taken:
+            self._taken[start:end] = bytes(end - start)
+            self._line = None
 
     def free(self, index: int) -> bool:
         """Tell whether nothing has claimed this token."""
