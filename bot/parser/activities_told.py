@@ -99,17 +99,39 @@ def _listed(page: Page, found: Findings) -> list[Doing]:
 def _measures_alone(
     page: Page, language: str, found: Findings, measures: list[Measure], result: Told
 ) -> None:
-    """Steps are an activity by themselves; so is a length of time that is said to be done."""
+    """Steps are an activity by themselves; so is a distance that is said to be done."""
     for measure in measures:
         if measure.minutes is not None or page.any_taken(measure.start, measure.end):
             continue
         page.claim(measure.start, measure.end)
-        if activity.steps(page, measure, language):
+        if activity.steps(page, measure, language) or _covered(page, measure):
             text = page.text(measure.start, measure.end)
             minutes = next((m.minutes for m in measures if m.minutes is not None), None)
             result.done.append(
                 Done(start=measure.start, end=measure.end, text=text, minutes=minutes)
             )
+
+
+_COVERED = frozenset("did done completed finished managed clocked hice hicimos complete".split())
+_OWN = frozenset("my a the another about around almost nearly over just mi mis unos casi".split())
+_FAR = frozenset("km kms kilometer kilometers kilometre kilometres mile miles k".split())
+_BORDERS = frozenset(", . ; ! - + then and now y".split())
+
+
+def _covered(page: Page, measure: Measure) -> bool:
+    """`did 3 miles`, `5k done`, `3 km, 121 now`: a distance that can only have been covered."""
+    if page.tokens[measure.end - 1].word not in _FAR:
+        return False
+    before = page.words(max(measure.start - 4, 0), measure.start)
+    behind = page.words(measure.end, measure.end + 1)
+    while before and before[-1] in _OWN:
+        before.pop()
+    if before[-1:] and before[-1] in _COVERED:
+        return True
+    if behind and behind[0] in _COVERED | _OVER:
+        return True
+    alone = not before or before[-1] in _BORDERS
+    return alone and (not behind or behind[0] in _BORDERS)
 
 
 def _counted_together(page: Page, language: str, measures: list[Measure]) -> list[Measure]:

@@ -28,11 +28,11 @@ def duration(language: str) -> str:
         f"{minutes})?"
         f"|(?P<two>{couple}) (?:of )?(?P<two_in>{hours}|{minutes})"
         f"|(?P<whole>\\d+) (?:{and_half}|1 / 2|½) {hours}"
-        f"|(?P<hours>{NUMBER}) {hours}(?: (?P<more_half>{and_half})"
+        f"|(?P<hours>{NUMBER}) (?:- )?{hours}(?: (?P<more_half>{and_half})"
         f"| (?:{joined} )?(?P<rest>{NUMBER}) {minutes})?"
         f"|(?P<clock_h>\\d):(?P<clock_m>[0-5]\\d) {hours}"
         f"|(?P<low>{NUMBER}) (?:-|to) (?P<upto>{NUMBER}) {minutes}"
-        f"|(?P<minutes>{NUMBER}) {minutes})"
+        f"|(?P<minutes>{NUMBER}) (?:- )?{minutes})"
     )
 
 

@@ -5,6 +5,7 @@ is surely no glucose come first, then times and moments, then values, and food l
 """
 
 # ruff: noqa: SIM102 - one question an `if`
+# ruff: noqa: SIM905 - word sets read best as one string
 
 from dataclasses import replace
 from datetime import datetime
@@ -84,6 +85,14 @@ def _page(text: str, language: str) -> Page:
     return Page(kept, mended(tokens, language))
 
 
+_OFF = frozenset({"hi", "lo", "high", "low", "alto", "alta", "bajo", "baja"})
+#: Beside one of these they tell of a value that is not named (`it was hi`, `too high`).
+_ABOUT_IT = _OFF | frozenset(
+    "its it is was just only a bit too very really way still so again today now muy estaba esta "
+    "salio un poco".split()
+)
+
+
 def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
     """A message that is one thing altogether."""
     language = context.language
@@ -97,6 +106,9 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
         and context.wants_reading
     ):
         if words != ["lo"] or not page.shown.strip(" .!").isupper():
+            return Understood(ask=Ask.VALUE)
+    if context.wants_reading and _OFF.intersection(words) and _ABOUT_IT.issuperset(words):
+        if not values.off_scale(_copy(page), language):
             return Understood(ask=Ask.VALUE)
     if felt:
         return None

@@ -78,8 +78,8 @@ def find(page: Page, language: str) -> list[Feeling]:
         Feeling(start=sign.start, end=sign.end, suggests=sign.suggests, now=not sign.denied)
         for sign in paired(page, language, passed)
     ]
-    found = _felt(page, found)
     words = page.words(0, count)
+    found = [feeling for feeling in _felt(page, found) if not _of_value(words, feeling)]
     if _deniers(language).isdisjoint(words):
         return sorted(found, key=lambda feeling: feeling.start)
     told = {at for feeling in found for at in range(feeling.start, feeling.end)}
@@ -106,6 +106,19 @@ def _felt(page: Page, found: list[Feeling]) -> list[Feeling]:
         else:
             felt.append(feeling)
     return felt
+
+
+def _of_value(words: list[str], feeling: Feeling) -> bool:
+    """`my sugar is low, 65`: what is said of a number is no sign of the body."""
+    said = words[feeling.start : feeling.end]
+    return (
+        said[-1] == "low"
+        and not _SAID_OF_VALUES.isdisjoint(said)
+        and any(word[0].isdigit() for word in words)
+    )
+
+
+_SAID_OF_VALUES = frozenset({"is", "are", "too", "very"})
 
 
 def claim(page: Page, feelings: list[Feeling]) -> None:

@@ -48,10 +48,12 @@ class _Patterns:
     glucose: re.Pattern[str]
     said: re.Pattern[str]
     shown: re.Pattern[str]
+    on_it: re.Pattern[str]
     scale: re.Pattern[str]
     shown_by: re.Pattern[str]
 
 
+_DEVICE = "(?:meter|metre|machine|monitor|glucometer|device|screen|display|tester|reader|medidor|glucometro|aparato|pantalla)"
 _HIGH = ("hi", "high", "alto", "alta")
 
 
@@ -59,6 +61,7 @@ _HIGH = ("hi", "high", "alto", "alta")
 def _patterns(language: str) -> _Patterns:
     meter, says = either(gathered(language, "meter")), either(gathered(language, "meter_says"))
     scale = "(?P<scale>hi|high|lo|low|alto|bajo)"
+    glucose = either(gathered(language, "glucose"))
     between = (
         r"(?: (?:just|only|me|a|the|:|=|-|is|was|now|still|again|keeps|on|solo|en|screen|me)){0,3}"
     )
@@ -68,10 +71,15 @@ def _patterns(language: str) -> _Patterns:
             r"|(?P<mmol>mmols? / l|mmols? l|mmols?|mm|millimoles?|mmoll|milimoles|mml|m mol))"
         ),
         bare=pattern(r"\d+(?:\.\d+)?"),
-        glucose=pattern(either(gathered(language, "glucose"))),
+        glucose=pattern(glucose),
         said=pattern(f"{meter}{between} {says}{between} {scale}"),
         shown=pattern(
             f"(?:{says}|meter|medidor|glucometer|machine|monitor|aparato){between} {scale}"
+        ),
+        on_it=pattern(
+            f"{scale}(?: (?:came up|comes up|came|popped up|showing|flashing|flashed))? (?:on|from|off|in|en) (?:(?:my|the|this|her|his|mums|dads|mi|el|la|su) )*{_DEVICE}"
+            f"|{glucose}(?: (?:is|was|:|=|es|esta|fue))* (?P<scale3>hi|lo)"
+            "|(?:got|getting|had|shows?|showing|me salio|salio) (?:a|an|another|un) (?P<scale2>hi|lo)"
         ),
         scale=pattern("(?P<scale>hi|lo)"),
         shown_by=pattern(f"(?:(?:my|the|mi|el|la|and|y) ){{0,2}}{meter}{between} {says}(?: :)?"),
@@ -163,6 +171,8 @@ def off_scale(page: Page, language: str) -> list[Value]:
             at_start = sought is patterns.said or _opens(page, span)
             if at_start and _closes(page, span.end):
                 found.append(_scale(page, span))
+    on_it = [span for span in page.find(patterns.on_it) if _closes(page, span.end)]
+    found += [_scale(page, span) for span in on_it]
     for span in list(page.find(patterns.scale)):
         token = page.tokens[span.start]
         if page.shown[token.start : token.end].isupper() and _capital_means(page, span):
@@ -172,9 +182,12 @@ def off_scale(page: Page, language: str) -> list[Value]:
 
 def _scale(page: Page, span: Span) -> Value:
     page.claim(span.start, span.end)
-    high = (span["scale"] or "") in _HIGH
+    said = span.match.groupdict()
+    shown = said["scale"] or said.get("scale2") or said.get("scale3")
     return Value(
-        start=span.end - 1, end=span.end, off_scale=OffScale.HIGH if high else OffScale.LOW
+        start=span.end - 1,
+        end=span.end,
+        off_scale=OffScale.HIGH if shown in _HIGH else OffScale.LOW,
     )
 
 
@@ -191,7 +204,7 @@ def _opens(page: Page, span: Span) -> bool:
 
 _MAY_FOLLOW = frozenset(
     "again now and after before then on at this what i im still with fasting pre post today but so "
-    "help please every each all 2 1 two for antes despues y otra".split()
+    "help please thanks thank lol every each all 2 1 two for antes despues y otra".split()
 )
 
 

@@ -126,7 +126,8 @@ low {sugar|blood sugar} {feeling|attack|episode}, low symptoms, low signs, sympt
 low sugar symptoms, low sugar signs, low sugar feeling
 {sugar|sugars|blood sugar|glucose|bg|levels} {feels|feel|is dropping|dropping|is crashing|crashing
   crashed|is falling|falling|dropped on me|feels low|has dropped|going down fast|is going low
-  going low|went low|gone low|bottomed out|is bottoming out|tanked|is tanking|tanking}
+  going low|went low|gone low|bottomed out|is bottoming out|tanked|is tanking|tanking
+  is (too |very |really |so |quite |a bit |getting |running ){low}|are low|too low|very low}
 sugar crash, sugar crashing, crashing, going down fast, dropping fast, bottoming out
 having a low, a low coming, low coming on, low is coming, hypo coming, hypo coming on
 sugar dey drop, sugar don drop, sugar drop on me
