@@ -84,7 +84,10 @@ def find(page: Page, language: str) -> list[Doing]:
             index += 1
         else:
             end, over = hit
-            over = over and to_come.isdisjoint({index, index - 1, index - 2})
+            over = over and not any(
+                at in to_come and not any(word[0].isdigit() for word in page.words(at, index))
+                for at in (index, index - 1, index - 2)
+            )
             found.append(Doing(start=index, end=end, over=over))
             index = end
     return found

@@ -81,6 +81,8 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
         hit = named if named and sugar and named[0] > sugar[0] else sugar or named
         sweet = hit is not None and _against_low(page.words(index, hit[0]))
         looks = not_food.longest(page, index, len(page.tokens))
+        if hit is not None and index and page.tokens[index - 1].word in LEFT_OUT:
+            looks = None  # `bread without sugar, reading 157`
         if looks is not None and index in active:
             index += 1  # `pounding the yam 30 min` is work
         elif looks is not None and (hit is None or looks[0] >= hit[0]):

@@ -71,8 +71,17 @@ def amounts(
             or _counted_behind(page, index, starts, own_small, language, answer=answer)
             or _beside_a_value(page, index, starts, language)
         ):
-            found.add(index)
+            found.update(_range_to(page, index))
     return found
+
+
+def _range_to(page: Page, index: int) -> range:
+    """A count of pieces with the lower end before it (`2-3 tamales`)."""
+    words = page.words(index - 2, index + 1) if index >= 2 else []
+    few = len(words) == 3 and words[1] in _UP_TO and words[0].isdigit() and words[2].isdigit()
+    if few and page.free(index - 2) and int(words[0]) < int(words[2]) <= _PIECES:
+        return range(index - 2, index + 1)
+    return range(index, index + 1)
 
 
 #: The later number of a range is at most so many times the earlier one.
@@ -96,7 +105,7 @@ def _begun(page: Page, span: Span) -> int:
     if len(words) > 2 and words[1] in _UP_TO and words[2].replace(".", "").isdigit():
         low, upto = float(first), float(words[2])
         return span.start if low < upto <= _RANGE * low else span.start + 2
-    if words[1:3] == ["1", "/"] or words[1:2] in (["½"], ["half"]):
+    if words[1:3] == ["1", "/"] or words[1:2] in (["½"], ["half"], ["media"], ["medio"]):
         return span.start if first.isdigit() and int(first) <= _PIECES else span.start + 1
     counted = len(words) > 1 and _WEIGHED.isdisjoint(words)
     if counted and float(first) >= _HELPINGS and not (float(first) * 4).is_integer():

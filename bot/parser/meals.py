@@ -88,7 +88,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"
         ),
         lead=pattern(
-            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|also|that|i had|i ate|had|ate|a nice|say|like|about|around|roughly|maybe|ahora|un poco de))*(?: :| -)?"
+            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|also|that|i had|i ate|had|ate|a nice|say|like|about|around|roughly|maybe|ahora))*(?: :| -)?"
         ),
         planned=pattern(either(gathered(language, "planned"))),
         same=pattern(either(gathered(language, "same_as"))),
@@ -317,10 +317,19 @@ def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]
         index not in food_at
         and index not in without
         and index - 1 not in without  # `chicken rice no skin`
-        and page.words(index - 1, index + 1) not in _IT_IS
+        and not _tells(page.words(index - 1, index + 1), language)
         and not_eaten.longest(page, index, end) is not None
         for index in range(start, end)
     )
+
+
+def _tells(words: list[str], language: str) -> bool:
+    """`it is chicken soup`, `lunch is rice`: what is eaten is told."""
+    named = len(words) == 2 and words[0] in meal_names(language) and words[1] in _IS
+    return named or words in _IT_IS
+
+
+_IS = frozenset({"is", "was", "es", "fue", "era"})
 
 
 def listed(page: Page, before: int, after: int) -> bool:

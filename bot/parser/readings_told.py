@@ -145,10 +145,14 @@ def _unexplained(page: Page, context: Context, found: Findings, value: Value) ->
     if value.unit is not None or value.off_scale is not None or found.named or found.feelings:
         return False
     clause = found.clauses[value.start]
+    explained = {index for start, end in found.planned for index in range(start, end)}
+    explained.update(index for dish in found.dishes for index in range(dish.start, dish.end))
     strange = [
         index
         for index in meals.strange_places(page, context.language)
-        if found.clauses[index] == clause and page.tokens[index].word.isalpha()
+        if found.clauses[index] == clause
+        and page.tokens[index].word.isalpha()
+        and index not in explained
     ]
     named = context.by is By.HELPER and len(strange) == 1  # whom the helper looks after
     return bool(strange) and not named

@@ -143,7 +143,7 @@ SPANISH = Lexicon(
               "a punto de comer", "tomandome", "comiendome", "se comio", "come"),
     starting=("empezando", "empiezo", "ahora", "comiendo", "empece", "ya", "por empezar", "empieza",
               "termine", "a comer", "hora de", "hora del", "comenzando", "comienzo"),
-    planned=("voy a comer", "voy a cenar", "voy a almorzar", "voy a desayunar", "quiero comer", "manana",
+    planned=("(?:voy|vamos|ibamos|iba) a (?:comer|cenar|almorzar|desayunar|merendar)", "quiero comer", "manana",
              "comere", "pienso comer", "tengo ganas de", "quiero", "se me antoja", "cenare", "almorzare",
              "mas tarde", "desayunare", "preparando", "cocinando", "pensaba comer", "quisiera"),
     food_advice=("puedo", "puedo comer", "debo", "podria", "se puede", "es bueno", "es malo", "esta bien",

@@ -173,7 +173,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"
         ),
         age=pattern(
-            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}})(?: anos)?|(?:edad) \d{{1,3}}"
+            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}}) anos|(?:age|aged|turned|turning|turn) (?:1[01]\d|\d{{1,2}})|tengo \d{{1,2}}|(?:edad) \d{{1,3}}"
         ),
         counted=pattern(rf"{N} {words('counted')}(?! (?:ago|back|earlier) )"),
         drug=pattern(
@@ -228,9 +228,10 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                 claim(span, Kind.MEASURED)
         _glued(page, language, claim)
         for span in list(page.find(patterns.age)):
-            if not (
-                asked and page.tokens[span.start].word == "tengo" and span.end - span.start == 2
-            ):
+            # `tengo 61` is an age only where nothing speaks of a reading
+            others = sum(token.word[0].isdigit() for token in page.tokens) > 1
+            bare = page.words(span.start, span.end)[0] == "tengo" and span.end - span.start == 2
+            if not (bare and (asked or dishes or others)):
                 claim(span, Kind.ODD)
         named_so = {dish.start for dish in dishes if dish.end - dish.start > 1}
         for span in list(page.find(patterns.counted)):

@@ -10,7 +10,7 @@ from functools import cache
 from bot.entries import Ask, OffScale
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import BLOT, Page, Span, pattern
 from bot.units import Unit, plausible
 
 #: Whole numbers that either unit could show, one of them an emergency (contract, rule 3).
@@ -51,6 +51,7 @@ class _Patterns:
     on_it: re.Pattern[str]
     scale: re.Pattern[str]
     shown_by: re.Pattern[str]
+    had: re.Pattern[str]
 
 
 _DEVICE = "(?:meter|metre|machine|monitor|glucometer|device|screen|display|tester|reader|medidor|glucometro|aparato|pantalla)"
@@ -82,7 +83,12 @@ def _patterns(language: str) -> _Patterns:
             "|(?:got|getting|had|shows?|showing|me salio|salio) (?:a|an|another|un) (?P<scale2>hi|lo)"
         ),
         scale=pattern("(?P<scale>hi|lo)"),
-        shown_by=pattern(f"(?:(?:my|the|mi|el|la|and|y) ){{0,2}}{meter}{between} {says}(?: :)?"),
+        shown_by=pattern(
+            f"(?:(?:my|the|mi|el|la|and|y) ){{0,2}}(?:{_DEVICE}|it){between} {says}(?: :)?"
+        ),
+        had=pattern(
+            f"(?:(?:and|y|now|ahora) )?(?:i am|im|tengo|estoy|ando|its|it is)(?: (?:at|en|now))?(?= {BLOT})"
+        ),
     )
 
 
@@ -148,6 +154,8 @@ def claim_names(
     for span in list(page.find(_patterns(language).shown_by)) if valued else ():
         found = True
         page.claim(span.start, span.end)
+    for span in list(page.find(_patterns(language).had)) if valued else ():
+        page.claim(span.start, span.end)
     for span in list(page.find(_patterns(language).glucose)):
         before = page.tokens[span.start - 1].word if span.start else ""
         as_food = set(range(span.start, span.end)) & food_at
@@ -156,6 +164,7 @@ def claim_names(
         if any(at in part_of for at in range(span.start, span.end)):
             continue  # `glucose` of `glucose tablets`
         if as_food and (before in _SWEETENED or span.start - 1 in amounts or not valued):
+            page.claim(span.start + 1, span.end)  # `reading` of `bread without sugar reading 157`
             continue
         found = True
         page.claim(span.start, span.end)
