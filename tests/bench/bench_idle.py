@@ -1,13 +1,14 @@
 """What an idle bot costs: `python tests/bench/bench_idle.py`. Linux only.
 
 The real `serve`, polling the stand-in over loopback, with some people enrolled, its word lists
-made and nothing to do. Resident memory counts pages shared with other programs too; private
-memory is its own.
+made and nothing to do; run as the units run it (PYTHONOPTIMIZE=2, compiled before). Resident
+memory counts pages shared with other programs too; private memory is its own.
 """
 
 import argparse
 import asyncio
 import os
+import subprocess
 import sys
 import tempfile
 import time
@@ -45,7 +46,7 @@ async def settled(pid: int) -> None:
         await asyncio.sleep(3)
 
 
-async def measure(folder: Path, seconds: float) -> None:
+async def measure(folder: Path, seconds: float, optimize: int) -> None:
     """Serve, wait, and print the figures."""
     database = f"sqlite:///{folder / 'bot.db'}"
     store, now = Store.open(database), real_now()
@@ -59,6 +60,7 @@ async def measure(folder: Path, seconds: float) -> None:
             *(sys.executable, "-m", "bot", "serve"),
             env={
                 **{name: os.environ[name] for name in ("PATH", "PYTHONPATH") if name in os.environ},
+                "PYTHONOPTIMIZE": str(optimize),
                 "AFTERPLATE_TELEGRAM_TOKEN": TOKEN,
                 "AFTERPLATE_TELEGRAM_API": server.url,
                 "AFTERPLATE_DATABASE": database,
@@ -82,9 +84,13 @@ def main() -> None:
     """Print what it costs."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--seconds", type=float, default=60)
+    parser.add_argument("--optimize", type=int, default=2, help="PYTHONOPTIMIZE (default: 2)")
     args = parser.parse_args()
+    loaded = "import bot.commands.serve, bot.wiring"  # leaves the compiled files behind
+    as_run = {**os.environ, "PYTHONOPTIMIZE": str(args.optimize), "PYTHONDONTWRITEBYTECODE": ""}
+    subprocess.run((sys.executable, "-c", loaded), env=as_run, check=True)
     with tempfile.TemporaryDirectory() as name:
-        asyncio.run(measure(Path(name), args.seconds))
+        asyncio.run(measure(Path(name), args.seconds, args.optimize))
 
 
 if __name__ == "__main__":

@@ -28,7 +28,7 @@ STORY = """
 """.strip()
 
 
-async def tried(checkout: Path, *arguments: str) -> tuple[int, str, str]:
+async def tried(checkout: Path, *arguments: str, optimize: str = "0") -> tuple[int, str, str]:
     process = await asyncio.create_subprocess_exec(
         sys.executable,
         "-m",
@@ -36,6 +36,7 @@ async def tried(checkout: Path, *arguments: str) -> tuple[int, str, str]:
         "try",
         *arguments,
         cwd=checkout,
+        env={**os.environ, "PYTHONOPTIMIZE": optimize},
         stdout=asyncio.subprocess.PIPE,
         stderr=asyncio.subprocess.PIPE,
     )
@@ -44,13 +45,17 @@ async def tried(checkout: Path, *arguments: str) -> tuple[int, str, str]:
     return process.returncode, out.decode(), err.decode()
 
 
+# The units run it without assertions and documentation (PYTHONOPTIMIZE=2); nothing may change.
+@pytest.mark.parametrize("optimize", ["0", "2"])
 async def test_story_is_played_and_printed_as_a_conversation(
-    checkout: Path, tmp_path: Path
+    checkout: Path, tmp_path: Path, optimize: str
 ) -> None:
     story = tmp_path / "story.jsonl"
     story.write_text(STORY, encoding="utf-8")
     out = tmp_path / "out"
-    status, said, err = await tried(checkout, "--headless", str(story), "--out", str(out))
+    status, said, err = await tried(
+        checkout, "--headless", str(story), "--out", str(out), optimize=optimize
+    )
     assert (status, err) == (0, "")
     assert "── Monday 2 March 2026" in said
     assert "12:00  ana  128, rice and beans" in said
