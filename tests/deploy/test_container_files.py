@@ -220,10 +220,13 @@ def test_what_the_container_copies_is_enough_to_install_from(
     for name in ("bot", "scheduler"):
         ignored = shutil.ignore_patterns("__pycache__")
         shutil.copytree(CHECKOUT / name, source / name, ignore=ignored)
-    (line,) = (step for step in steps if step.endswith(" ."))
+    (step,) = (step for step in steps if "--no-build-isolation" in step)
+    line, compiled = map(str.strip, step.split(" && "))
     assert line == (
         "RUN /opt/afterplate/bin/pip install --no-cache-dir --no-deps --no-build-isolation ."
     )
+    # `-OO`, as it runs: what is compiled otherwise would not be used.
+    assert compiled == "/opt/afterplate/bin/python -OO -m compileall -q -j 0 /opt/afterplate/lib"
     options = line.partition("pip install ")[2].split()
     installed = subprocess.run(
         [sys.executable, "-m", "pip", "install", "-q", *options, "--no-index", "--target", "there"],
