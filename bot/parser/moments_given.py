@@ -131,12 +131,19 @@ def _apart(
         return True
     if not cues and not any(value.start in given for value in values):
         return False
+    if len(cues) == 1 and cues[0].start == first.end and _NOW & set(page.words(*_around(second))):
+        return True  # `118 before and 168 now`
     if len(cues) == 1 and found.clauses[first.start] == found.clauses[second.start]:
         return not set(range(cues[0].start, cues[0].end)) & between and first.end < second.start
     return bool(cues) or any(value.start in given for value in values)
 
 
 _NOT = frozenset({"not", "no", "instead"})
+_NOW = frozenset({"now", "ahora", "ahorita"})
+
+
+def _around(value: Value) -> tuple[int, int]:
+    return max(value.start - 1, 0), value.end + 1
 
 
 def _default(

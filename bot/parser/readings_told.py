@@ -153,9 +153,23 @@ def _unexplained(page: Page, context: Context, found: Findings, value: Value) ->
         if found.clauses[index] == clause
         and page.tokens[index].word.isalpha()
         and index not in explained
+        and _may_be_counted(page, index, value)
     ]
     named = context.by is By.HELPER and len(strange) == 1  # whom the helper looks after
     return bool(strange) and not named
+
+
+#: `the 38 was packed` is a bus.
+_CALLED = (["the"], ["el"], ["la"])
+
+
+def _may_be_counted(page: Page, index: int, value: Value) -> bool:
+    """Whether a word may tell what a value numbers (`raffle 142`) or counts (`142 frobbles`); what
+    else stands behind it is said of it (`142, terrible`)."""
+    if index < value.start or page.words(value.start - 1, value.start) in _CALLED:
+        return True
+    word = page.tokens[index].word
+    return index <= value.end + 1 and not value.decimal and word.endswith("s")
 
 
 def _clock_or_value(found: Findings, given: dict[int, When], values: list[Value]) -> Readings:

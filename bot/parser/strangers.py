@@ -98,6 +98,7 @@ def _patterns(language: str) -> _Patterns:
                 r"(?:on|off|along|via|onto) (?:the )?(?:i|us|route|rt|hwy|highway|interstate|exit|motorway) (?:- )?\d{1,4}"
                 r"|(?:on|off|along|via) (?:the )?(?:m|a) \d{1,4}(?= (?:and|cant|so|,|\.|now|still|in|driving))"
                 r"|(?:driving|drive|drives|on|catching|waiting for|riding) the \d{1,3}(?: bus| tram| train)?"
+                r"|(?:doing|at|going|drove|driving) \d{1,3} (?:on|down|along) the (?:motorway|highway|freeway|interstate|road)"
             ),
             pattern(
                 r"(?:patient|patients|pt|resident|client|man|woman|lady) in (?:bed|room|ward|bay|cubicle) \d+"

@@ -36,7 +36,7 @@ ELSEWHERE = frozenset("he she papa mama are little night flight over house".spli
 #: Among other words these begin a question, deny, or say what the number measures.
 AMONG_OTHERS = frozenset(
     "hour hours hora horas minute minutes minuto minutos sec veces half weight error people dia k "
-    "shot cuesta yo is what not no".split()
+    "shot total cuesta yo is what not no".split()
 )
 
 

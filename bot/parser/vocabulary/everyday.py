@@ -64,5 +64,39 @@ EVERYDAY: Final = phrases(
     landed, flat, ish, nap, naps, nowt, owt, summat, skipped, skipping, missed
     usual, mostly, mainly, especially, different, special, favorite, favourite, own, real
     started, starting, begin, began, stop, stopped, ready, soon, able, unable, forgot, remember
+    help, emergency, thirsty, scary, rubbish, terrible, awful, horrible, fantastic, chuffed, gutted, annoying, shocking
+    shocked, surprising, wtf, meh, whoops, sigh, grr, argh, brr, panic, panicking, panicked, urgent
+    urgently, asap, poorly, rough, flu, covid, infection, pleased, delighted, perfect, excellent
+    superb, steady, stable, abnormal, funny, interesting, typical, typically, unusual, unusually
+    falling, rising, climbing, dropping, spiking, spiked, spike, crash, crashed, creeping, crept
+    jumped, shot, improved, improving, improvement, worsening, worst, lowest, highest, range, limit
+    average, precisely, definitely, certainly, absolutely, totally, completely, possibly, presumably
+    apparently, obviously, clearly, evidently, supposedly, unfortunately, sadly, luckily, thankfully
+    amazingly, strangely, oddly, weirdly, somehow, nevermind, however, therefore, despite, except
+    unless, whether, either, neither, nor, instead, besides, otherwise, meanwhile, afterwards
+    beforehand, holiday, holidays, birthday, wedding, christmas, easter, diwali, eid, funeral
+    overnight, sooner, middle, previous, previously, twice, never, often, usually, rarely, normally
+    generally, sometimes, occasionally, alone, outside, inside, indoors, outdoors, upstairs, yours
+    ours, theirs, honest, promise, swear, true, false, correct, spare, borrowed, babe, babes, love
+    sis, pal, chief, hun, bestie, mama, ma, boss, nan, auntie, uncle, cousin
+    neighbour, neighbor, son, daughter, hospital, ambulance, pharmacy, chemist, surgery, school
+    college, mosque, temple, gym, shop, shops, market, town, village, city, garden, sofa, couch
+    armchair, bath, bathroom, thumb, thumbs, arm, toe, battery, case, bag, pocket, purse
+    crazy, mad, wild, insane, ridiculous, silly, stupid, daft, dumb, mental, unreal, incredible
+    unbelievable, wonderful, marvellous, marvelous, fab, fabulous, gorgeous, grand, sound, champion, cracking, smashing, ace, belting, mint, lush, decent, reasonable, acceptable
+    tolerable, fair, fairly, mediocre, okayish, alrighty, aight, cool, nifty, neat, tidy, solid
+    strong, weak, tough, difficult, simple, complicated, awkward, embarrassing, embarrassed, ashamed
+    guilty, sorted, okey, dokey, righto, roger, understood, noted, agreed, deal, thankyou, blimey
+    jeez, jesus, christ, lord, god, goodness, gracious, heavens, hell, heck, bloody, flipping
+    freaking, fecking, effing, crap, crappy, shit, shite, bollocks, pants, dire, grim, bleak
+    depressing, depressed, miserable, moody, teary, emotional, hormonal, period
+    menopause, jetlag, jetlagged, hungover, hangover, drunk, sober, fasted
+    peckish, bloated, sluggish, groggy, dozy, drowsy, lazy, energetic, lively, hyper, jittery
+    rushed, rushing, hurry, hurried, panicky, worrying, worry, worries, concern, concerned
+    concerning, alarming, alarmed, wondering, wonder, curious, clueless, puzzled, baffled, lost
+    supposed, expecting, expected, unexpected, hoping, hoped, wish, wished, trying, managed
+    decided, noticed, realised, realized, remembered, learned, learnt, promised, reckon, suppose
+    believe, doubt, mean, means, meant, matter, matters, point, reason, problem, problems, issue
+    trouble, difference, change, changed, changes, progress, success, win, winning, victory, result
     """
 )
