@@ -24,6 +24,9 @@ _THANKS = tuple(
 
 _THANKING = frozenset(thanks[0] for thanks in _THANKS)
 
+#: Wherever they stand, behind another word: they only make it kinder (`sorry po 156`).
+_PARTICLES = frozenset({"po", "lah", "leh", "lor"})
+
 #: Nothing but behind a number: `at 8 sharp`, and never `sharp pain`.
 _BEHIND_AN_HOUR = (("sharp",), ("on", "the", "dot"), ("en", "punto"))
 
@@ -68,6 +71,8 @@ def _end(words: list[str], at: int, language: str) -> int:
         end = at + len(behind)
         if at and tuple(words[at:end]) == behind and words[at - 1][0].isdigit():
             return end
+    if at and words[at] in _PARTICLES and words[at + 1 : at + 2] != ["box"]:
+        return at + 1
     opens = at == 0 or words[at - 1] in _BORDERS
     for aside in _asides(language):
         end = at + len(aside)

@@ -18,6 +18,7 @@ from bot.parser import (
     meals,
     medicine,
     moments,
+    pieces,
     requests,
     skips,
     strangers,
@@ -292,7 +293,7 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
         page, language, all_found.dishes, small, busy, answer=answer
     )
     if answer and not dish_at:  # `two frobbles and a glack`
-        all_found.amounts |= helpings.counts_of_words(page, small)
+        all_found.amounts |= pieces.counts_of_words(page, small)
     all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at | busy)
     if all_found.code:
         all_found.unsure = [value for value in all_found.values if value.unit is None]

@@ -40,8 +40,8 @@ NUMERALS = Numerals(
 )  # fmt: skip
 
 TIMES = TimeWords(
-    minutes=("min", "minuto", "minutos", "minutitos"),
-    hours=("h", "hora", "horas", "hrs", "horitas"),
+    minutes=("min", "minuto", "minutos", "minutitos", "minuticos", "minutico", "minutillos"),
+    hours=("h", "hora", "horas", "hrs", "horitas", "horicas"),
     half_hour=("media hora", "1/2 hora", "media horita"),
     one_hour=("una hora", "1 hora", "una horita"),
     and_a_half=("y media",),

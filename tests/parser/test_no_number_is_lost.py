@@ -32,7 +32,7 @@ FIELDS = (
 
 
 #: Somebody else, a question about food, or what was counted: then the number is none of one's own.
-ELSEWHERE = frozenset("he she papa mama are little night flight over house".split())
+ELSEWHERE = frozenset("casa he she papa mama are little night flight over house".split())
 #: Among other words these begin a question, deny, or say what the number measures.
 AMONG_OTHERS = frozenset(
     "hour hours hora horas minute minutes minuto minutos sec veces half weight error people dia k "
