@@ -18,14 +18,14 @@ from bot.entries import Ask, Asked, By, MealName, Moment, OffScale, Suggests, Wh
 from bot.units import Unit
 
 HERE = Path(__file__).parent
-FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH, NINTH, TENTH = (
+FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH, NINTH, TENTH, ELEVENTH = (
     HERE / f"{name}sayings.jsonl"
     for name in (
         *("", "second_", "third_", "fourth_", "fifth_", "sixth_", "seventh_", "eighth_"),
-        *("ninth_", "tenth_"),
+        *("ninth_", "tenth_", "eleventh_"),
     )
 )
-CORPORA = (FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH, NINTH, TENTH)
+CORPORA = (FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH, SEVENTH, EIGHTH, NINTH, TENTH, ELEVENTH)
 LEAST = {
     FIRST: 550,
     SECOND: 350,
@@ -37,6 +37,7 @@ LEAST = {
     EIGHTH: 380,
     NINTH: 400,
     TENTH: 400,
+    ELEVENTH: 250,
 }
 
 Row = dict[str, Any]

@@ -43,6 +43,7 @@ def _outcomes(name: str) -> list:
         ("eighth_sayings.jsonl", 0.98, 0.002, 0),
         ("ninth_sayings.jsonl", 0.98, 0.002, 0),
         ("tenth_sayings.jsonl", 0.96, 0.002, 0),
+        ("eleventh_sayings.jsonl", 0.99, 0.002, 0),
     ],
 )
 def test_corpus(corpus: str, right: float, wrong: float, missed: int) -> None:
