@@ -89,7 +89,7 @@ gidy, lightheaded, light-headed, lite headed, lightheadedness, light headedness,
 lighthead, liteheaded, head feels light, light in the head, light in my head, head is light
 woozy, woozey, wozy, wuzzy, woozie, swimmy, swimmy headed, swimming head, head is swimming
 head swimming, head spinning, head is spinning, my head spins, head spins, head is turning
-head a spin, head a spin me, head a turn, head spinnin, head turning, head dey turn me, eye dey turn me, room is spinning, room spinning, the room spins
+head a spin, head a swim, shakes again, the shakes again, {chakkar|chakar} aa {raha|rahe|rahi}( hai| hain), pasina aa raha( hai), kaanp {raha|rahi}( hoon| hun| hai), nahihilo( ako), nanginginig( ako), nanghihina( ako), pinagpapawisan, head a spin me, head a turn, head spinnin, head turning, head dey turn me, eye dey turn me, room is spinning, room spinning, the room spins
 everything is spinning, everything spinning, spinning around me, world is spinning
 drunk without drinking, feel drunk, feeling drunk, feel like i am drunk, off balance
 off my balance, losing my balance, lost my balance, head rush, floaty, spaced out, spacey, spacy
@@ -166,6 +166,7 @@ strange behavior, not himself, not herself, not quite with it
 
 _HIGH: Final = """
 # thirst
+{bahut|bohot} pyaas( lag rahi)( hai), uhaw na uhaw( ako), {dey|i dey} thirsty well well, {pissing|peeing|weeing} like {a horse|a racehorse|anything}
 $very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty as {anything|hell|ever}
 {thristy|thursty|thirtsy}, $very {dry|dried out} mouth
 mouth (is |feels |so |very |really |too |is so |is very |is really |has gone |as |is bone ){dry
@@ -402,6 +403,7 @@ tongue (is ){swelling|swollen}
   hurting|aching|discomfort|elephant} {in|on|across|around} {my|the|his|her|mi|me} {chest|ches|chesst|chst
   breastbone|heart}
 {tight|heavy|crushing|hurting|painful|sore|squeezing|achy} chest, chestpain(s), hart attack
+{seene|chest|chhati|chaati} {mein|me|ko|ka} dard, {masakit|sumasakit|naninikip} (ang )dibdib( ko), hindi (ako )makahinga, saans nahi aa {raha|rahi}( hai)
 heartattack, angina {pain|attack|again}, cardiac arrest, elephant on my chest
 pain {down|in|going down|shooting down} {my|the|his|her} {left arm|arm and jaw|jaw|jaw and arm
   right arm}
@@ -473,7 +475,7 @@ ketoasidosis, diabetic {coma|ketoacidosis}, hyperosmolar
   the ambulance|ambulance|emergency|the emergency number|emergency services|the paramedics}
 need(s) (an |the ){ambulance|paramedics}, ambulance {please|now|is coming|on the way}, send help
 send (an|the) ambulance, {it's|this is} an emergency, medical emergency, think i'm dying
-i think i am dying, help me i'm dying, kill myself, suicidal, end my life, hurt myself on purpose
+{took|taken|take|taking} an overdose, i think i am dying, help me i'm dying, kill myself, suicidal, end my life, hurt myself on purpose
 {everything|it all|all|vision|eyesight} {went|goes|gone} {black|dark}, blacking out
 don't want to live, {feel like|feels like} (i'm |i am )dying, don't want to be here any more
  {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
@@ -815,6 +817,10 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     high {five|street|school|chair|heels|fibre|fiber|protein|tea|time|hopes|blood pressure}
     high on {fibre|fiber|protein|life}, fire drill, the drop, trembling bells
     blackout(s) {in|because of|again no power|no power}, load shedding blackout, drench the salad
+    shook hands, shook hands with, trembling aspen, seizure of {goods|assets|drugs}, breathless with {joy|excitement}
+    collapsed the {tent|pram|buggy|box|chair|umbrella}, the {cake|souffle|sponge|deal|business} collapsed
+    {number|print|line|ink} is {faint|fainter}, {screen|display|text|telly|tv|window} is {blurry|blurred}, do hypos {hurt|kill|matter}
+    feeling low {because|about|since|after the}, feel low because, sweaty {gym|session|workout|gym session|weather}
     jelly legs race, {price|prices|bill|bills|cost} {made|makes|make|nearly made} me {faint|dizzy|sick|pass out}
     """
 )
