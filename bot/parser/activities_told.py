@@ -11,7 +11,7 @@ from functools import cache
 from itertools import islice, takewhile
 
 from bot.entries import Activity
-from bot.parser import activity
+from bot.parser import activity, distances, work
 from bot.parser.activity import Doing, Measure
 from bot.parser.findings import Findings
 from bot.parser.instants import When, resolved
@@ -75,7 +75,10 @@ def told(page: Page, language: str, found: Findings) -> Told:
         for measure in near:
             measures.remove(measure)
         result.done.append(_done(page, language, found, doing, near))
-    _measures_alone(page, language, found, _counted_together(page, language, measures), result)
+    long = next((measure.minutes for measure in measures if measure.minutes is not None), None)
+    for measure in distances.alone(page, language, measures):
+        text = page.text(measure.start, measure.end)
+        result.done.append(Done(start=measure.start, end=measure.end, text=text, minutes=long))
     result.done.sort(key=lambda done: done.start)
     return result
 
@@ -94,62 +97,6 @@ def _listed(page: Page, found: Findings) -> list[Doing]:
             merged.append(doing)
     found.doings = merged
     return merged
-
-
-def _measures_alone(
-    page: Page, language: str, found: Findings, measures: list[Measure], result: Told
-) -> None:
-    """Steps are an activity by themselves; so is a distance that is said to be done."""
-    for measure in measures:
-        if measure.minutes is not None or page.any_taken(measure.start, measure.end):
-            continue
-        page.claim(measure.start, measure.end)
-        if activity.steps(page, measure, language) or _covered(page, measure):
-            text = page.text(measure.start, measure.end)
-            minutes = next((m.minutes for m in measures if m.minutes is not None), None)
-            result.done.append(
-                Done(start=measure.start, end=measure.end, text=text, minutes=minutes)
-            )
-
-
-_COVERED = frozenset("did done completed finished managed clocked hice hicimos complete".split())
-_OWN = frozenset("my a the another about around almost nearly over just mi mis unos casi".split())
-_FAR = frozenset("km kms kilometer kilometers kilometre kilometres mile miles k".split())
-_BORDERS = frozenset(", . ; ! - + then and now y".split())
-
-
-def _covered(page: Page, measure: Measure) -> bool:
-    """`did 3 miles`, `5k done`, `3 km, 121 now`: a distance that can only have been covered."""
-    if page.tokens[measure.end - 1].word not in _FAR:
-        return False
-    before = page.words(max(measure.start - 4, 0), measure.start)
-    behind = page.words(measure.end, measure.end + 1)
-    while before and before[-1] in _OWN:
-        before.pop()
-    if before[-1:] and before[-1] in _COVERED:
-        return True
-    if behind and behind[0] in _COVERED | _OVER:
-        return True
-    alone = not before or before[-1] in _BORDERS
-    return alone and (not behind or behind[0] in _BORDERS)
-
-
-def _counted_together(page: Page, language: str, measures: list[Measure]) -> list[Measure]:
-    """`50 squats and 20 push ups` is one activity."""
-    together: list[Measure] = []
-    for measure in measures:
-        last = together[-1] if together else None
-        if (
-            last is not None
-            and set(page.words(last.end, measure.start)) <= {",", "and", "y", "+", "&"}
-            and all(
-                m.minutes is None and activity.steps(page, m, language) for m in (last, measure)
-            )
-        ):
-            together[-1] = replace(last, end=measure.end)
-        else:
-            together.append(measure)
-    return together
 
 
 def _linked(found: Findings, doing: Doing) -> Cue | None:
@@ -190,13 +137,13 @@ def _behind_comma(page: Page, found: Findings, doing: Doing, measure: Measure) -
         value.start in told for value in found.values
     )
     parted = words[-1:] in ([","], ["("]) and words.count(words[-1]) == 1
-    return parted and (ended or ahead[0] in _OVER) and not other
+    return parted and (ended or ahead[0] in distances.OVER) and not other
 
 
 #: Up to this many words tell where it went, before its length.
 _TOLD = 10
 _ABOUT = frozenset(
-    "about around for took it took total in all like maybe roughly como unos".split()
+    "about around for took it me us taking total in all like maybe roughly como unos".split()
 )
 
 
@@ -219,17 +166,24 @@ _ON = frozenset(
 
 def _done(page: Page, language: str, found: Findings, doing: Doing, near: list[Measure]) -> Done:
     """The words around the activity, up to a mark or to what has another meaning."""
-    distances = {i for m in near if m.minutes is None for i in range(m.start, m.end)}
-    start, end = doing.start, doing.end
+    counted = {i for m in near if m.minutes is None for i in range(m.start, m.end)}
+    beside = [
+        count
+        for count in found.counts
+        if 0 <= count[0] - doing.end <= work.WHERE or count[1] == doing.start
+    ]
+    counted = counted.union(*(range(*count) for count in beside))
+    start = min([doing.start, *(count[0] for count in beside)])
+    end = max([doing.end, *(count[1] for count in beside)])
     while page.free(start - 1) and _may_join(page, found, start - 1, doing):
         start -= 1
     spans = []
     end = _forward(page, found, end, doing)
-    spans.append(_trimmed(page, language, start, end, doing, distances))
+    spans.append(_trimmed(page, language, start, end, doing, counted))
     behind = next((m for m in near if m.minutes is not None and m.start == end), None)
     if behind is not None and page.free(behind.end) and page.tokens[behind.end].word in _ON:
         last = _forward(page, found, behind.end, doing)
-        more = _trimmed(page, language, behind.end, last, doing, distances, keep_first=True)
+        more = _trimmed(page, language, behind.end, last, doing, counted, keep_first=True)
         if more[1] - more[0] > 1:
             spans.append(more)
     for span in spans:
@@ -278,13 +232,30 @@ def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
     return not (inside or other or value)
 
 
-_OVER = frozenset(
-    "done finished completed over complete terminado terminada hecho listo lista".split()
-)
-
-
 _ENDED = frozenset("finished done completed ended just back my our termine acabe acabo".split())
 _ENDED_WITH = frozenset("with from the a de la el mi".split())
+
+
+_KIND = 2
+
+
+def _kind(page: Page, language: str, start: int, doing: Doing) -> int:
+    """Where the words begin that tell what kind of activity it is (`waka ama training`): one or
+    two that are none of the everyday ones, with nothing before them."""
+    everyday = _everyday(language)
+    said = page.words(start, doing.start)
+    of_its_own = all(word.isalpha() and len(word) > 2 and word not in everyday for word in said)
+    if len(said) <= _KIND and of_its_own and not activity.is_verb(page, doing):
+        return start
+    return doing.start
+
+
+@cache
+def _everyday(language: str) -> frozenset[str]:
+    groups = ("filler", "others", "helped", "asides", "denials", "about_to")
+    return frozenset(
+        word for group in groups for said in gathered(language, group) for word in spelled(said)
+    ) | _edges(language)
 
 
 def _trimmed(
@@ -293,23 +264,26 @@ def _trimmed(
     start: int,
     end: int,
     doing: Doing,
-    distances: set[int],
+    counted: set[int],
     *,
     keep_first: bool = False,
 ) -> tuple[int, int]:
     edges = _edges(language)
-    while not keep_first and start < min(end, doing.start) and start not in distances:
+    while not keep_first and start < min(end, doing.start) and start not in counted:
         if page.tokens[start].word not in edges:
             break
         start += 1
-    if not keep_first and start < doing.start and start not in distances:
-        start = min([doing.start, *(i for i in distances if start <= i < doing.start)])
+    if not keep_first and start < doing.start and start not in counted:
+        kind = _kind(page, language, start, doing)
+        start = min([kind, *(i for i in counted if start <= i < doing.start)])
     if not keep_first and start == doing.start and page.tokens[start].word in _ENDED:
         while start + 1 < doing.end and page.tokens[start].word in _ENDED | _ENDED_WITH:
             start += 1  # `finished my walk`
-    while end > max(start, doing.start) + 1 and end - 1 not in distances:
+    while end > max(start, doing.start) + 1 and end - 1 not in counted:
         word = page.tokens[end - 1].word
-        if word not in edges or (end <= doing.end and word not in _OVER and not keep_first):
+        if word not in edges or (
+            end <= doing.end and word not in distances.OVER and not keep_first
+        ):
             break
         end -= 1
     return start, end

@@ -1,14 +1,11 @@
 """What did the body do, for how long, and is it over?"""
 
-# ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM905 - word sets read best as one string
 
 import re
-from bisect import bisect_left
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import cache
-from itertools import islice
 
 from bot.parser.durations import NUMBER, duration, minutes_of, one_range
 from bot.parser.languages import LEXICA, gathered, of_all
@@ -18,7 +15,6 @@ from bot.parser.phrases import Phrases
 from bot.parser.vocabulary.activities import (
     NOT_ACTIVITY_PHRASES,
     NOT_ACTIVITY_PHRASES_SPANISH,
-    WORK,
 )
 
 
@@ -51,11 +47,16 @@ class _Patterns:
 @cache
 def _patterns(language: str) -> _Patterns:
     far = either(gathered(language, "distances"), gathered(language, "steps"))
-    about = r"(?:(?:about|around|for|almost|nearly|over|like|por|durante|unos|unas|casi) ){0,2}"
+    counter = (
+        r"(?:steps?|pasos) (?:(?:count|today|so far|:|=|-|is|was|total|hoy|de hoy) ){0,3}\d{4,6}"
+    )
+    near = "about bout abt around round roughly approx for fer almost nearly over like por durante"
+    about = rf"(?:(?:{'|'.join(near.split())}|unos|unas|casi|como) ){{0,2}}"
     return _Patterns(
         long=pattern(f"{about}(?:a )?{duration(language)}(?: long| of| de)?"),
         far=pattern(
             f"{NUMBER} (?:more |brisk )?{far}|(?:a|1) (?:mile|km|half marathon)|half a mile"
+            f"|{counter}"
         ),
         done=pattern(either(gathered(language, "done"))),
         about_to=pattern(either(gathered(language, "about_to"))),
@@ -64,7 +65,9 @@ def _patterns(language: str) -> _Patterns:
 
 @cache
 def _named(code: str) -> Phrases[bool]:
-    return Phrases([(LEXICA[code].activities, True), (LEXICA[code].underway, False)])
+    lexicon = LEXICA[code]
+    over = [(lexicon.activities, True), (lexicon.rarer_activities, True)]
+    return Phrases([*over, (lexicon.underway, False)])
 
 
 @cache
@@ -108,6 +111,15 @@ def without_idioms(page: Page, doings: list[Doing]) -> list[Doing]:
 
 
 _GOING_ON = ("ing", "ando", "iendo")
+_VERBS_END = ("ed", "ing", "ando", "iendo")
+#: In `-ing`, and yet what was gone to rather than what is going on.
+_LESSONS = frozenset({"training"})
+
+
+def is_verb(page: Page, doing: Doing) -> bool:
+    """Whether it begins with a verb, which no kind of activity stands before."""
+    first = page.tokens[doing.start].word
+    return first.endswith(_VERBS_END) and first not in _LESSONS
 
 
 def unfinished(page: Page, doing: Doing) -> bool:
@@ -117,106 +129,6 @@ def unfinished(page: Page, doing: Doing) -> bool:
         words[0].endswith(_GOING_ON)
         and page.words(max(doing.start - 1, 0), doing.start) != ["been"]
     )
-
-
-_AT_REST = frozenset(
-    "waited watched rested relaxed napped talked called stayed texted tested checked finished started "
-    "dreamed missed skipped needed wanted used baked boiled simmered microwaved fasted cooked turned "
-    "played cards listened prayed snored delayed fried roasted heated soaked steamed stopped closed "
-    "opened arrived passed changed tried asked noticed worried forgot calmed cooled lasted".split()
-) - {"played", "cards"}
-
-
-def unlisted(
-    page: Page, found: list[Doing], measured: list[Measure], food_at: set[int]
-) -> list[Doing]:
-    """Something done for a while that is in no list: a word in `-ed` with a length of time."""
-    for index, token in enumerate(page.tokens):
-        word = token.word
-        if not (word.endswith("ed") and len(word) > 4 and page.free(index)) or word in _AT_REST:
-            continue
-        beside = [m for m in measured if m.minutes is not None and 0 < m.start - index <= 6]
-        between = beside and set(page.words(index, beside[0].start))
-        if (
-            between
-            and not between & {",", ".", ";"}
-            and not food_at & set(range(index, beside[0].start))
-        ):
-            return [Doing(start=index, end=index + 1)]
-    return []
-
-
-_NEVER_WORKED = frozenset("up out off myself hands feet hair face teeth".split())
-#: Up to this many words between the work and its length (`sold fish at the big market`).
-_WORKED_ON = 7
-_LATER = frozenset("ago after later back before earlier since post following".split())
-_STOPS = frozenset(", . ; ! ? ( ) > : then and after before".split())
-
-
-def worked(page: Page, language: str) -> list[Doing]:
-    """Work on food or on any other thing, with its length behind it (`peeled potatoes 30 min`) or
-    before it (`2 hours picking coffee`)."""
-    places = [i for i, token in enumerate(page.tokens) if token.word in WORK and page.free(i)]
-    if not places:
-        return []
-    found = []
-    for measure in measures(page, language):
-        behind = page.tokens[measure.end].word if measure.end < len(page.tokens) else ""
-        if behind in _LATER:
-            continue
-        place = bisect_left(places, measure.start)
-        first = bisect_left(places, measure.start - _WORKED_ON - 1)
-        before = next((at for at in places[first:place] if _on_things(page, at, measure)), None)
-        if before is not None:
-            joint = page.tokens[measure.start - 1].word in {",", "of", "for", "de", "por"}
-            found.append(Doing(start=before, end=measure.start - joint))
-            continue
-        if place < len(places) and places[place] - measure.end <= 1 and measure.minutes is not None:
-            first = places[place]
-            if page.tokens[first].word.endswith("ing"):
-                found.append(Doing(start=first, end=_object_end(page, first + 1)))
-    return found
-
-
-def _on_things(page: Page, index: int, measure: Measure) -> bool:
-    """Whether nothing parts the work at `index` from its length."""
-    words = page.words(index + 1, measure.start)
-    behind = page.words(measure.end, measure.end + 1)
-    if len(words) > 1 and words[-1] == "," and not any(word.isalpha() for word in behind):
-        words.pop()  # `washed both cars, 40 min`
-    counted = any(word[0].isdigit() for word in words)
-    return not counted and not _STOPS & set(words) and not _NEVER_WORKED & set(words[:1])
-
-
-def _object_end(page: Page, index: int) -> int:
-    """Where the thing worked on ends: at a mark, a number, or a word that begins something else."""
-    last = min(index + 4, len(page.tokens))
-    while index < last and page.tokens[index].word.isalpha() and page.free(index):
-        if page.tokens[index].word in _STOPS:
-            break
-        index += 1
-    return index
-
-
-def joined(listed: list[Doing], worked: list[Doing]) -> list[Doing]:
-    """The activities of the lists and the work: what overlaps is one (`line dancing for 1 hr`)."""
-    found: list[Doing] = []
-    at = 0
-    for work in worked:
-        while at < len(listed) and listed[at].end <= work.start:
-            found.append(listed[at])
-            at += 1
-        met = []
-        for one in islice(listed, at, None):
-            if one.start >= work.end:
-                break
-            met.append(one)
-        at += len(met)
-        if any(not one.over for one in met):
-            found += met
-        else:
-            found.append(replace(work, start=min([work.start, *(one.start for one in met)])))
-    return found + listed[at:]
 
 
 def measures(page: Page, language: str) -> list[Measure]:
@@ -243,6 +155,17 @@ def _long_from(page: Page, span: Span) -> int:
     return span.start + page.words(span.start, span.end).index(span["low"] or "") + 2
 
 
+def clear_of(doings: list[Doing], lengths: list[Measure]) -> list[Doing]:
+    """The activities without the lengths of time that their last words open (`chased the kids
+    around for an hour`)."""
+    starts = [measure.start for measure in lengths if measure.minutes is not None]
+    clear = []
+    for doing in doings:
+        end = min([doing.end, *(at for at in starts if doing.start < at < doing.end)])
+        clear.append(replace(doing, end=end))
+    return clear
+
+
 def said_done(page: Page, language: str) -> bool:
     """Whether the words say that something is finished."""
     return page.first(_patterns(language).done) is not None
@@ -260,7 +183,8 @@ def tokens_of(doings: Iterable[Doing]) -> set[int]:
 
 @cache
 def _counted(language: str) -> re.Pattern[str]:
-    return re.compile(rf"(?:.* )?{NUMBER} (?:.* )?{either(gathered(language, 'steps'))}")
+    steps = either(gathered(language, "steps"))
+    return re.compile(rf"(?:.* )?{NUMBER} (?:.* )?{steps}|{steps} .*{NUMBER}")
 
 
 def steps(page: Page, measure: Measure, language: str) -> bool:
@@ -294,6 +218,8 @@ def denied(page: Page, doing: Doing) -> bool:
     return False
 
 
+#: Up to this many words between an activity and its length.
+_REACH = 7
 _ALL_DAY = pattern(
     r"(?:all|the whole|most of the|much of the) (?:day|morning|afternoon|evening|night)(?: long)?"
     r"|toda la (?:manana|tarde|noche)|todo el dia"
@@ -308,7 +234,7 @@ _SHORTEST, _LONGEST = 5, 240
 def claim_length_in_words(page: Page, doings: list[Doing]) -> None:
     """Claim `all morning` behind an activity: it tells how long, in no minutes."""
     for span in list(page.find(_ALL_DAY)) if doings else ():
-        if any(0 <= span.start - doing.end <= _WORKED_ON for doing in doings):
+        if any(0 <= span.start - doing.end <= _REACH for doing in doings):
             page.claim(span.start, span.end)
 
 
@@ -317,7 +243,7 @@ def bare_lengths(page: Page, doings: list[Doing]) -> list[Measure]:
     found = []
     for span in page.find(_BARE_LENGTH) if doings else ():
         long = float(span["long"] or 0)
-        near = any(0 <= span.start - doing.end <= _WORKED_ON for doing in doings)
+        near = any(0 <= span.start - doing.end <= _REACH for doing in doings)
         if near and _SHORTEST <= long <= _LONGEST:
             found.append(Measure(start=span.start, end=span.end, minutes=long))
     return found

@@ -8,6 +8,7 @@ from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals
 from bot.parser.vocabulary.absent import ABSENT
 from bot.parser.vocabulary.activities import ACTIVITIES, ACTIVITIES_UNDERWAY
+from bot.parser.vocabulary.activities_rarer import RARER_ACTIVITIES
 from bot.parser.vocabulary.drinks import DRINKS
 from bot.parser.vocabulary.everyday import EVERYDAY
 from bot.parser.vocabulary.foods import FOODS
@@ -285,6 +286,7 @@ ENGLISH = Lexicon(
     foods=joined({FoodKind.SWEET_FOOD: SUGAR, FoodKind.SWEET_DRINK: SUGAR_DRINKS},
                  FOODS, DRINKS, ALSO_FOODS),
     activities=ACTIVITIES,
+    rarer_activities=RARER_ACTIVITIES,
     underway=ACTIVITIES_UNDERWAY,
     about_to=("fixing to", "fixing to go", "fixing to go for", "fixing for", "going for", "going to", "gonna", "about to", "off to", "off for", "heading to",
               "heading out for", "heading out to", "heading for", "on my way to", "im going",

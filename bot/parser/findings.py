@@ -27,6 +27,7 @@ from bot.parser import (
     taken,
     times,
     values,
+    work,
 )
 from bot.parser.context import Context
 from bot.parser.instants import When
@@ -53,6 +54,7 @@ class Findings:
     strips: list[tuple[int, int, Strips]] = field(default_factory=list)
     strangers: list[Stranger] = field(default_factory=list)
     doings: list[activity.Doing] = field(default_factory=list)
+    counts: list[tuple[int, int]] = field(default_factory=list)  # how often, beside an activity
     cues: list[moments.Cue] = field(default_factory=list)
     whens: list[When] = field(default_factory=list)
     ahead: list[When] = field(default_factory=list)
@@ -97,7 +99,8 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     wishes = medicine.find(page, language) + ([wish] if wish else [])
     if not feelings:  # `she passed out, what do I do`
         wishes += requests.in_clauses(page, language)
-    worked = activity.worked(page, language)
+    worked = work.found(page, language)
+    counts = work.counts(page, language)
     dishes = food.find(page, language, frozenset(activity.tokens_of(worked)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
     claim_company(page, language, food_at)
@@ -106,7 +109,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
     all_found = Findings(
         subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes,
-        doings=worked,
+        doings=worked, counts=counts,
     )  # fmt: skip
     all_found.then = {
         index
@@ -127,7 +130,10 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     grave = any(each.suggests is Suggests.EMERGENCY for each in feelings)
     all_found.skip = skips.in_clauses(page, language, grave=grave)
     all_found.strips = skips.strips(page, language)
-    all_found.strangers = strangers.find(page, language, dishes, asked=context.wants_reading)
+    counted = activity.find(page, language) if counts else []
+    strange = strangers.find(page, language, dishes, asked=context.wants_reading)
+    own = activity.tokens_of(worked + counted).union(*(range(*span) for span in counts))
+    all_found.strangers = work.own_numbers(page, strange, own)
     all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
     _in_time(page, language, all_found)
     _in_numbers(page, context, all_found)
@@ -147,7 +153,7 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     all_found.done = activity.said_done(page, language)
     worked = [each for each in all_found.doings if not page.any_taken(each.start, each.end)]
     listed = activity.without_idioms(page, activity.find(page, language))
-    doings = activity.joined(listed, worked)
+    doings = work.joined(listed, worked)
     busy = activity.tokens_of(worked)
     all_found.dishes = [
         dish for dish in all_found.dishes if dish.start not in busy and not _within(dish, doings)
@@ -169,10 +175,11 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     ]
     all_found.measures += activity.bare_lengths(page, all_found.doings)
     all_found.measures.sort(key=lambda measure: measure.start)
+    all_found.doings = activity.clear_of(all_found.doings, all_found.measures)
     counted = {i for m in all_found.measures if m.minutes is None for i in range(m.start, m.end)}
     all_found.doings = [doing for doing in all_found.doings if doing.start not in counted]
     if not all_found.doings:
-        all_found.doings = activity.unlisted(page, [], all_found.measures, dish_at)
+        all_found.doings = work.unlisted(page, all_found.measures, dish_at)
     all_found.subjects.pass_over(activity.tokens_of(all_found.doings))
     _objects(page, all_found)
     if not all_found.doings and not any(m.minutes is None for m in all_found.measures):
@@ -284,7 +291,7 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
         for measure in all_found.measures
         if measure.minutes is None
         for index in range(measure.start, measure.end)
-    }
+    }.union(*(range(*span) for span in all_found.counts))
     small = SMALL[context.unit]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     answer = context.asked is Asked.MEAL

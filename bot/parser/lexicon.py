@@ -97,6 +97,7 @@ class Lexicon:
 
     # activity
     activities: Block
+    rarer_activities: Block  # never looked for in a word with a slip in it
     underway: Block
     about_to: Words
     done: Words

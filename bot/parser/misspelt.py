@@ -18,6 +18,7 @@ from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
 from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS
 from bot.parser.vocabulary.whereabouts import DOING, KEPT, OUTAGES, PLACES
+from bot.parser.vocabulary.work import FIELD, TOIL, WORK
 
 #: Concepts of requests whose longer words are looked for with a slip in them.
 _ASKED = ("wipe", "summary_said", "record_said", "goals_said", "export_said", "contact", "program")
@@ -140,7 +141,7 @@ def _not_mended() -> frozenset[str]:
 
 def _of_halves() -> frozenset[str]:
     """Words of signs said in two halves, of what only sounds like a sign, and of where one is."""
-    said = [*BETWEEN, *PLACES, *DOING, *KEPT, *OUTAGES, *NOT_SYMPTOMS]
+    said = [*BETWEEN, *PLACES, *DOING, *KEPT, *OUTAGES, *NOT_SYMPTOMS, *WORK, *FIELD, *TOIL]
     for _, *halves in PAIRS + IDIOM_PAIRS:
         said += [phrase for half in halves for phrase in half]
     return frozenset(word for phrase in said for word in spelled(phrase))

@@ -118,6 +118,8 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
         (patterns.after, Moment.AFTER_MEAL),
     ):
         for span in list(page.find(sought)):
+            if active.issuperset({span.start - 1, span.start}):
+                continue  # within what was done (`just in from a walk`)
             page.claim(span.start, span.end)
             found.append(_cue(page, span.start, span.end, span.match, moment, names, active))
     return sorted(found, key=lambda cue: cue.start)

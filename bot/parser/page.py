@@ -100,6 +100,12 @@ class Page:
             self._taken[start:end] = bytes(end - start)
             self._line = None
 
+    def release(self, start: int, end: int) -> None:
+        """Give back tokens that were claimed for what they are not."""
+        self._taken[start:end] = bytes(end - start)
+        self._line = None
+        self.seen.clear()
+
     def free(self, index: int) -> bool:
         """Tell whether nothing has claimed this token."""
         return 0 <= index < len(self.tokens) and not self._taken[index]

@@ -7,6 +7,7 @@ from bot.parser.lexicon import Lexicon, TimeWords
 from bot.parser.numbers import Numerals
 from bot.parser.vocabulary.absent import ABSENT_SPANISH
 from bot.parser.vocabulary.activities import ACTIVITIES_SPANISH, ACTIVITIES_UNDERWAY_SPANISH
+from bot.parser.vocabulary.activities_rarer import RARER_ACTIVITIES_SPANISH
 from bot.parser.vocabulary.drinks import DRINKS_SPANISH
 from bot.parser.vocabulary.everyday_spanish import EVERYDAY_SPANISH
 from bot.parser.vocabulary.foods_spanish import FOODS_SPANISH
@@ -183,6 +184,7 @@ SPANISH = Lexicon(
     foods=joined({FoodKind.SWEET_FOOD: SUGAR_SPANISH, FoodKind.SWEET_DRINK: SUGAR_DRINKS_SPANISH},
                  FOODS_SPANISH, DRINKS_SPANISH),
     activities=ACTIVITIES_SPANISH,
+    rarer_activities=RARER_ACTIVITIES_SPANISH,
     underway=ACTIVITIES_UNDERWAY_SPANISH,
     about_to=("voy a", "voy al", "vamos a", "me voy a", "salgo a", "estoy por", "a punto de", "saliendo a",
               "ahora voy a", "quiero", "manana", "luego", "empezando", "empiezo", "iendo a", "yendo a",

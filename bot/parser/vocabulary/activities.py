@@ -11,6 +11,13 @@ from bot.parser.vocabulary import Block, phrases
 
 #: plain, past, -ing: one verb a group.
 _VERBS: Final = """
+trudge trudged trudging, plod plodded plodding, traipse traipsed traipsing, amble ambled ambling
+yomp yomped yomping, clamber clambered clambering
+scoot scooted scooting, skateboard skateboarded skateboarding, sledge sledged sledging
+paddleboard paddleboarded paddleboarding, kneeboard kneeboarded kneeboarding, rappel rappelled rappelling
+abseil abseiled abseiling, somersault somersaulted somersaulting, cartwheel cartwheeled cartwheeling
+squat squatted squatting, lunge lunged lunging
+spar sparred sparring, shadowbox shadowboxed shadowboxing, strim strimmed strimming, hoe hoed hoeing
 walk walked walking, stroll strolled strolling, wander wandered wandering, hike hiked hiking
 march marched marching, trek trekked trekking, jog jogged jogging, run ran running
 sprint sprinted sprinting, trot trotted trotting, swim swam swimming, wade waded wading
@@ -207,6 +214,10 @@ unload unloaded unloading: {the truck|the van|the lorry|boxes}
 attend attended attending: {zumba|exercise class|a yoga class|aerobics|dance class}
 practice practiced practicing: {tai chi|yoga|qigong|karate}
 practise practised practising: {tai chi|yoga|qigong|karate}
+go went going: {up and down the stairs|up and down the corridor|round the park|around the park|round the supermarket|round the shops|round the mall|round the market|around the mall|around the market|around the shops}
+go went going: {to {karate|judo|boxing|training|pilates|swimming|aqua|aquafit|line dancing|bootcamp|crossfit|spin|parkrun|the allotment|rugby|cricket|netball|hockey|tennis|badminton|practice|dance practice|the physio class}}
+go went going: {for {my|a|the} {morning|evening|daily|afternoon|lunchtime|night|brisk|nature|forest|beach|family|dog|power|nordic|hill|country|cliff|wee|bush|slow|fast|gentle|good|nice|lovely|big|proper|solo|charity|sponsored} {walk|run|jog|swim|ride|hike|stroll|wander|cycle|bike ride|march}}
+go went going: {foraging|fishing|hunting|birding|paddling|trekking|hill walking|rambling|walkabout|sledding|sledging|roller skating|ice skating|horse riding|horseback riding|kayaking|canoeing|climbing|bouldering|geocaching|orienteering|mushroom picking|berry picking}
 """
 
 #: Usable with a duration or a distance (`45 min in the garden`), or after `did`, `a`, `my`.
@@ -285,7 +296,7 @@ soccer practice
 {3|4|5|6|7|8|9|11}-a-side (football|soccer|hockey|rugby|netball|game), five a side(s)
 football, soccer, cricket, basketball, tennis, table tennis, ping pong, badminton, volleyball
 netball, hockey, rugby, baseball, softball, pickleball, handball, lawn bowls, petanque, kabaddi
-lacrosse, shinty, hurling, camogie, kickabout, round of golf, nine holes, 9 holes, 18 holes
+lacrosse, shinty, hurling, camogie, kickabout, round of golf
 frisbee, in the garden, in my garden, garden work, gardening, yard work, yardwork, in the yard
 farm work, farming, field work, in the field, in the fields, in the shamba, on the farm
 on the allotment, allotment, weeding, digging, raking leaves, mowing, lawn mowing, leaf raking
@@ -409,7 +420,7 @@ def _forms_of(verbs: str) -> tuple[tuple[str, str, str], ...]:
     return tuple((plain, past, ing) for plain, past, ing in rows)
 
 
-def _forms_with(verbs: str) -> tuple[tuple[str, str, str], ...]:
+def forms_with(verbs: str) -> tuple[tuple[str, str, str], ...]:
     """Unfold a table of verbs and what they take into (plain, past, -ing), objects included."""
     forms: list[tuple[str, str, str]] = []
     for line in verbs.strip().splitlines():
@@ -432,7 +443,7 @@ def _under_way() -> Block:
 
 _GOING: Final = "going "  # `going for a walk` is still to come, whatever stands beside it
 _BARE: Final = _forms_of(_VERBS)
-_FORMS: Final = (*_BARE, *_forms_with(_VERBS_WITH))
+_FORMS: Final = (*_BARE, *forms_with(_VERBS_WITH))
 
 #: Over in themselves (`walked`), or over once a duration stands beside them (`45 min in the garden`).
 ACTIVITIES: Final = Block(
@@ -562,35 +573,4 @@ NOT_ACTIVITY_PHRASES_SPANISH: Final[tuple[str, ...]] = phrases(
     me lave las manos, lavarme las manos, manos lavadas, en el camino, me quede sin
     corri peligro, se corrio, baile de san vito
     """
-)
-
-#: Work of the hands on things, food among them: with a length of time it is an activity
-#: (`pounded yam for 30 min`), the verb alone for what no phrase above holds.
-WORK: Final = frozenset(
-    phrases(
-        """
-        bathed, bathing, building, built, carried, carrying, chased, chasing, chopped, chopping,
-        cleaned, cleaning, cleared, clearing, climbed, climbing, collected, collecting, cut, cycled,
-        cycling, danced, dancing, decorated, decorating, delivered, delivering, digging, dragged,
-        dragging, dried, drying, dug, dusted, dusting, fed, feeding, fetched, fetching, fished,
-        fishing, fixed, fixing, folded, folding, gathered, gathering, grated, grinding, groomed,
-        grooming, ground, gutted, gutting, hammered, hammering, hanging, harvested, harvesting,
-        hauled, hauling, hawked, hawking, herded, herding, hoed, hoeing, hoovered, hoovering, hung,
-        husked, husking, ironed, ironing, juggled, jumped, jumping, kicked, kicking, kneaded,
-        kneading, knelt, lifted, lifting, loaded, loading, marched, marching, milked, milking,
-        minded, mopped, mopping, moved, moving, packed, packing, painted, painting, peeled, peeling,
-        picked, picking, planted, planting, played, playing, ploughed, ploughing, plowed, plucked,
-        polished, polishing, pounded, pounding, practiced, practicing, practised, practising,
-        pressed, pruned, pruning, pulled, pulling, pushed, pushing, raked, raking, ran, repaired,
-        repairing, riding, rode, rowed, rowing, running, sawed, sawing, scrubbed, scrubbing,
-        selling, served, serving, sewed, sewing, sewn, shelled, shelling, shopped, shopping,
-        shoveled, shovelled, shovelling, shucked, shucking, sieved, sieving, sifted, skipped, sold,
-        sorted, sorting, sowed, sowing, split, splitting, spread, spreading, spun, stacked,
-        stacking, standing, stirred, stirring, stocked, stocking, stomped, stood, strode, swam,
-        sweeping, swept, taught, tended, tending, threshed, threshing, throwing, tidied, tidying,
-        tilled, tilling, trimmed, trimming, trod, turned, unloaded, vacuumed, vacuuming, vended,
-        vending, walked, walking, washed, washing, watered, watering, weaving, weeded, weeding,
-        wheeled, winnowed, winnowing, worked, working, wove, wrung
-        """
-    )
 )
