@@ -225,6 +225,9 @@ def _denied(page: Page, doing: activity.Doing) -> bool:
     return True
 
 
+_THINGS = frozenset({"the", "my", "some", "el", "la"})
+
+
 def _objects(page: Page, all_found: Findings) -> None:
     """What is worked on is not eaten (`hoed the maize 40 min`)."""
     for doing in all_found.doings:
@@ -235,13 +238,8 @@ def _objects(page: Page, all_found: Findings) -> None:
                 continue
             inside = [dish for dish in all_found.dishes if dish.start in between]
             plain = {i for dish in inside for i in range(dish.start, dish.end)}
-            if inside and set(page.words(doing.end, measure.start)) <= {
-                "the",
-                "my",
-                "some",
-                "el",
-                "la",
-            } | {page.tokens[i].word for i in plain}:
+            told = set(page.words(doing.end, measure.start))
+            if inside and told <= _THINGS | {page.tokens[i].word for i in plain}:
                 all_found.dishes = [dish for dish in all_found.dishes if dish not in inside]
 
 
