@@ -91,9 +91,34 @@ def find(page: Page, language: str) -> list[Doing]:
                 at in to_come and not any(word[0].isdigit() for word in page.words(at, index))
                 for at in (index, index - 1, index - 2)
             )
-            found.append(Doing(start=index, end=end, over=over))
+            doing = Doing(start=index, end=end, over=over)
+            found.append(replace(doing, over=over and not _planned(page, doing)))
             index = end
     return found
+
+
+_PAST = frozenset(
+    "ran swam went did took rode had got dug swept rowed been have walked done just back home cut "
+    "made gave put set stood hit drew fed shore ive".split()
+)
+
+
+def is_past(page: Page, doing: Doing) -> bool:
+    """Whether its first word says by its tense that it was done."""
+    word = page.tokens[doing.start].word
+    return word in _PAST or word.endswith("ed")
+
+
+_PLANNED = re.compile(
+    r"(?:(?:for|maybe|class|session|at|\d+|pm|las|a) ){0,4}"
+    r"(?:tomorrow|later(?! in)|next week|(?:tonight|esta noche)(?! (?:for )?\d))\b"
+)
+
+
+def _planned(page: Page, doing: Doing) -> bool:
+    """`gym tonight`, `a walk later`: a time to come right behind what it is called."""
+    behind = " ".join(page.words(doing.end, doing.end + 6))
+    return not is_past(page, doing) and _PLANNED.match(behind) is not None
 
 
 @cache
@@ -122,10 +147,14 @@ def is_verb(page: Page, doing: Doing) -> bool:
     return first.endswith(_VERBS_END) and first not in _LESSONS
 
 
+#: `en el jardin`, and the present tense (`camino 30 minutos`).
+_NEEDS_LENGTH = frozenset("in at on en camino corro nado bailo troto".split())
+
+
 def unfinished(page: Page, doing: Doing) -> bool:
     """Whether the words alone leave open if it is over (`gardening`, `in the garden`)."""
     words = page.words(doing.start, doing.end)
-    return words[0] in {"in", "at", "on", "en"} or (
+    return words[0] in _NEEDS_LENGTH or (
         words[0].endswith(_GOING_ON)
         and page.words(max(doing.start - 1, 0), doing.start) != ["been"]
     )
@@ -191,31 +220,6 @@ def steps(page: Page, measure: Measure, language: str) -> bool:
     """Whether a count is one of steps or the like: an activity by itself."""
     words = " ".join(page.words(measure.start, measure.end))
     return _counted(language).fullmatch(words) is not None
-
-
-_NEGATED = frozenset(
-    "didnt dint not never couldnt cant cannot wont havent hasnt wasnt skipped missed without no ni "
-    "tampoco".split()
-)
-#: Behind a denial they turn it round (`can't believe I walked 5 km`, `did not stop dancing`).
-_TURNED = frozenset("believe stop mind forget only just wait help puedo".split())
-_PARTED = frozenset(
-    ", . ; ! ? : ( ) but so then and because cause instead pero asi porque y".split()
-)
-_DENIED_OVER = 6
-
-
-def denied(page: Page, doing: Doing) -> bool:
-    """`didn't make it to the gym`, `walk? no`: said not to have been done."""
-    if page.words(doing.end, doing.end + 2) in (["?", "no"], ["?", "nope"], ["?", "nah"]):
-        return True
-    for index in range(doing.start - 1, max(doing.start - 1 - _DENIED_OVER, -1), -1):
-        word = page.tokens[index].word
-        if word in _PARTED | _TURNED:
-            return False
-        if word in _NEGATED and page.free(index):
-            return True
-    return False
 
 
 #: Up to this many words between an activity and its length.

@@ -9,7 +9,7 @@ times, then values, and the leads to food last: each finder sees only what is le
 from bisect import bisect_left
 from dataclasses import dataclass, field
 
-from bot.entries import Asked, Skip, Strips, Suggests
+from bot.entries import Asked, By, Skip, Strips, Suggests
 from bot.parser import (
     activity,
     advice,
@@ -26,6 +26,7 @@ from bot.parser import (
     table,
     taken,
     times,
+    undone,
     values,
     work,
 )
@@ -135,7 +136,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     own = activity.tokens_of(worked + counted).union(*(range(*span) for span in counts))
     all_found.strangers = work.own_numbers(page, strange, own)
     all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
-    _in_time(page, language, all_found)
+    _in_time(page, language, all_found, context.by)
     _in_numbers(page, context, all_found)
     return all_found
 
@@ -147,7 +148,7 @@ def _framed(page: Page, index: int) -> bool:
     return len(words) == 3 and (words[0], words[2]) == ("[", "]") and words[1][0].isdigit()
 
 
-def _in_time(page: Page, language: str, all_found: Findings) -> None:
+def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     """Activities, moments and times, which share their words."""
     all_found.planned = meals.planned(page, language)
     all_found.done = activity.said_done(page, language)
@@ -161,7 +162,7 @@ def _in_time(page: Page, language: str, all_found: Findings) -> None:
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     doings = [doing for doing in doings if not dish_at & set(range(doing.start, doing.end))]
     _under_way(page, all_found, doings)
-    doings = [doing for doing in doings if doing.over and not _denied(page, doing)]
+    doings = [doing for doing in doings if doing.over and not _undone(page, doing, all_found, by)]
     activity.claim_length_in_words(page, doings)
     whole = food.of_several_words(page, language, all_found.dishes)
     with page.hidden(whole):  # `fast food`, `noon chai`
@@ -217,9 +218,9 @@ _ONLY_MEANT = frozenset(
 )
 
 
-def _denied(page: Page, doing: activity.Doing) -> bool:
-    """Whether it was not done; its words are claimed then."""
-    if not activity.denied(page, doing):
+def _undone(page: Page, doing: activity.Doing, all_found: Findings, by: By) -> bool:
+    """Whether it is only spoken of; its words are claimed then."""
+    if not undone.only_spoken_of(page, doing, all_found.subjects, by):
         return False
     page.claim(doing.start, doing.end)
     return True

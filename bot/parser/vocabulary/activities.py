@@ -379,7 +379,7 @@ lets go for a walk, let's dance
 #: With an activity's word in them, and no activity.
 NOT_ACTIVITY_PHRASES: Final[tuple[str, ...]] = phrases(
     """
-    walk good, ran {long|late|short|behind|hot|cold|slow|on and on|its course|dry|through my mind|a bath|the bath
+    walk good, ran outta, running outta, ran {long|late|short|behind|hot|cold|slow|on and on|its course|dry|through my mind|a bath|the bath
     the tap|the water|errand|errands by car}, ran off, run off, ran away, run away, ran into, ran over, ran out, run out, running out, running low, running late, ran late, run down
     running a {fever|temperature}, ran a {fever|temperature}, runny nose, running nose
     runs in {the|my} family, the runs, in the long run, run by you, running water, runny eggs
@@ -566,6 +566,7 @@ ACTIVITIES_UNDERWAY_SPANISH: Final = Block(
 #: As `NOT_ACTIVITY_PHRASES`, in Spanish.
 NOT_ACTIVITY_PHRASES_SPANISH: Final[tuple[str, ...]] = phrases(
     """
+    en camino, de camino, el camino, un camino, del camino, camino a, camino al, camino de
     no camine, no pude caminar, no puedo caminar, no hice ejercicio, no corri, no baile
     no fui al gym, sin caminar, sin ejercicio, paso siguiente, proximo paso, siguiente paso
     que paso, paso a paso, futbol en la tele, partido en la tele, vi el partido, ver el partido

@@ -127,7 +127,7 @@ RARER_ACTIVITIES_SPANISH: Final = Block(
     {caminata|ejercicio|ejercicios|gimnasio|gym|yoga|zumba|rutina|paseo|terapia|pilates} {lista|listo|hecha|hecho|terminada|terminado|completada|cumplida|hechos|listos}
     {termine|acabe|ya termine|ya acabe} {mi rutina|la rutina|mis ejercicios|de barrer|de limpiar|de trapear|de trotar|de planchar|de entrenar|la limpieza|los quehaceres|el quehacer
       mi clase de {zumba|yoga|baile|pilates}|el gimnasio|el entrenamiento|de pintar|de podar|de regar}
-    marcha nordica, estiramientos, calistenia, crossfit, kickboxing, patinaje, senderismo, escalada, vuelta en bici, paseo en bici, cabalgata
+    camino, corro, nado, bailo, troto, marcha nordica, estiramientos, calistenia, crossfit, kickboxing, patinaje, senderismo, escalada, vuelta en bici, paseo en bici, cabalgata
     kayak, surf, tenis, tenis de mesa, ping pong, badminton, baloncesto, balonmano, beisbol, petanca, fulbito, futsal, picadito, plancha abdominal
     zancadas, burpees, trabajo de campo, labores del campo, faena, aquaerobic, ejercicios de kegel, ejercicios de {rodilla|piernas|brazos|espalda|cadera|equilibrio}
     """
