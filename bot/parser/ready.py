@@ -19,6 +19,8 @@ _MESSAGES: Final = (
     "ate rice that mum made at the picnic",
     "ate glucose, feel dizzy now, not thirsty",
     "finished walking for thirty minutes, 9500 steps",
+    "kweevsh training 30 min",
+    "planted 20 trees",
     "I am in Dubai now",
     "thanks, tired and headache",
     "asleep, no strips",
