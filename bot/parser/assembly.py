@@ -53,6 +53,7 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     places += [(plate.start, plate.end) for plate in plates]
     places += [(done.start, done.end) for done in activities.done]
     places += [(stranger.start, stranger.end) for stranger in found.strangers]
+    places += [(feeling.start, feeling.end) for feeling in found.feelings]  # `shaky yesterday`
     given = timing.shared_out(found.whens, places, found.clauses)
     to_come = [
         (plate.start, plate.end) for plate in plates if plate.start not in given and not plate.past

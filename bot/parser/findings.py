@@ -263,7 +263,8 @@ def _named_otherwise(page: Page, language: str, all_found: Findings) -> None:
         if value.unit is not None or value.off_scale is not None or before < 0:
             continue
         word = page.tokens[before].word
-        if word.isalpha() and page.free(before) and word not in known:
+        company = {"with", "con"} & set(page.words(max(before - 2, 0), before))
+        if word.isalpha() and page.free(before) and word not in known and not company:
             all_found.values.remove(value)
             all_found.strangers.append(
                 Stranger(start=before, end=value.end, kind=strangers.Kind.ODD)

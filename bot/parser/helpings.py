@@ -73,6 +73,7 @@ def amounts(
 
 #: The later number of a range is at most so many times the earlier one.
 _RANGE = 5
+_SIZES = frozenset({"little", "tiny", "wee", "small", "mini", "big", "large", "pequeno", "poco"})
 #: From here on, parts of a cup other than quarters are no amount.
 _HELPINGS = 2
 _WEIGHED = frozenset(
@@ -93,6 +94,10 @@ def _begun(page: Page, span: Span) -> int:
         return span.start if low < upto <= _RANGE * low else span.start + 2
     if words[1:3] == ["1", "/"] or words[1:2] in (["½"], ["half"], ["media"], ["medio"]):
         return span.start if first.isdigit() and int(first) <= MOST_PIECES else span.start + 1
+    behind = page.words(span.end, span.end + 1)
+    sized = words[-1] in _SIZES and not (behind and behind[0].isalpha() and page.free(span.end))
+    if sized or (words[-1] in _SIZES and not (first.isdigit() and int(first) <= MOST_PIECES)):
+        return span.start + 1  # `71 little shaky`
     counted = len(words) > 1 and _WEIGHED.isdisjoint(words)
     if counted and float(first) >= _HELPINGS and not (float(first) * 4).is_integer():
         return span.start + 1

@@ -12,7 +12,7 @@ from bot.parser import refusals, whereabouts
 from bot.parser.concepts import Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Span, pattern
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,6 +221,13 @@ def _several(language: str) -> re.Pattern[str]:
 _STRIP_WORDS = frozenset("strip strips tiras tirillas".split())
 
 
+def _a_reading(page: Page, span: Span, language: str) -> bool:
+    """Whether the number behind a comma has a moment of its own."""
+    ahead = page.words(span.end, span.end + 1)
+    moments = {*gathered(language, "before"), *gathered(language, "after")}
+    return "," in page.words(span.start, span.end) and bool(ahead) and ahead[0] in moments
+
+
 def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
     """Claim a number of strips."""
     patterns = _patterns(language)
@@ -229,6 +236,8 @@ def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
     found = []
     for sought in (patterns.strips, patterns.box):
         for span in list(page.find(sought)):
+            if _a_reading(page, span, language):
+                continue  # `paid 40 for strips, 136 before dinner`
             if span.start and page.tokens[span.start - 1].word in {
                 "used",
                 "ordered",

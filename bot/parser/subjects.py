@@ -17,6 +17,9 @@ _BREAKS = frozenset(". ; ! ? ,".split())
 _COMPANY = frozenset("with for to by from at of than con para like and tell told gave give".split())
 
 
+_ARTICLES = frozenset("the our some all both los las el la unos".split())
+
+
 class Whose(Enum):
     """Whose a number or a symptom is said to be."""
 
@@ -84,12 +87,19 @@ class Subjects:
         for span in page.find(_pattern(language)):
             if span.start in somebody:
                 continue
-            before = page.tokens[span.start - 1].word if span.start else ""
+            before = self._before(span.start)
             other = span["other"] is not None
             named = before not in _COMPANY if other else before != "of"  # `a friend of mine`
             if named:
                 self._said.append((span.start, span.end, other))
         self._said.sort()
+
+    def _before(self, index: int) -> str:
+        """The word before a person is named, articles left out (`con los muchachos`)."""
+        words = self._page.words(max(index - 2, 0), index)
+        if len(words) == 2 and words[1] in _ARTICLES:
+            words.pop()
+        return words[-1] if words else ""
 
     def pass_over(self, tokens: set[int]) -> None:
         """Name nobody by these words: they are part of what was done (`walked the dog 142`)."""

@@ -70,7 +70,7 @@ EVERYDAY: Final = phrases(
     superb, steady, stable, abnormal, funny, interesting, typical, typically, unusual, unusually
     falling, rising, climbing, dropping, spiking, spiked, spike, crash, crashed, creeping, crept
     jumped, shot, improved, improving, improvement, worsening, worst, lowest, highest, range, limit
-    pure, baltic, average, precisely, definitely, certainly, absolutely, totally, completely, possibly, presumably
+    pure, baltic, papa, average, precisely, definitely, certainly, absolutely, totally, completely, possibly, presumably
     apparently, obviously, clearly, evidently, supposedly, unfortunately, sadly, luckily, thankfully
     amazingly, strangely, oddly, weirdly, somehow, nevermind, however, therefore, despite, except
     unless, whether, either, neither, nor, instead, besides, otherwise, meanwhile, afterwards

@@ -110,6 +110,7 @@ clumsy, so clumsy, swooning, swoony
 hungry and {shaky|shakey|weak|sweaty|dizzy|trembling|faint|shaking|lightheaded}, weak and hungry
 weak as {water|a kitten|a baby|a lamb}, weak from hunger, weak with hunger, shaky and hungry
 starving and {shaky|weak|shaking|sweaty|dizzy}, ravenous and {shaky|weak|shaking}, hunger shakes
+{i|we|he|she|body|hand|hands|leg|legs|my body|my hand|my hands} {dey|de|don dey} {shake|sweat|tremble|shiver}( and {shake|sweat|tremble})( well well| well)
 hangry and shaky, hunger is making me shake, hunger dey shake me, faint with hunger
 faint from hunger, sudden hunger, hunger pangs and shaky, empty and shaky
 # the word itself
