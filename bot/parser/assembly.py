@@ -21,6 +21,7 @@ from bot.parser import activities_told, meals, meals_told, readings_told, reques
 from bot.parser.context import Context
 from bot.parser.findings import Findings
 from bot.parser.food import kinds_of
+from bot.parser.instants import When
 from bot.parser.meals_told import Plate
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
@@ -54,7 +55,9 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     places += [(done.start, done.end) for done in activities.done]
     places += [(stranger.start, stranger.end) for stranger in found.strangers]
     places += [(feeling.start, feeling.end) for feeling in found.feelings]  # `shaky yesterday`
-    given = timing.shared_out(found.whens, places, found.clauses)
+    given = _behind_leads(found, plates)
+    free = [when for when in found.whens if when not in given.values()]
+    given |= timing.shared_out(free, [at for at in places if at[0] not in given], found.clauses)
     to_come = [
         (plate.start, plate.end) for plate in plates if plate.start not in given and not plate.past
     ]
@@ -116,6 +119,19 @@ def _same_again(
         sheet.asks.append(Ask.MEANING)
         return
     plates[:] = [Plate(start=start, spans=[(start, end)], name=lead.name if lead else None)]
+
+
+def _behind_leads(found: Findings, plates: list[Plate]) -> dict[int, When]:
+    """Times right behind `eating` and the like belong to what is eaten, wherever that stands
+    behind them (`eating at 7:15, cabbage rolls`); by the place where the plate begins."""
+    leads = {lead.end: lead for lead in found.leads if not lead.is_name}
+    given: dict[int, When] = {}
+    for when in found.whens:
+        plate = next((plate for plate in plates if plate.start >= when.end), None)
+        if when.start in leads and plate is not None and plate.start not in given:
+            given[plate.start] = when
+            plate.past = plate.past or leads[when.start].past
+    return given
 
 
 def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> None:

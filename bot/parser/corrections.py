@@ -210,7 +210,8 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
     ):
         return mend
     told = _SORRY_BEHIND.sub("", words)
-    for sought in (patterns.said_but, patterns.not_food, patterns.food_not):
+    asks = any(token.word == "?" for token in page.tokens)  # `is honey ok instead of sugar?`
+    for sought in () if asks else (patterns.said_but, patterns.not_food, patterns.food_not):
         if (match := sought.fullmatch(told)) and not _left_out(told, match, language):
             return _food(page, match, language, foods)
     if match := patterns.meant.fullmatch(words):

@@ -183,7 +183,9 @@ ENGLISH = Lexicon(
     meal_verbs={"snacked on": MealName.SNACK, "snacking on": MealName.SNACK,
                 "breakfasted on": MealName.BREAKFAST, "lunched on": MealName.LUNCH,
                 "dined on": MealName.DINNER, "snacked": MealName.SNACK},
-    lead_ins=("nibbled", "nibbling", "munched", "picked at", "gobbling", "wolfing down", "scoffing", "scoffed", "munching", "munched", "munching on", "wolfed down", "tucking into", "tucked into", "snacking on", "snacked on", "noshing", "polished off", "ate", "eating", "having", "had", "have had", "have eaten", "just ate", "just had",
+    lead_ins=("(?:about|bout|abt|fixing|fixin|ready|set) to (?:eat|have|drink|tuck (?:in ?)?to|dig in ?to|get stuck in ?to|chow down on|munch(?: on)?|snack on|nibble(?: on)?|polish off|demolish|wolf down|scoff|devour|gobble(?: up| down)?|chomp on|feast on|dine on|grab|sip(?: on)?|slurp|start(?: on)?|begin)",
+              "(?:tuck|dig|chow|snack|munch|nibbl|polish|demolish|wolf|scoff|devour|gobbl|chomp|feast|din|sipp?|slurp|pick)(?:ing|ed) (?:in ?to|down on|down|on|off|up|at)?", "(?:devour|gobbl|demolish|inhal|slurp|chomp|feast|din)(?:ing|ed)",
+              "plate is", "my plate is", "plate has", "my plate has", "plate :", "got stuck into", "getting stuck into", "helped myself to", "treated myself to", "filled up on", "made do with", "settled for", "went for the", "nibbled", "nibbling", "munched", "picked at", "gobbling", "wolfing down", "scoffing", "scoffed", "munching", "munched", "munching on", "wolfed down", "tucking into", "tucked into", "snacking on", "snacked on", "noshing", "polished off", "ate", "eating", "having", "had", "have had", "have eaten", "just ate", "just had",
               "eat", "eaten", "i ate", "i had", "ive had", "started", "just started", "starting",
               "drank", "drinking", "drink", "sipping", "on the plate", "on my plate", "my plate",
               "meal", "food", "finished", "just finished", "tucking into", "enjoying",
@@ -516,6 +518,6 @@ ENGLISH = Lexicon(
             "hahaha", "yeah nah", "nah yeah", "oh lord", "oh dear", "oh boy", "oh man", "oh god", "grand so",
             "innit", "so it is", "bruh", "ffs", "wah", "walahi", "chale", "hayi", "my god", "good lord",
             "hmm", "hm", "hon", "po", "lah", "leh", "lor", "man", "bro", "bruv", "boss", "bugger", "bugger it", "khalas", "yalla", "habibi", "habibti", "abeg", "jare", "e hoa", "joke lang", "hai na", "lets see", "let me see", "well lets see", "sorry o", "wey", "dale", "my dear", "darling", "sweetie", "dear",
-            "ay", "sir", "ma'am", "madam", "doc", "boss", "sis", "pal", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh"),
+            "ay", "sir", "ma'am", "madam", "doc", "boss", "sis", "pal", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh", "ta"),
     negation=("no", "not", "none", "never", "without", "isnt", "wasnt"),
 )  # fmt: skip

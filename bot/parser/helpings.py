@@ -38,7 +38,9 @@ def _amounts(language: str) -> _Amounts:
         certain=pattern(rf"{number}(?: ?(?:-|to|or|x|/|y|o) {number})?(?: 1 / [2-4]| ½)? {units}"),
         share=pattern(rf"{number} %"),
         fraction=pattern(r"(?:\d{1,2} )?[1-9] / (?:[2-9]|1[0-6])|\d{1,2} ?[½¼¾⅓⅔]|[½¼¾⅓⅔]"),
-        times=pattern(r"x \d{1,2}|\d{1,2} x"),
+        times=pattern(
+            r"x \d{1,2}|\d{1,2} (?:x|of (?:them|those|these)|de (?:esos|esas|ellos|ellas))"
+        ),
     )
 
 
@@ -133,6 +135,14 @@ def without(page: Page, dishes: list[Dish], strange: list[int], last: int) -> bo
         for dish in dishes
         if dish.start - 2 in {*strange, *(each.end - 1 for each in dishes)}
     )
+
+
+def left_off(page: Page, index: int, food_at: set[int]) -> bool:
+    """`fish without the batter`: a word for what a food right before it comes without."""
+    at = index - 1
+    while at > 0 and page.tokens[at].word in {"the", "any", "my", "el", "la"}:
+        at -= 1
+    return page.tokens[at].word in LEFT_OUT and at - 1 in food_at
 
 
 def begun_before(page: Page, start: int, begun: int, language: str) -> int:

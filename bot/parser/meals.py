@@ -277,6 +277,7 @@ def judged(
         and index not in amounts
         and page.tokens[index].word not in plain
         and page.tokens[index].word not in amount_words(language)
+        and not helpings.left_off(page, index, food_at)
     ]
     if led:
         food = known or bool(strange)

@@ -50,11 +50,17 @@ _NEAR = 3
 _OF_ONES_OWN = "(?:todays|yesterdays|mornings|evenings|nights|meters|machines|doctors|lunchs|dinners|breakfasts)"
 
 
+_CROWD = (
+    "(?:team|lads|girls|boys|gang|crew|colleagues|coworkers|workmates|guests|class|choir|staff|boss"
+    "|visitors|relatives|in laws|equipo|familia|companeros)"
+)
+
+
 @cache
 def _with_people(language: str) -> re.Pattern[str]:
     people = either(gathered(language, "others"))
     return pattern(
-        f"(?:with|w|con) (?:all )?(?:(?:my|the|our|mi|mis|la|las|el|los) )?(?:{people}s?"
+        f"(?:with|w|con) (?:all )?(?:(?:my|the|our|mi|mis|la|las|el|los) )?(?:{people}s?|{_CROWD}"
         r"|mis (?:herman|amig|hij|prim|vecin|niet|ti|companer|suegr|sobrin|abuel)[oa]s?|mis padres?)(?= (?:[.,;:!?)]|\d|at |after |before |today |now |then |and |y |a las |en |$))"
     )
 

@@ -12,8 +12,10 @@ import re
 from bisect import bisect_left
 from functools import cache
 
+from bot.entries import MealName
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
+from bot.parser.moments import meal_names
 from bot.parser.page import Page, pattern
 from bot.parser.vocabulary.places import EATING_PLACES, KEPT_IN, OCCASIONS
 
@@ -29,7 +31,7 @@ def _behind(language: str) -> re.Pattern[str]:
     """Places, hosts and cooks behind a dish."""
     people = either(gathered(language, "others"))
     place = either((*EATING_PLACES, *OCCASIONS))
-    host = rf"(?:{_WHOSE}(?:[a-z]+ ){{0,2}}{place}|(?:{people}|{_WHOSE}(?:[a-z]+ )?[a-z]+)s(?: (?:house|place|home|flat|kitchen))?|{people} (?:house|place|home|flat)|[a-z]{{3,}}s)"
+    host = rf"(?:{_WHOSE}(?:[a-z]+ ){{0,2}}{place}(?: of (?:my|the|our|his|her) [a-z]+)?|(?:{people}|{_WHOSE}(?:[a-z]+ )?[a-z]+)s(?: (?:house|place|home|flat|kitchen))?|{people} (?:house|place|home|flat)|[a-z]{{3,}}s)"
     where = r"(?: (?:down|on|by|in|at|near|round|around|across|up|from|outside|afuera|del?|en) (?:the |my |our |la |el )?(?:corner|road|street|station|market|gate|school|work|bus stop|park|beach|mosque|church|esquina|calle|mercado|plaza))?"
     cooked = r"(?:has |had |just )?(?:made|cooked|brought|prepared|baked|fixed|sent|gave me|fried|hizo|preparo|trajo)"
     return pattern(
@@ -76,6 +78,7 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
     if not dishes:
         return
     words = {token.word for token in page.tokens}
+    names = meal_names(language)
     starts = {start for start, _ in dishes}
     food_at = {index for start, end in dishes for index in range(start, end)}
     if len(dishes) == 1 and _fond(page, *dishes[0]):
@@ -86,13 +89,20 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
         for span in list(page.find(_behind(language))):
             eaten = food_at & set(range(span.start, span.end))
             places = all(page.tokens[at].word in _PLACES for at in eaten)
-            if places and _beside(page, dishes, span.start):
+            if eaten and page.words(span.start, span.start + 1) == ["de"]:
+                continue  # `un vaso de soda`, which is also where one eats
+            if places and (_beside(page, dishes, span.start) or _at_meal(page, span.start, names)):
                 page.claim(span.start, span.end)
     if not _ahead_words(language).isdisjoint(words):
         for span in list(page.find(_ahead(language))):
             behind = next((at for at in range(span.end, span.end + 3) if at in starts), None)
             if behind is not None and food_at.isdisjoint(range(span.start, span.end)):
                 page.claim(span.start, span.end)
+
+
+def _at_meal(page: Page, start: int, names: dict[str, MealName]) -> bool:
+    """`dinner at my sister's, brisket and kugel`."""
+    return start > 0 and page.tokens[start - 1].word in names
 
 
 #: `at the braai`, `at the picnic`: dishes by name, and yet where one ate.

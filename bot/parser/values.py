@@ -56,6 +56,7 @@ class _Patterns:
 
 _DEVICE = "(?:meter|metre|machine|monitor|glucometer|device|screen|display|tester|reader|medidor|glucometro|aparato|pantalla)"
 _HIGH = ("hi", "high", "alto", "alta")
+_SCALES = frozenset({"hi", "high", "lo", "low", "alto", "bajo"})
 
 
 @cache
@@ -173,6 +174,8 @@ def claim_names(
 
 def off_scale(page: Page, language: str) -> list[Value]:
     """Claim HI and LO: in capitals in a sentence that is not, or said of the meter."""
+    if not any(token.word in _SCALES for token in page.tokens):
+        return []
     patterns = _patterns(language)
     found: list[Value] = []
     for sought in (patterns.said, patterns.shown):

@@ -18,6 +18,8 @@ EATING_PLACES: Final = phrases(
     gurdwara, synagogue, langar, community centre, community center, day centre, senior center
     marae, longhouse, village, farm, camp, beach, park, airport, station, bus stop, gas station
     petrol station, services, rest stop, train, plane, bus, car, cinema, stadium, match, game
+    cab, lorry, tractor, taxi, boat, tent, shed, barn, field, fields, break room, breakroom, staff room, sofa, couch
+    balcony, porch, veranda, patio, dining room, living room, lounge, cabin, trailer, caravan, workshop, bench
     caterers, vendor, site, factory, depot, yard, garage, hall
     feria, metro, puerto, terminal, carretera
     casa, oficina, trabajo, escuela, iglesia, playa, parque, calle, esquina

@@ -818,7 +818,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     high {five|street|school|chair|heels|fibre|fiber|protein|tea|time|hopes|blood pressure}
     high on {fibre|fiber|protein|life}, fire drill, the drop, trembling bells
     blackout(s) {in|because of|again no power|no power}, load shedding blackout, drench the salad
-    shook hands, shook hands with, trembling aspen, seizure of {goods|assets|drugs}, breathless with {joy|excitement}
+    slurping, slurp, slurped, shook hands, shook hands with, trembling aspen, seizure of {goods|assets|drugs}, breathless with {joy|excitement}
     collapsed the {tent|pram|buggy|box|chair|umbrella}, the {cake|souffle|sponge|deal|business} collapsed
     {number|print|line|ink} is {faint|fainter}, {screen|display|text|telly|tv|window} is {blurry|blurred}, do hypos {hurt|kill|matter}
     feeling low {because|about|since|after the}, feel low because, sweaty {gym|session|workout|gym session|weather}
