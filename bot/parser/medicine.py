@@ -212,6 +212,9 @@ def _of_food(page: Page, wrong: Span, drugs: list[Span], language: str) -> bool:
 _INSULIN = frozenset({"units", "unit", "unitz", "unidades", "unidad", "iu", "ui"})
 
 
+_ASKED = frozenset({"should", "shall", "do", "can", "could", "must", "to", "is", "will", "may"})
+
+
 def _takes(page: Page, start: int, end: int) -> bool:
     words = set(page.words(start, end))
     return bool(
@@ -220,6 +223,8 @@ def _takes(page: Page, start: int, end: int) -> bool:
 
 
 def _strong(page: Page, index: int) -> bool:
+    if page.tokens[index].word == "when":  # `112 when i woke up, took my tablets` asks nothing
+        return not _ASKED.isdisjoint(page.words(index + 1, index + 2))
     return page.tokens[index].word in {
         "should",
         "shall",
@@ -231,7 +236,6 @@ def _strong(page: Page, index: int) -> bool:
         "what",
         "is",
         "would",
-        "when",
         "debo",
         "puedo",
         "cuanta",

@@ -24,8 +24,6 @@ _MESSAGES: Final = (
     "I am in Dubai now",
     "thanks, tired and headache",
     "asleep, no strips",
-    "mowed the yard an hour and a half",
-    "mum walked up and down the corridor 15 mins",
 )
 
 
