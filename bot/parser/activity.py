@@ -160,8 +160,17 @@ def unfinished(page: Page, doing: Doing) -> bool:
     )
 
 
+#: One of these is in every length that has no number.
+_UNCOUNTED = frozenset(
+    "half hour hr hrs hours minute min mile km marathon couple quarter ½ media hora horita horitas "
+    "horas minuto minutos cuarto par rato".split()
+)
+
+
 def measures(page: Page, language: str) -> list[Measure]:
     """Give lengths of time and distances among the unclaimed words, in order, unclaimed."""
+    if not any(token.word[0].isdigit() or token.word in _UNCOUNTED for token in page.tokens):
+        return []
     patterns = _patterns(language)
     found = [
         Measure(start=_long_from(page, span), end=span.end, minutes=minutes_of(span.match))

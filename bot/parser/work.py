@@ -36,6 +36,8 @@ _STOPS = frozenset(", . ; ! ? ( ) > : then and after before".split())
 def found(page: Page, language: str) -> list[Doing]:
     """Work with its length behind it (`pounded yam for 30 min`) or before it (`2 hours picking
     coffee`), work that needs none (`planted potatoes`), and what was done or played for a while."""
+    if not any(token.word in _BEGIN for token in page.tokens):
+        return []
     lengths = measures(page, language)
     works = [
         *_with_lengths(page, lengths),
@@ -107,6 +109,8 @@ def _object_end(page: Page, index: int) -> int:
 _DID = frozenset(
     "did played practised practiced practicing playing attended joined danced hice hicimos jugue jugamos practique baile".split()
 )
+#: With none of these nothing was worked.
+_BEGIN = WORK | TOIL | FIELD | GAMES_OR_FOOD | _DID
 
 
 def _said_done(page: Page, lengths: list[Measure]) -> Iterator[Doing]:
