@@ -260,3 +260,12 @@ def bare_lengths(page: Page, doings: list[Doing]) -> list[Measure]:
         if near and _SHORTEST <= long <= _LONGEST:
             found.append(Measure(start=span.start, end=span.end, minutes=long))
     return found
+
+
+def of_oneself(page: Page, measure: Measure) -> bool:
+    """`5.7 mi good`, in Jamaica: no miles."""
+    unit, ahead = page.words(measure.end - 1, measure.end), page.words(measure.end, measure.end + 1)
+    return unit == ["mi"] and not _HOW_ONE_IS.isdisjoint(ahead)
+
+
+_HOW_ONE_IS = frozenset("good fine ok okay alright irie feel feeling deh well".split())

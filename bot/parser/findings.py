@@ -172,7 +172,7 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     all_found.measures = [
         measure
         for measure in activity.measures(page, language)
-        if measure.start not in dish_at and (doings or not _of_oneself(page, measure))
+        if measure.start not in dish_at and (doings or not activity.of_oneself(page, measure))
     ]
     all_found.measures += activity.bare_lengths(page, all_found.doings)
     all_found.measures.sort(key=lambda measure: measure.start)
@@ -188,15 +188,6 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
         all_found.cues += moments.find_long(page, language)
         all_found.cues.sort(key=lambda cue: cue.start)
         all_found.measures = [m for m in all_found.measures if not page.any_taken(m.start, m.end)]
-
-
-def _of_oneself(page: Page, measure: activity.Measure) -> bool:
-    """`5.7 mi good`, in Jamaica: no miles."""
-    unit, ahead = page.words(measure.end - 1, measure.end), page.words(measure.end, measure.end + 1)
-    return unit == ["mi"] and not _HOW_ONE_IS.isdisjoint(ahead)
-
-
-_HOW_ONE_IS = frozenset("good fine ok okay alright irie feel feeling deh well".split())
 
 
 def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) -> None:
