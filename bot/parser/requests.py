@@ -80,6 +80,8 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
         return None
     words = _bare(page, 0, end)
     patterns = _patterns(language)
+    if _AT_A_VALUE.fullmatch(words):
+        return None
     if (match := patterns.later.fullmatch(words)) and float(match["n"]) <= LONGEST_WAIT:
         lead = match["lead"]
         opens = lead is None or intents.asked_for(
@@ -94,6 +96,12 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
     if match := patterns.zone.fullmatch(words):
         return _zone(page, match, language)
     return None
+
+
+#: `estoy en 12` tells a value; `en 12` asks to wait.
+_AT_A_VALUE = re.compile(
+    rf"(?:ya |ahora |yo )?(?:estoy|ando|sali|amaneci|sigo|quede|anda|esta) (?:en|con) {NUMBER}"
+)
 
 
 def _request(rule: Rule, words: str, language: str) -> Request:

@@ -181,6 +181,8 @@ def off_scale(page: Page, language: str) -> list[Value]:
     for sought in (patterns.said, patterns.shown):
         for span in list(page.find(sought)):
             at_start = sought is patterns.said or _opens(page, span)
+            if span["scale"] not in {"hi", "lo"} and _numbered(page):
+                continue  # `salió alto 268`: said of the number
             if at_start and _closes(page, span.end):
                 found.append(_scale(page, span))
     on_it = [span for span in page.find(patterns.on_it) if _closes(page, span.end)]
@@ -190,6 +192,10 @@ def off_scale(page: Page, language: str) -> list[Value]:
         if page.shown[token.start : token.end].isupper() and _capital_means(page, span):
             found.append(_scale(page, span))
     return found
+
+
+def _numbered(page: Page) -> bool:
+    return any(page.free(at) and token.word[0].isdigit() for at, token in enumerate(page.tokens))
 
 
 def _scale(page: Page, span: Span) -> Value:
