@@ -64,7 +64,7 @@ def _patterns(language: str) -> _Patterns:
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
         removal=re.compile(
-            rf"(?:(?:please|sorry|oops|no|ok|okay|hey|hi|well|so|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry| soz| sry| sorry)*"
+            rf"(?:(?:please|sorry|oops|no|nah|nope|nae|naw|oh|ok|okay|hey|hi|well|so|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry| soz| sry| sorry)*"
         ),
         swapped=re.compile(
             rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"
@@ -128,6 +128,8 @@ def _words(page: Page) -> str:
 _LAST_ONE = re.compile(r"\b(last|that|this|previous) 1$")
 
 
+#: `delete my number` is about the telephone.
+_PHONE = re.compile(r"\b(?:my|mi|this|phone) (?:phone )?(?:number|numero|phone|telefono)$")
 #: `undo undo`
 _TWICE = re.compile(r"\b([a-z]+)(?: \1)+\b")
 
@@ -139,7 +141,7 @@ def takes_back(page: Page, language: str) -> bool:
     words = _TWICE.sub(r"\1", words)
     if _patterns(language).removal.fullmatch(words) is not None:
         return True
-    if len(page.tokens) > LONGEST:
+    if len(page.tokens) > LONGEST or _PHONE.search(words):
         return False
     said = [segment.tags for segment in segments(page, 0, len(page.tokens), language) or ()]
     return any(each.fits(said) for each in _TAKEN_BACK)
@@ -150,6 +152,7 @@ LONGEST = 14
 _TAKEN_BACK = (
     combination("take_back just_said", "slip"),
     combination("slip just_said take_back"),
+    combination("wrong_sent take_back", "just_said slip"),
 )
 
 
@@ -173,6 +176,8 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
 _ENDS = frozenset(", . ; ! and but y pero".split())
 
 
+#: `can i eat durian or not` mends nothing.
+_QUESTION = re.compile(r"(?:can|could|may|should|shall|am|is|are|do|does|puedo|debo|podria) ")
 _SORRY_BEHIND = re.compile(r" [.,;!] (?:my mistake|my bad|sorry|oops|typo|perdon|mi error)$")
 #: What a meter shows, and no mistake of the person's (`error 5`).
 _ERROR_CODE = re.compile(
@@ -210,8 +215,9 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
     ):
         return mend
     told = _SORRY_BEHIND.sub("", words)
-    asks = any(token.word == "?" for token in page.tokens)  # `is honey ok instead of sugar?`
-    for sought in () if asks else (patterns.said_but, patterns.not_food, patterns.food_not):
+    if _QUESTION.match(told) or any(token.word == "?" for token in page.tokens):
+        return None  # `is honey ok instead of sugar?`
+    for sought in (patterns.said_but, patterns.not_food, patterns.food_not):
         if (match := sought.fullmatch(told)) and not _left_out(told, match, language):
             return _food(page, match, language, foods)
     if match := patterns.meant.fullmatch(words):

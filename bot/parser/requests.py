@@ -52,7 +52,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?:hi|hello|hey|ok|okay|so|well|just|i|bot|hola|ya|ahora|now|we|im|fyi) )*{either(gathered(language, 'zone'))} (?P<place>[^\W\d_]+(?: [^\W\d_]+){{0,2}}?)"
             r"(?P<now> now| ahora| today| this week| for [a-z ]+| (?:until|till|til) [a-z ]+| por [a-z ]+| hasta [a-z ]+)?(?: please| por favor)?"
         ),
-        later=re.compile(rf"(?P<lead>.*? )?{later} (?P<n>\d{{1,3}})(?: more)?(?: please| por favor)?"),
+        later=re.compile(rf"(?P<lead>.*? )?{later} (?P<n>\d{{1,3}})(?: more)?(?: please| pls| plz| thanks| ok| then| por favor| porfa| gracias)*"),
         long=re.compile(rf"\b{duration(language)}(?= |$)"),
         wait=re.compile(
             rf"(?:(?:please|pls|just|ok|about|another|sorry|maybe|like|unos|como|otra|otros) )*{duration(language)}(?: (?:please|pls|more|thanks|ok|max|mas|por favor|porfa|gracias))*"

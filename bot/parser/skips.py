@@ -9,7 +9,7 @@ from functools import cache
 
 from bot.entries import By, Skip, Strips
 from bot.parser import refusals, whereabouts
-from bot.parser.concepts import Segment, combination, segments
+from bot.parser.concepts import Combination, Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.page import Page, Span, pattern
@@ -109,6 +109,11 @@ def _off_the_scale(page: Page) -> bool:
     return _SHOWN.search(page.shown) is not None
 
 
+def _why(need: str, may: str = "") -> Combination:
+    """Concepts that tell why, of whoever it is that is to be tested (`he forgot his meter`)."""
+    return combination(need, f"{may} who")
+
+
 #: What is said of the test itself: none this time, and no reason given.
 _NOT_DONE = (
     combination("skipping", "test_act gauged unable forgot_said"),
@@ -116,18 +121,19 @@ _NOT_DONE = (
 )
 #: What says why: the words themselves are the reason.
 _WHY = (
-    combination("lack strip", "last_of kit place unable test_act gauged busy_with number"),
-    combination("lack kit", "last_of place unable test_act"),
-    combination("kit broken", "battery place lack unable mislaid"),
-    combination("strip broken", "kit last_of place lack unable"),
-    combination("battery broken", "kit"),
-    combination("battery lack", "kit last_of"),
-    combination("kit mislaid", "place unable test_act last_of"),
-    combination("kit place", "mislaid"),
-    combination("strip mislaid", "place"),
-    combination("strip place", "mislaid"),
-    combination("gauged sore", "test_act unable"),
-    combination("forgot_said", "test_act gauged skipping unable number"),
+    _why("lack strip", "last_of kit place unable test_act gauged busy_with number"),
+    _why("lack kit", "last_of place unable test_act"),
+    _why("kit broken", "battery place lack unable mislaid"),
+    _why("strip broken", "kit last_of place lack unable"),
+    _why("battery broken", "kit"),
+    _why("battery lack", "kit last_of"),
+    _why("kit mislaid", "place unable test_act last_of"),
+    _why("kit place", "mislaid"),
+    _why("strip mislaid", "place"),
+    _why("strip place", "mislaid"),
+    _why("gauged sore", "test_act unable"),
+    _why("bloodless", "gauged test_act unable strip kit"),
+    _why("forgot_said", "test_act gauged skipping unable number"),
 )
 #: Answers that refuse only where a reading is asked for.
 _REFUSED = (combination("unable", "busy_with gauged"),)
@@ -152,15 +158,18 @@ def _by_meaning(page: Page, language: str, *, asked: bool) -> Skip | None:
 
 _LONGEST = 14
 _REASONS = frozenset(
-    "lack strip kit broken battery mislaid place sore forgot_said gauged unable".split()
+    "lack strip kit broken battery mislaid place sore bloodless forgot_said gauged unable".split()
 )
+
+
+_OPENING = frozenset("my mi el la all ive he she they".split())
 
 
 def _reason(page: Page, said: list[Segment]) -> str:
     """The words that tell why, without what merely leads in or out."""
     telling = [segment for segment in said if segment.tags & _REASONS]
     start, end = telling[0].start, telling[-1].end
-    if start and page.tokens[start - 1].word in {"my", "mi", "el", "la", "all", "ive"}:
+    if start and page.tokens[start - 1].word in _OPENING:
         start -= 1
     return page.text(start, end)
 

@@ -358,7 +358,7 @@ in a minute, tomorrow, after this
 """
 
 _UNDERWAY_WHOLE: Final = """
-{going|goin|off|heading|headed|out|heading out|heading off|setting off|setting out|stepping out
+{going|goin|gaun|gan|gawn|awa|awa oot|away|off|heading|headed|out|heading out|heading off|setting off|setting out|stepping out
   popping out|leaving|about to go|gonna go|going out|just going|i go} for {a|my|a quick|a short
   a long|a little|a brisk|the} {walk|stroll|run|jog|swim|bike ride|hike|ride|dance|wander|cycle}
 {going|goin|off|heading|headed|heading out|heading off|on my way|gonna go|going out|about to go
@@ -556,7 +556,7 @@ ACTIVITIES_UNDERWAY_SPANISH: Final = Block(
       cargando agua|regando}
     {voy al|voy para el|camino al|rumbo al|me voy al|salgo al|en camino al} {gimnasio|gym|parque
       jardin|campo}
-    voy a {la piscina|la alberca|zumba|yoga|la huerta|la milpa|la clase de baile}
+    {estoy|estamos|ando} en {zumba|yoga|pilates|natacion|entrenamiento|la alberca|la piscina|la huerta|la milpa|el campo}, voy a {la piscina|la alberca|zumba|yoga|la huerta|la milpa|la clase de baile}
     {voy|salgo|saliendo|me voy} de {caminata|paseo}, {caminare|correre|bailare|nadare|paseare}
     {caminando|corriendo|bailando|nadando} {ahora|ahorita|en este momento}
     {caminata|paseo|ejercicio|zumba|yoga} {ahora|ahorita|luego|despues|al rato|mas tarde|manana}

@@ -34,9 +34,9 @@ _BLOCKS: Final[Mapping[str, str]] = {
         """,
     "cease": """
         stop, stops, stopp, stahp, stp, stopping, quit, quitting, end, cease, cancel, halt, enough
-        terminate, discontinue, switch off, turn off, shut off, disable, block
+        terminate, discontinue, withdraw, withdraw me, switch off, turn off, shut off, disable, block
         """,
-    "cease_alone": "stop, stopp, stahp, stp, stopping, quit, quitting, cancel, halt",
+    "cease_alone": "cease, stop, stopp, stahp, stp, stopping, quit, quitting, cancel, halt",
     "end_word": "end, enough",
     "never": """
         don't, dont, do not, never, no more, not, no, no longer, don't want, do not want, dont want, won't, stop it with
@@ -47,10 +47,10 @@ _BLOCKS: Final[Mapping[str, str]] = {
         bother, bothering, bug, bugging, annoy, annoying, ping, pinging, pings, spam, spamming, send, sending, reminder
         reminders, reminding, remind, notification, notifications, notify, alert, alerts, prompt, prompts, prompting
         nag, nagging, disturb, disturbing, pester, pestering, harassing, hassle, hassling, asking, stuff, things, replies
-        replying, questions, asking me, hear from you, hearing from you, mail, buzzing
+        replying, questions, asking me, hear from you, hearing from you, mail, buzzing, {texting|messaging|text|message|calling} {my phone|this phone|this number}
         """,
     "program": """
-        everything, all this, program, programme, bot, service, app, subscription, thing, plan, study, trial, project
+        everything, all this, take part, taking part, participate, participating, be part, program, programme, bot, service, app, subscription, thing, plan, study, trial, project
         this whole thing, course, system, scheme, chat
         """,
     "stop_said": """
@@ -61,15 +61,16 @@ _BLOCKS: Final[Mapping[str, str]] = {
         i'm out, i want to leave, leave the program, leave the programme, want to drop out
         drop out, dropping out, sign off, unenroll me, don't want to do this( {any more|anymore})
         do not want to do this( {any more|anymore}), not interested( {any more|anymore}), no longer interested
-        shut up, get lost, stop stop, stop it, stop all, stop this, stop already
+        shut up, get lost, lose my number, i no want again, no want again, abeg stop, stop dey text me, stop stop, stop it, stop all, stop this, stop already
         """,
+    "hold_on": "hold on, hold up, hang on",
     "over": "over, finished, ended, done",
     "skip": "skip, hold back",
     "quiet": "quiet, silence, peace, no noise, shh, shhh, shush, hush, zip it, silent",
     "off_work": "off, free",
     "off": "off, turn off, switch off, shut off",
     "hold": """
-        leave off, knock off, hold off, lay off, back off, go easy, ease off, pause, paused, pausing, pauze, puase, on hold, hold, put {it|this|everything|all this|messages|texts} on hold, mute, mutes, suspend, freeze, snooze the messages, take a break
+        leave off, knock off, hold off, lay off, back off, go easy, ease off, pause, paused, pausing, pauze, puase, on hold, hold, put {it|this|everything|all this|messages|texts} on hold, mute, mutes, suspend, freeze, snooze the messages, take a break, snooze until, snooze till, snooze for
         time out, timeout, put on hold, take a rest, halt for now, break
         """,
     "respite": """
@@ -86,7 +87,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         after, ramadan, xmas, lent, diwali, exams, easter, eid, rest of, return, am back, get back, i'm home, i am home, home, i'm better, i feel better, i say, i say so
         """,
     "away": """
-        holiday, holidays, vacation, away, travelling, traveling, on leave, trip, abroad, out of town, hospital stay
+        holiday, holidays, vacation, guests, visitors, i have guests, we have guests, in hospital, hospital, away, travelling, traveling, on leave, trip, abroad, out of town, hospital stay
         going on holiday, going on vacation, going away, on holiday, on vacation, going, am, off to, busy, because
         while i am away, on a trip, funeral, wedding, exams, family
         """,
@@ -110,7 +111,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "summary_said": """
         summary, sumary, summery, summaries, weekly summary, digest, overview, recap, recap of, round up, roundup
         report, weekly report, week report, chart, charts, graph, graphs, plot, stats, statistics, progress
-        {how many|how often} {readings|tests|checks|numbers|times} {have i|did i} {done|sent|logged|taken|got|do|send|log|tested|test}, average, averages, trend, trends, sum up, results, outcome, performance, summarise, summarize, picture of my week
+        {how many|how often} {readings|tests|checks|numbers|times} {have i|did i} {done|sent|logged|taken|got|do|send|log|tested|test}, average, averages, trend, trends, pattern, patterns, sum up, results, outcome, performance, summarise, summarize, picture of my week
         update on my week, highlights, my week, weekly, report card, scorecard, mean
         """,
     "week_word": "this week, week",
@@ -119,7 +120,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         so far, overnight, today, recently, lately, fortnight, since i started, until now, up to now, numbers, sugars, sugar, readings
         """,
     "fare": """
-        how {did|do|does|is|are|was|were|has|have} my {sugar|sugars|glucose|numbers|readings|blood sugar|levels|level|results} {do|done|doing|go|going|look|looking|been|get on|behave|fare|come out|coming along}, how my {sugar|sugars|numbers} {doing|dey|de do|go}, how i dey do, how i dey go
+        how {did|do|does|is|are|was|were|has|have} my {sugar|sugars|glucose|numbers|readings|blood sugar|levels|level|results} {do|done|doing|go|going|look|looking|been|get on|behave|fare|come out|coming along}, how my {sugar|sugars|numbers} {doing|dey|de do|go}, hows {ma|my} {sugar|sugars|numbers} {looking|lookin|doing|doin}, how i dey do, how i dey go
         what did my {sugar|sugars|glucose} do, how am i doing, how'm i doing, how have i done, how have i been doing, how have i been, how did i do, how did i get on
         how am i getting on, how am i going, how am i progressing, how am i coming along, how'd i do, howd i do
         how well am i doing, how well did i do, how i am doing, how i'm doing, how im doing, how i did, how i have done
@@ -250,15 +251,19 @@ _BLOCKS: Final[Mapping[str, str]] = {
     "erase_said": """
         take all my {info|data|details|stuff|information} off, gdpr {delete|deletion|erasure|erase}( request), {data|gdpr} {deletion|erasure} request, erase me, delete me, forget me, forget {all|everything} about me, forget about me, wipe me, remove me, erase all, delete all, wipe all, clear all, erase everything, right to be forgotten, clear everything, remove everything, start from scratch delete all
         """,
-    "forever": "forever, for good, permanently, completely, for ever, entirely, totally, you have, about, on me, off, from your {system|server|servers|database|records|files}, system, all, every bit of",
+    "forever": "his, her, their, mum's, mom's, mama's, dad's, gran's, nan's, wife's, husband's, mother's, father's, forever, for good, permanently, completely, for ever, entirely, totally, you have, about, on me, off, from your {system|server|servers|database|records|files}, system, all, every bit of",
     # taking back
     "take_back": """
-        ignore, disregard, forget, remove, delete, cancel, undo, scrap, scratch, erase, drop, discard, strike, take back, take out, take off, throw out, throw away, withdraw, retract, bin, don't count, do not count, unsend, recall, skip over, pay no attention to, don't mind, do not mind, dont mind
+        ignore, disregard, forget, remove, delete, cancel, undo, scrap, scratch, erase, drop, discard, strike, take back, take out, take off, throw out, throw away, withdraw, retract, bin, don't count, do not count, dinnae count, comot, rub, unsend, recall, skip over, pay no attention to, don't mind, do not mind, dont mind
         never mind, nevermind, nvm, pls ignore, rub out, get rid of, kindly ignore, don't log, do not log, don't record, don't save, reverse, revert, wipe, clear, trash
         """,
     "just_said": """
-        that, it, this, last, last one, previous, prior, message, msg, text, txt, reading, entry, one, post, number, meal, log, latest, above, value, result, what i {just sent|said|sent|wrote|typed|just said|just wrote|just typed|told you|just told you|put}, i {just sent|sent|wrote|just wrote|just typed}, mine, before, most recent, the one before, walk, food
+        that, it, this, last, last one, previous, prior, message, msg, text, txt, reading, entry, one, post, number, meal, log, latest, above, value, result, what i {just sent|said|sent|wrote|typed|just said|just wrote|just typed|told you|just told you|put}, i {just sent|sent|wrote|just wrote|just typed}, wetin i {send|sent|talk}, yin, that yin, that wan, mine, before, most recent, the one before, walk, food
         just now, thing
+        """,
+    "wrong_sent": """
+        wrong {chat|person|button|phone|message|window|group|thread|contact|recipient}, by mistake, by accident, sent in error, wasn't me, was not me, not mine, isn't mine, wasn't mine, not for you, was for {my|the} {wife|husband|daughter|son|sister|brother|mum|mom|friend}, meant for {someone else|somebody else|my wife|my husband|my daughter|my sister|my friend}
+        my {kid|son|daughter|toddler|grandson|granddaughter|cat} {sent|typed|pressed} {it|that|this}, pocket text, butt dial
         """,
     "slip": """
         wrong {chat|person|button|number|phone|message|window|group|thread|key|one|place|text|contact|recipient|bot|time|day}, by mistake, mistake, my mistake, a mistake, by accident, accident, accidental, accidentally, oops, sorry, my bad, sent in error, error, in error, wasn't me, was not me, not mine, isn't mine, not me, not for you, meant for {someone else|my wife|my husband|my daughter|somebody else|my sister|my friend|another chat}, butt dial, pocket text, kid, my kid sent it
@@ -304,7 +309,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
     # later
     "later_said": """
         later, 1 {minute|min|sec|second|moment|mo|tick}, ltr, laters, latr, not yet, in a bit, in a while, in a little while, in a minute, in a moment, in a sec, in a mo, in a jiffy, in a tick, soon, snooze, wait, one moment, a moment, one sec, a sec, a second, a minute, a mo, one minute, hang on, hold on, hold up, hold your horses, bear with me, give me a {minute|sec|second|moment|mo|bit|tick}, give me a few( {minutes|mins}), few more minutes, a few minutes, couple of minutes, couple more minutes, few minutes, need more time, more time
-        bit later, a bit later, maybe later, little later, a little later, later on, remind me, shortly, will do later, not right this {second|minute|moment}, one tick, two ticks, 2 ticks, this evening, jiffy, just a min, a min, one min, back soon, brb, in a few, in a bit mate, small small time, wait small, when i can, when i get a chance, soonish, need a few minutes, need a minute, need a moment, not ready, not ready yet, still eating
+        bit later, a bit later, maybe later, little later, a little later, later on, remind me, shortly, will do later, not right this {second|minute|moment}, one tick, two ticks, 2 ticks, this evening, jiffy, just a min, a min, one min, back soon, brb, in a few, in a bit mate, small small time, small time, wait small, when i can, when i get a chance, soonish, need a few minutes, need a minute, need a moment, not ready, not ready yet, still eating
         """,
     "kept": """
         busy, busy now, busy right now, in a meeting, driving, driving now, at work, on the bus, on the train, in the car, in traffic, in the middle of something, on a call, on the phone, in class, at church, out and about, at the shop, at the shops
@@ -328,17 +333,17 @@ _BLOCKS: Final[Mapping[str, str]] = {
         sorry (for |about ){late|slow|delayed} {reply|replies|response|answer}, {thanks|thank you|thx|cheers} for {the|your|all your|all the|all} help, sorry for the {late|slow} reply, sorry for the delay
         {thanks|cheers|ta|thank you} {heaps|loads|tons|millions|v much|vm|ever so}, heaps of thanks, tku, tq, tqvm, thnx v much, thanq, thank yu, thanku so much
         asante, asante sana, terima kasih, makasih, xie xie, xiexie, arigato, arigatou, obrigado, obrigada, mahalo, danke, dziekuje, spasibo, dhanyavad, shukriya, meherbani, tashakor, teshekkur, tesekkur, grazie, grazie mille, dankie, baie dankie, ngiyabonga, enkosi, medaase, daalu, ese, nagode, webale, murakoze, kiitos, tack, takk, tak, efharisto, kamsahamnida, gamsahamnida, do jeh, mh goi, khop khun, cam on, nandri, malo, vinaka, mauruuru, diolch, go raibh maith agat
-        thanks, thanks a mill, thanks a million, thank you, thankyou, thank u, thanku, thx, tnx, thnx, thanx, thks, ty, tysm, ta, cheers, much appreciated, appreciated, appreciate, appreciate it, appreciate you, grateful, i'm grateful, much obliged, obliged, bless, bless you, god bless, god bless you, god is good, gracias, merci, asante, salamat, shukran, dhanyavaad, medaase, e se, daalu, good job, great job, well done, good bot, nice one, nice work, love it, love this, love you
-        {you're|u r|ur|you r|u are} the {best|greatest|goat}, you're {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, you are {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, so kind, very kind, how kind, helpful, very helpful, so helpful, that's kind, thats kind, useful, very useful, good to know, makes sense, sense, understood, noted, will do, got it, gotcha, i see, i understand, roger, copy that, point taken, fair enough
+        maraming salamat, maraming salamat po, merci beaucoup, merci bien, hvala, hvala lijepa, efcharisto, ta very much, thanks, thanks a mill, thanks a million, thank you, thankyou, thank u, thanku, thx, tnx, thnx, thanx, thks, ty, tysm, ta, cheers, much appreciated, appreciated, appreciate, appreciate it, appreciate you, grateful, i'm grateful, much obliged, obliged, bless, bless you, god bless, god bless you, god is good, gracias, merci, asante, salamat, shukran, dhanyavaad, medaase, e se, daalu, good job, great job, well done, good bot, nice one, nice work, love it, love this, love you
+        {you're|u r|ur|you r|u are} the {best|greatest|goat}, you're {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, you are {welcome|great|awesome|kind|the best|amazing|wonderful|a star|a gem|an angel|so kind|very kind|a lifesaver|so helpful|very helpful|helpful|sweet|so sweet|brilliant}, so kind, very kind, how kind, patient, you are {very |so |}{patient|thoughtful|nice|good to me}, you're {very |so |}{patient|thoughtful|nice|good to me}, remembering me, for remembering me, helpful, very helpful, so helpful, that's kind, thats kind, useful, very useful, good to know, makes sense, sense, understood, noted, will do, got it, gotcha, i see, i understand, roger, copy that, point taken, fair enough
         """,
     "hail": """
-        walk good, hi, hello, hey, heya, hiya, howdy, yo, good morning, morning, mornin, good afternoon, good evening, evening, good night, goodnight, gn, gm, night, night night, nighty night, night nite, {happy|merry|blessed} {valentine's day|valentines day|valentines|mother's day|mothers day|father's day|fathers day|women's day|easter|diwali|eid|eid mubarak|holi|thanksgiving|sunday|monday|tuesday|wednesday|thursday|friday|saturday|weekend|holidays|holiday|independence day|hanukkah|vesak|lunar new year|onam|pongal|vaisakhi|navratri|ramadan|st patrick's day|halloween|anniversary|sabbath}, good night and, good day, g'day, greetings, salaam, salam, namaste, sup, what's up, whats up, wassup, wagwan, wah gwaan, how far, how are you, how are you doing, how are u, how r u, how is it going, how's it going, hows it going, {how's|hows} {you|things|life|everything|tricks}, how are things, how are we, how do you do, how's your day, hows your day, nice to meet you, pleased to meet you, bye, bye bye, goodbye, see you, see ya, see you later, see you soon, see you tomorrow, cya, later gator, talk later, talk soon, talk to you later, talk to you tomorrow, talk tomorrow, ttyl, take care, sleep well, sweet dreams, have a {good|nice|great|lovely|blessed|wonderful|pleasant} {day|evening|night|weekend|week|one|morning|afternoon|time}, happy {birthday|new year|christmas|easter|holidays|thanksgiving|diwali|eid|friday|weekend|mother's day|father's day}, merry christmas, merry xmas, eid mubarak, ramadan kareem, welcome, welcome back, assalamu alaikum, asalaam alaikum, kumusta, ola, blessings, good to see you, long time no see
+        walk good, kia ora, hi, hello, hey, heya, hiya, howdy, yo, good morning, morning, mornin, good afternoon, good evening, evening, good night, goodnight, gn, gm, night, night night, nighty night, night nite, {happy|merry|blessed} {valentine's day|valentines day|valentines|mother's day|mothers day|father's day|fathers day|women's day|easter|diwali|eid|eid mubarak|holi|thanksgiving|sunday|monday|tuesday|wednesday|thursday|friday|saturday|weekend|holidays|holiday|independence day|hanukkah|vesak|lunar new year|onam|pongal|vaisakhi|navratri|ramadan|st patrick's day|halloween|anniversary|sabbath}, good night and, good day, g'day, greetings, salaam, salam, namaste, sup, what's up, whats up, wassup, wagwan, wah gwaan, how far, how are you, how are you doing, how are u, how r u, how is it going, how's it going, hows it going, {how's|hows} {you|things|life|everything|tricks}, how are things, how are we, how do you do, how's your day, hows your day, nice to meet you, pleased to meet you, bye, bye bye, goodbye, see you, see ya, see you later, see you soon, see you tomorrow, cya, later gator, talk later, talk soon, talk to you later, talk to you tomorrow, talk tomorrow, ttyl, take care, sleep well, sweet dreams, have a {good|nice|great|lovely|blessed|wonderful|pleasant} {day|evening|night|weekend|week|one|morning|afternoon|time}, happy {birthday|new year|christmas|easter|holidays|thanksgiving|diwali|eid|friday|weekend|mother's day|father's day}, merry christmas, merry xmas, eid mubarak, ramadan kareem, welcome, welcome back, assalamu alaikum, asalaam alaikum, kumusta, ola, blessings, good to see you, long time no see
         """,
     "pleased": """
-        choice, sweet as, chur, ta muchly, wicked, sound, grand, deadly, lovely jubbly, sharp sharp, lekker, righto, righty ho, hugs, you rock, clever bot, smart bot, good bot, speak soon, talk soon, top man, good man, sorted, aces, ok, okay, k, kk, okey, okie, okie dokie, okey dokey, alright, all right, alrighty, right then, sure, sure thing, of course, yes, yeah, yep, yup, ya, aye, yes please, great, cool, nice, good, fine, perfect, awesome, wonderful, excellent, fantastic, brilliant, lovely, amazing, super, superb, sweet, wow, yay, woohoo, whoo, hooray, hurray, haha, hahaha, hehe, lol, lmao, lolz, rofl, great news, good news, sounds {good|great|fine|like a plan}, no worries, no problem, no probs, np, not to worry, no bother, all good, all well, all is well, all fine, it's fine, its fine, it's ok, its ok, that's {good|great|fine|ok|okay|nice|right|cool|lovely|wonderful|awesome|all|interesting}, thats {good|great|fine|ok|okay|nice|right|cool|lovely|wonderful|awesome|all|interesting}, i'm {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, i am {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, im {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, feeling {fine|good|great|well|ok|okay|better|wonderful|amazing|fantastic}, feel {fine|good|great|well|ok|okay|better|wonderful|amazing|fantastic}, doing {well|fine|good|great|ok}, i'm so happy, so happy, so proud, phew, interesting, congrats, congratulations, hmm, ah, aha, oh, amen, insha'allah, inshallah, mashallah, alhamdulillah, praise god, hallelujah
+        choice, sweet as, chur, ta muchly, wicked, sound, grand, deadly, lovely jubbly, sharp sharp, lekker, righto, righty ho, hugs, you rock, clever bot, smart bot, good bot, speak soon, talk soon, top man, good man, sorted, aces, ok, okay, k, kk, okey, okie, okie dokie, okey dokey, alright, all right, alrighty, right then, sure, sure thing, of course, yes, yeah, yep, yup, ya, aye, yes please, great, cool, nice, good, fine, perfect, awesome, wonderful, excellent, fantastic, brilliant, lovely, amazing, super, superb, sweet, wow, yay, woohoo, whoo, hooray, hurray, haha, hahaha, hehe, lol, lmao, lolz, rofl, great news, good news, sounds {good|great|fine|like a plan}, no worries, no problem, no probs, np, not to worry, no bother, all good, all well, all is well, all fine, it's fine, its fine, it's ok, its ok, that's {good|great|lovely|wonderful|brilliant} news, that's {good|great|fine|ok|okay|nice|right|cool|lovely|wonderful|awesome|all|interesting}, thats {good|great|fine|ok|okay|nice|right|cool|lovely|wonderful|awesome|all|interesting}, i'm {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, i am {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, im {ok|okay|fine|good|well|great|alright|all right|doing well|doing fine|doing good|doing great|doing ok|happy}, feeling {fine|good|great|well|ok|okay|better|wonderful|amazing|fantastic}, feel {fine|good|great|well|ok|okay|better|wonderful|amazing|fantastic}, doing {well|fine|good|great|ok}, i'm so happy, so happy, so proud, phew, interesting, congrats, congratulations, hmm, ah, aha, oh, amen, insha'allah, inshallah, mashallah, alhamdulillah, praise god, hallelujah
         """,
     "small": """
-        po, pet, hen, duck, petal, sweetheart, hun, hon, luv, my dear, pal, chief, auntie, uncle, miss, mister, ate, kuya, lah, darling, dearie, dearest, lovely, mum, mama, brother, sister, and you, so much, very much, a lot, lots, a million, a bunch, a ton, again, kindly, for, the, your, help, for helping, for reminding me, for the reminder, for the tip, for the tips, for the advice, for the info, for checking, for checking in, for asking, for letting me know, for that, for this, for everything, for being there, for all your help, for caring, bot, dear, friend, my friend, doctor, doc, nurse, mate, pal, buddy, love, sir, ma'am, madam, boss, bro, sis, everyone, all, team, guys, there, to you, to you too, you too, same to you, and, so, that, it, is, was, this, very, really, too, just, now, then, today, me, my, i, i'm, you, u, to, of, sorry, sorry for the late reply, sorry for the delay, late reply, much, here, with, good, xx, x, xxx, ones, day, a, an, tomorrow, well, oh, that's, in, will, do, hear, as, always, am, feel, at, one
+        po, sa, sa reminders, reminders, your reminders, for the reminders, sa tulong, pet, hen, duck, petal, sweetheart, hun, hon, luv, my dear, pal, chief, auntie, uncle, miss, mister, ate, kuya, lah, darling, dearie, dearest, lovely, mum, mama, brother, sister, and you, so much, very much, a lot, lots, a million, a bunch, a ton, again, kindly, for, the, your, help, for helping, for reminding me, for the reminder, for the tip, for the tips, for the advice, for the info, for checking, for checking in, for asking, for letting me know, for that, for this, for everything, for being there, for all your help, for caring, bot, dear, friend, my friend, doctor, doc, nurse, mate, pal, buddy, love, sir, ma'am, madam, boss, bro, sis, everyone, all, team, guys, there, to you, to you too, you too, same to you, and, so, that, it, is, was, this, very, really, too, just, now, then, today, me, my, i, i'm, you, u, to, of, sorry, sorry for the late reply, sorry for the delay, late reply, much, here, with, good, xx, x, xxx, ones, day, a, an, tomorrow, well, oh, that's, in, will, do, hear, as, always, am, feel, at, one
         """,
 }
 
