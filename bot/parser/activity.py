@@ -55,8 +55,8 @@ def _patterns(language: str) -> _Patterns:
     return _Patterns(
         long=pattern(f"{about}(?:a )?{duration(language)}(?: long| of| de)?"),
         far=pattern(
-            f"{NUMBER} (?:more |brisk )?{far}|(?:a|1) (?:mile|km|half marathon)|half a mile"
-            f"|{counter}"
+            f"{NUMBER} (?:more |brisk |k |thousand )?{far}"
+            f"|(?:a|1) (?:mile|km|half marathon)|half a mile|{counter}"
         ),
         done=pattern(either(gathered(language, "done"))),
         about_to=pattern(either(gathered(language, "about_to"))),
@@ -154,6 +154,8 @@ _NEEDS_LENGTH = frozenset("in at on en camino corro nado bailo troto".split())
 def unfinished(page: Page, doing: Doing) -> bool:
     """Whether the words alone leave open if it is over (`gardening`, `in the garden`)."""
     words = page.words(doing.start, doing.end)
+    if words[-2:-1] in (["all"], ["whole"], ["for"]):
+        return False  # `on my feet all day`
     return words[0] in _NEEDS_LENGTH or (
         words[0].endswith(_GOING_ON)
         and page.words(max(doing.start - 1, 0), doing.start) != ["been"]
@@ -183,6 +185,15 @@ def measures(page: Page, language: str) -> list[Measure]:
         if not taken & set(range(span.start, span.end))
     ]
     return sorted(found, key=lambda measure: measure.start)
+
+
+def of_oneself(page: Page, measure: Measure) -> bool:
+    """`5.7 mi good`, in Jamaica: no miles."""
+    unit, ahead = page.words(measure.end - 1, measure.end), page.words(measure.end, measure.end + 1)
+    return unit == ["mi"] and not _HOW_ONE_IS.isdisjoint(ahead)
+
+
+_HOW_ONE_IS = frozenset("good fine ok okay alright irie feel feeling deh well".split())
 
 
 def _long_from(page: Page, span: Span) -> int:

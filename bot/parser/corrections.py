@@ -1,4 +1,4 @@
-"""Does the message mend or take back what was said before?"""
+"""Does the message mend what was said before?"""
 
 # ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM102 - one question an `if`
@@ -10,8 +10,7 @@ from datetime import datetime
 from functools import cache
 
 from bot.entries import Ask, Correction, Moment, Removal
-from bot.parser import activity, moments, times
-from bot.parser.concepts import combination, segments
+from bot.parser import activity, moments, removals, times
 from bot.parser.food import kinds_of
 from bot.parser.instants import When, resolved
 from bot.parser.languages import gathered
@@ -35,7 +34,6 @@ _WRONG = (
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    removal: re.Pattern[str]
     swapped: re.Pattern[str]
     not_then: re.Pattern[str]
     put_but: re.Pattern[str]
@@ -63,9 +61,6 @@ def _patterns(language: str) -> _Patterns:
     tail = r"(?: (?:,|\.|!|my mistake|my bad|sorry|oops|please|mg|instead|thanks|now|not sure why|typo))*"
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
-        removal=re.compile(
-            rf"(?:(?:please|sorry|oops|no|nah|nope|nae|naw|oh|ok|okay|hey|hi|well|so|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry| soz| sry| sorry)*"
-        ),
         swapped=re.compile(
             rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"
         ),
@@ -117,45 +112,6 @@ class Mend:
     value: Value | None = None
 
 
-def _words(page: Page) -> str:
-    words = [token.word for token in page.tokens]
-    while words and words[-1] in {".", "!", ",", "?"}:
-        words.pop()
-    return " ".join(words)
-
-
-#: `scratch that last 1`
-_LAST_ONE = re.compile(r"\b(last|that|this|previous) 1$")
-
-
-#: `delete my number` is about the telephone.
-_PHONE = re.compile(r"\b(?:my|mi|this|phone) (?:phone )?(?:number|numero|phone|telefono)$")
-#: `undo undo`
-_TWICE = re.compile(r"\b([a-z]+)(?: \1)+\b")
-
-
-def takes_back(page: Page, language: str) -> bool:
-    """Whether a message is nothing but a removal."""
-    words = _words(page).replace(" ,", "").replace(" .", "").replace(" !", "")
-    words = _LAST_ONE.sub(r"\1 one", words)
-    words = _TWICE.sub(r"\1", words)
-    if _patterns(language).removal.fullmatch(words) is not None:
-        return True
-    if len(page.tokens) > LONGEST or _PHONE.search(words):
-        return False
-    said = [segment.tags for segment in segments(page, 0, len(page.tokens), language) or ()]
-    return any(each.fits(said) for each in _TAKEN_BACK)
-
-
-#: `ignore that, wrong button`: longer messages are told about in their parts.
-LONGEST = 14
-_TAKEN_BACK = (
-    combination("take_back just_said", "slip"),
-    combination("slip just_said take_back"),
-    combination("wrong_sent take_back", "just_said slip"),
-)
-
-
 def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Mend] | None:
     """A correction of two named numbers, or a removal, in front of something else: where the rest
     begins (`undo, I feel faint`, `sorry 162 not 126, having roti`)."""
@@ -163,12 +119,12 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
         if token.word not in _ENDS or end < 1:
             continue
         part = _part(page, 0, end)
-        if takes_back(part, language):
+        if removals.takes_back(part, language):
             return end + 1, Mend(entry=Removal())
         mend = find(part, language, at, own, set())
         if mend is not None and isinstance(mend.entry, Correction) and mend.entry.replaces:
             return end + 1, mend
-        if end > LONGEST:
+        if end > removals.LONGEST:
             break
     return None
 
@@ -188,7 +144,7 @@ _ERROR_CODE = re.compile(
 def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) -> Mend | None:
     """A message that is nothing but a correction or a removal."""
     patterns = _patterns(language)
-    words = _words(page)
+    words = page.said()
     if _ERROR_CODE.fullmatch(words):
         return None
     for sought in (

@@ -55,6 +55,7 @@ class Findings:
     strips: list[tuple[int, int, Strips]] = field(default_factory=list)
     strangers: list[Stranger] = field(default_factory=list)
     doings: list[activity.Doing] = field(default_factory=list)
+    listed: list[activity.Doing] = field(default_factory=list)  # before anything is claimed
     counts: list[tuple[int, int]] = field(default_factory=list)  # how often, beside an activity
     cues: list[moments.Cue] = field(default_factory=list)
     whens: list[When] = field(default_factory=list)
@@ -102,7 +103,8 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
         wishes += requests.in_clauses(page, language)
     worked = work.found(page, language)
     counts = work.counts(page, language)
-    dishes = food.find(page, language, frozenset(activity.tokens_of(worked)))
+    listed = activity.find(page, language)
+    dishes = food.find(page, language, frozenset(activity.tokens_of(worked + listed)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
     claim_company(page, language, food_at)
     table.claim_surroundings(page, language, [(dish.start, dish.end) for dish in dishes])
@@ -110,7 +112,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
     all_found = Findings(
         subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes,
-        doings=worked, counts=counts,
+        doings=worked, listed=listed, counts=counts,
     )  # fmt: skip
     all_found.then = {
         index
@@ -131,9 +133,10 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     grave = any(each.suggests is Suggests.EMERGENCY for each in feelings)
     all_found.skip = skips.in_clauses(page, language, grave=grave)
     all_found.strips = skips.strips(page, language)
-    counted = activity.find(page, language) if counts else []
     strange = strangers.find(page, language, dishes, asked=context.wants_reading)
-    own = activity.tokens_of(worked + counted).union(*(range(*span) for span in counts))
+    own = activity.tokens_of(worked + listed if counts else worked).union(
+        *(range(*span) for span in counts)
+    )
     all_found.strangers = work.own_numbers(page, strange, own)
     all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
     _in_time(page, language, all_found, context.by)
@@ -153,7 +156,8 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     all_found.planned = meals.planned(page, language)
     all_found.done = activity.said_done(page, language)
     worked = [each for each in all_found.doings if not page.any_taken(each.start, each.end)]
-    listed = activity.without_idioms(page, activity.find(page, language))
+    listed = [each for each in all_found.listed if not page.any_taken(each.start, each.end)]
+    listed = activity.without_idioms(page, listed)
     doings = work.joined(listed, worked)
     busy = activity.tokens_of(worked)
     all_found.dishes = [

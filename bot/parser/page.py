@@ -100,6 +100,13 @@ class Page:
             self._taken[start:end] = bytes(end - start)
             self._line = None
 
+    def said(self) -> str:
+        """All words, without the marks behind them."""
+        words = [token.word for token in self.tokens]
+        while words and words[-1] in {".", "!", ",", "?"}:
+            words.pop()
+        return " ".join(words)
+
     def release(self, start: int, end: int) -> None:
         """Give back tokens that were claimed for what they are not."""
         self._taken[start:end] = bytes(end - start)

@@ -17,6 +17,7 @@ from bot.parser import (
     food,
     intents,
     numbers,
+    removals,
     requests,
     skips,
     symptoms,
@@ -113,7 +114,7 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
     if felt:
         return None
     asked = context.wants_reading
-    if corrections.takes_back(page, language):
+    if removals.takes_back(page, language):
         return Understood(entries=(Removal(),))
     if intents.small_talk(page, language) and not values.off_scale(_copy(page), language):
         return Understood(entries=(Request(what=What.CHATTER),))

@@ -38,7 +38,7 @@ _IN_GENERAL = re.compile(
 )
 _ASKED = re.compile(
     r"^(?:(?:so|and|ok|hi|hello|hey|bot|please|but|then|also|well|y|pero|hola) )*"
-    r"(?:(?:can|could|should|may|shall|must|would|will|do|does|did|is|are|what about|how about"
+    r"(?:(?:can|could|should|may|shall|must|would|will|do|does|is|are|what about|how about"
     r"|when|why|which|what) (?!.*\b(?:log|add|record|note|count|put|enter|save|write|only|just|barely)\b)"
     r"|(?:puedo|podemos|debo|deberia|tengo que|es (?:bueno|malo|mejor|seguro|recomendable)"
     r"|conviene|esta bien|sirve|ayuda|cuando|como) ?)(?:[a-z]+ ?){0,6}$"

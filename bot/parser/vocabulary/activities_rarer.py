@@ -34,7 +34,13 @@ bow bowed bowing: 108 times
 pull pulled pulling: in {the|my} nets
 turn turned turning: the {compost|hay|soil}
 cut cut cutting: {sugarcane|sugar cane|cane|reeds|bamboo|fodder|silage|bushes|branches|turf|peat}
-feed fed feeding: {the|my} {chickens|hens|cows|calves|sheep|goats|lambs} and {collected|gathered} eggs
+feed fed feeding: {the |my }{chickens|hens|cows|calves|sheep|goats|lambs|stock|ducks|livestock}( and {collected|gathered} eggs)
+clear cleared clearing: {the|my} {gutters|drains|path|drive|garage|attic|loft|shed|table|tables|land|bush}
+lay laid laying: {a|the|some} {patio|path|carpet|floor|turf|slabs|tiles|flooring}
+assemble assembled assembling: {a|the|my} {wardrobe|bed|shed|bookcase|desk|cot|crib|table}
+deliver delivered delivering: {parcels|leaflets|letters|newspapers|the papers|the post|packages|food on my bike}
+fix fixed fixing: {the |a |my }{fence|fences|roof|gate|wall|path}
+carry carried carrying: {sand|cement|stones|gravel|concrete|tiles|furniture|mud}
 """
 
 _NOUNS: Final = """
@@ -57,7 +63,8 @@ pranayama, asanas, namaz, salah, salat, prostrations, parikrama, pilgrimage walk
 hard labour, labouring, construction work, building work, site work, scaffolding, lawn care, landscaping
 house painting, car wash, deep clean, deep cleaning, spring clean, office cleaning, room cleaning
 {cleaning|housekeeping|kitchen|factory|ward|nursing|waitressing|bar|nursery|delivery|retail} shift on my feet
-cleaning job, ironing pile, moving boxes, lifting boxes, loading trucks, unloading trucks, stocking shelves
+cleaning job, ironing pile, shift on the ward, shift at the {warehouse|factory|restaurant|shop|mill|hospital}
+{1|2|3|4|5|a few} loads of {washing|laundry}, moving boxes, lifting boxes, loading trucks, unloading trucks, stocking shelves
 tidying up, tidying the {house|garage|garden|attic|shed}, {garage|attic|loft|shed} clear out
 tobacco picking, cane cutting, wood cutting, hay baling, silage making, sheep shearing, fruit packing, milking the cows
 cattle work, yard duty, stable work, horse work, rice harvesting, weeding the {garden|farm|field|plot|maize}
@@ -76,7 +83,7 @@ _DONE: Final = """
 {walk|run|swim|gym|yoga|zumba|workout|exercise|exercises|steps|stairs|dance|stretches|physio|pilates|jog|bike ride
   hike|class|gardening|housework|cleaning|laps|squats|treadmill|tai chi|chores|ironing|hoovering|sweeping
   weeding|parkrun} {finished|completed|over|all done|is done|complete}
-been {boxing|bowling|hiking|ironing|hoovering|mopping|dusting|weeding|planting|mowing|raking|painting|decorating
+moved house, been {boxing|bowling|hiking|ironing|hoovering|mopping|dusting|weeding|planting|mowing|raking|painting|decorating
   skating|skiing|surfing|rowing|paddling|training|climbing|stretching|skipping|chopping wood|moving furniture
   carrying boxes|at the gym|at zumba|at yoga|at pilates|at training|on the treadmill|on my bike|at the allotment
   running around after {the kids|the grandkids|toddlers}|shovelling snow|milking|mucking out|walking the dog}

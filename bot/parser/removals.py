@@ -1,0 +1,49 @@
+"""Does the message take back what was said before? `undo`, `ignore that, wrong button`."""
+
+# ruff: noqa: E501 - patterns, one a line
+
+import re
+from functools import cache
+
+from bot.parser.concepts import combination, segments
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
+from bot.parser.page import Page
+
+#: Longer messages are told about in their parts.
+LONGEST = 14
+
+
+@cache
+def _removal(language: str) -> re.Pattern[str]:
+    return re.compile(
+        rf"(?:(?:please|sorry|oops|no|nah|nope|nae|naw|oh|ok|okay|hey|hi|well|so|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry| soz| sry| sorry)*"
+    )
+
+
+#: `scratch that last 1`
+_LAST_ONE = re.compile(r"\b(last|that|this|previous) 1$")
+#: `delete my number` is about the telephone.
+_PHONE = re.compile(r"\b(?:my|mi|this|phone) (?:phone )?(?:number|numero|phone|telefono)$")
+#: `undo undo`
+_TWICE = re.compile(r"\b([a-z]+)(?: \1)+\b")
+
+
+def takes_back(page: Page, language: str) -> bool:
+    """Whether a message is nothing but a removal."""
+    words = page.said().replace(" ,", "").replace(" .", "").replace(" !", "")
+    words = _LAST_ONE.sub(r"\1 one", words)
+    words = _TWICE.sub(r"\1", words)
+    if _removal(language).fullmatch(words) is not None:
+        return True
+    if len(page.tokens) > LONGEST or _PHONE.search(words):
+        return False
+    said = [segment.tags for segment in segments(page, 0, len(page.tokens), language) or ()]
+    return any(each.fits(said) for each in _TAKEN_BACK)
+
+
+_TAKEN_BACK = (
+    combination("take_back just_said", "slip"),
+    combination("slip just_said take_back"),
+    combination("wrong_sent take_back", "just_said slip"),
+)
