@@ -187,15 +187,6 @@ def measures(page: Page, language: str) -> list[Measure]:
     return sorted(found, key=lambda measure: measure.start)
 
 
-def of_oneself(page: Page, measure: Measure) -> bool:
-    """`5.7 mi good`, in Jamaica: no miles."""
-    unit, ahead = page.words(measure.end - 1, measure.end), page.words(measure.end, measure.end + 1)
-    return unit == ["mi"] and not _HOW_ONE_IS.isdisjoint(ahead)
-
-
-_HOW_ONE_IS = frozenset("good fine ok okay alright irie feel feeling deh well".split())
-
-
 def _long_from(page: Page, span: Span) -> int:
     """Where a length begins: a number before it that is no lower end of it is a value of its own
     (`229 - 25 min walk`, `6.4 - 20 min walk`)."""

@@ -60,7 +60,7 @@ do did doing: {some exercise|my exercise|the exercise|leg exercises}
 do did doing: {arm exercises|squats|push ups|pushups}
 do did doing: {sit ups|situps|press ups|lunges|star jumps}
 do did doing: {jumping jacks|planks|burpees|stretches|steps}
-do did doing: {some stretches|cardio|weights|a workout}
+do did doing: {some stretches|my stretches|the stretches|cardio|weights|a workout}
 do did doing: {my workout|crossfit|martial arts|karate|judo}
 do did doing: {taekwondo|the stairs|stairs|laps}
 do did doing: {some laps|my laps|lengths|some gardening|the garden}
