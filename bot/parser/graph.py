@@ -8,7 +8,7 @@ graph).
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, KeysView
 from functools import cache
 from typing import Any, Generic, TypeVar
 
@@ -38,13 +38,42 @@ def spelled(phrase: str) -> tuple[str, ...]:
     return tuple(_WORDS.setdefault(word, word) for word in words)
 
 
+class _Only(Generic[Meaning]):
+    """A word and where it leads: nearly half of the nodes have one way on, and a dictionary of one
+    entry is four times as large."""
+
+    __slots__ = ("_node", "_word")
+
+    def __init__(self, word: str, node: "Node[Meaning]") -> None:
+        self._word, self._node = word, node
+
+    def __len__(self) -> int:
+        return 1
+
+    def __getitem__(self, word: str) -> "Node[Meaning]":
+        if word != self._word:
+            raise KeyError(word)
+        return self._node
+
+    def get(self, word: str) -> "Node[Meaning] | None":
+        return self._node if word == self._word else None
+
+    def keys(self) -> KeysView[str]:
+        return {self._word: None}.keys()
+
+    def items(self) -> Iterable[tuple[str, "Node[Meaning]"]]:
+        return ((self._word, self._node),)
+
+
 class Node(Generic[Meaning]):
     """What may follow some words, and what those words mean if they are a phrase themselves."""
 
     __slots__ = ("below", "meaning")
 
     def __init__(self, below: dict[str, "Node[Meaning]"], meaning: tuple[Meaning] | None) -> None:
-        self.below = below
+        self.below: dict[str, Node[Meaning]] | _Only[Meaning] = below
+        if len(below) == 1:
+            self.below = _Only(*next(iter(below.items())))
         self.meaning = meaning
 
     def __or__(self, other: "Node[Meaning]") -> "Node[Meaning]":
@@ -63,9 +92,11 @@ class Node(Generic[Meaning]):
 
     def take_in(self, other: "Node[Meaning]") -> None:
         """Have the other's phrases from now on, too, where they mean nothing yet."""
+        below = dict(self.below)
         for word, node in other.below.items():
-            own = self.below.get(word)
-            self.below[word] = node if own is None else own | node
+            own = below.get(word)
+            below[word] = node if own is None else own | node
+        self.below = below
 
 
 def graph(phrases: Iterable[str], meaning: Meaning) -> Node[Meaning]:

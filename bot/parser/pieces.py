@@ -5,10 +5,10 @@
 from functools import cache
 
 from bot.parser.food import Dish, plain_words
-from bot.parser.languages import gathered, lexica
+from bot.parser.graph import words_in
+from bot.parser.languages import LEXICA, gathered
 from bot.parser.misspelt import is_strange, known_words
 from bot.parser.page import Page
-from bot.parser.phrases import spelled
 
 #: Nobody eats more pieces of a thing at a time and counts them (common practice, no source).
 MOST_PIECES = 12
@@ -182,21 +182,20 @@ def _of_another(page: Page, index: int, starts: dict[int, Dish], language: str) 
         return False
     joins, word = page.tokens[index - 1].word, page.tokens[index + 1].word
     joined = joins in _JOINS and _ends(starts, index - 1)
-    named = _strange(word, language) or word in food_words(language)
+    named = _strange(word, language) or (word in _food_words() and word not in _filler(language))
     return joined and page.free(index + 1) and named
 
 
 @cache
-def food_words(language: str) -> frozenset[str]:
-    """Words of the names of foods that mean nothing else to the reader (`pav` of `misal pav`)."""
-    named = {
-        token
-        for lexicon in lexica(language)
-        for words in lexicon.foods.values()
-        for word in words
-        for token in spelled(word)
-    }
-    return frozenset(named - set(gathered(language, "filler")))
+def _food_words() -> frozenset[str]:
+    """Words of the names of foods, of all languages (`pav` of `misal pav`)."""
+    lists = (words for lexicon in LEXICA.values() for words in lexicon.foods.values())
+    return frozenset(word for words in lists for word in words_in(words))
+
+
+@cache
+def _filler(language: str) -> frozenset[str]:
+    return frozenset(gathered(language, "filler"))
 
 
 def bracketed(page: Page, index: int, starts: dict[int, Dish]) -> bool:
