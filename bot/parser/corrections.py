@@ -57,7 +57,7 @@ def _patterns(language: str) -> _Patterns:
     instead = either(gathered(language, "instead_of"))
     should = either(gathered(language, "should_be"))
     that_was = either(gathered(language, "that_was"))
-    small = r"(?:(?:,|\.|:|!|-|its|it|is|was|i|meant|mean|to|be|say|the|my|sugar|reading|number|that|thats|should|make|sorry|oops|no|not|es|era|eran|son|fue|fueron|quise|decir|put|write|wrote|actually|really|glucose|last|one|value|have|been|ment|azucar|glucosa|typed|type|mistyped|entered|sent|gave|said|says|read|reads|saw|told|you|meter|in|as|a|typo|wrong|by|mistake|error|for|so|fat|fingers|fingered|thumbs|hit|key|button|correct|correction|right|please|change|replace|swap|fix|update|edit|earlier|just|now|this|escribi|puse|mande|dije|correcto|cambia|cambiar|reemplaza) )*"
+    small = r"(?:(?:,|\.|:|!|-|its|it|is|was|i|meant|mean|to|be|say|the|my|sugar|reading|number|that|thats|should|make|sorry|oops|no|not|es|era|eran|son|fue|fueron|quise|decir|put|write|wrote|actually|really|glucose|last|one|value|have|been|ment|azucar|glucosa|typed|type|mistyped|entered|sent|gave|said|says|read|reads|saw|told|you|meter|in|as|a|typo|wrong|by|mistake|error|for|so|fat|finger|fingers|fingered|thumb|thumbs|glasses|off|on|hit|key|button|correct|correction|right|please|change|replace|swap|fix|update|edit|earlier|just|now|this|escribi|puse|mande|dije|correcto|cambia|cambiar|reemplaza) )*"
     tail = r"(?: (?:,|\.|!|my mistake|my bad|sorry|oops|please|mg|instead|thanks|now|not sure why|typo))*"
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
@@ -126,6 +126,15 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
             return end + 1, mend
         if end > removals.LONGEST:
             break
+    return None
+
+
+def closes(page: Page, language: str) -> int | None:
+    """Where the words in front of a removal end (`that was my wife's meter, delete that`)."""
+    last = len(page.tokens) - 1
+    for end in range(last, 0, -1):
+        if page.tokens[end].word in _ENDS and end < last:
+            return end if takes_back(_part(page, end + 1, last + 1), language) else None
     return None
 
 

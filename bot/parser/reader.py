@@ -58,6 +58,10 @@ def read(
 def _mend_and_more(page: Page, context: Context) -> Understood | None:
     """What is taken back or mended first, and then something else."""
     opening = corrections.opening(page, context.language, context.at, context.unit)
+    if opening is None and (end := corrections.closes(page, context.language)) is not None:
+        before = Page(page.shown, page.tokens[:end])
+        if _tells_why(before, _parts(before, context, symptoms.find(before, context.language))):
+            return Understood(entries=(Removal(),))
     if opening is None:
         return None
     start, mend = opening
@@ -73,7 +77,8 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
 def _tells_why(page: Page, rest: Understood) -> bool:
     """`delete that last one, it was my sister's`: neither an entry nor a number behind it."""
     numbered = any(token.word[0].isdigit() for token in page.tokens)
-    return not rest.entries and rest.ask is Ask.MEANING and not numbered
+    silent = not rest.entries and rest.ask is Ask.MEANING
+    return (silent or rest.entries == (_CHATTER,)) and not numbered
 
 
 _CHATTER = Request(what=What.CHATTER)
