@@ -132,9 +132,11 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
 def closes(page: Page, language: str) -> int | None:
     """Where the words in front of a removal end (`that was my wife's meter, delete that`)."""
     last = len(page.tokens) - 1
+    if last > removals.LONGEST * 2:
+        return None
     for end in range(last, 0, -1):
         if page.tokens[end].word in _ENDS and end < last:
-            return end if takes_back(_part(page, end + 1, last + 1), language) else None
+            return end if removals.takes_back(_part(page, end + 1, last + 1), language) else None
     return None
 
 
