@@ -87,7 +87,9 @@ def _listed(page: Page, found: Findings) -> list[Doing]:
     """Activities with only commas between them are one (`swept, mopped and dusted`)."""
     merged: list[Doing] = []
     for doing in found.doings:
-        if (
+        if merged and _heads(page, merged[-1], doing):
+            merged[-1] = doing
+        elif (
             merged
             and set(page.words(merged[-1].end, doing.start)) <= {",", "and", "y", "&"}
             and all(page.free(index) for index in range(merged[-1].end, doing.start))
@@ -105,6 +107,15 @@ def _linked(found: Findings, doing: Doing) -> Cue | None:
         if cue.moved and 0 <= doing.start - cue.end <= 4:
             return cue
     return None
+
+
+_HEADINGS = frozenset("exercise exercises activity workout sport ejercicio actividad".split())
+
+
+def _heads(page: Page, first: Doing, second: Doing) -> bool:
+    """`exercise: walking 30 min`: the first only says that an activity follows."""
+    marked = page.words(first.end, second.start) in ([":"], ["-"], ["="])
+    return marked and set(page.words(first.start, first.end)) <= _HEADINGS
 
 
 def _near(page: Page, found: Findings, doing: Doing, measures: list[Measure]) -> list[Measure]:
@@ -125,7 +136,7 @@ def _near(page: Page, found: Findings, doing: Doing, measures: list[Measure]) ->
 
 def _behind_comma(page: Page, found: Findings, doing: Doing, measure: Measure) -> bool:
     """`walked to church and back, 25 minutes`: a clause that is nothing but the length."""
-    if measure.minutes is None or not doing.end < measure.start <= doing.end + _TOLD:
+    if not doing.end < measure.start <= doing.end + _TOLD:
         return False
     words = page.words(doing.end, measure.start)
     while words[-1:] and words[-1] in _ABOUT:

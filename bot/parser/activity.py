@@ -55,7 +55,7 @@ def _patterns(language: str) -> _Patterns:
     return _Patterns(
         long=pattern(f"{about}(?:a )?{duration(language)}(?: long| of| de)?"),
         far=pattern(
-            f"{NUMBER} (?:more |brisk |k |thousand )?{far}"
+            f"{NUMBER} (?:more |brisk |k |thousand |mil )?{far}"
             f"|(?:a|1) (?:mile|km|half marathon)|half a mile|{counter}"
         ),
         done=pattern(either(gathered(language, "done"))),
@@ -111,14 +111,20 @@ def is_past(page: Page, doing: Doing) -> bool:
 
 _PLANNED = re.compile(
     r"(?:(?:for|maybe|class|session|at|\d+|pm|las|a) ){0,4}"
-    r"(?:tomorrow|later(?! in)|next week|(?:tonight|esta noche)(?! (?:for )?\d))\b"
+    r"(?:tomorrow|later(?! in)|next week|(?:tonight|esta noche)(?! (?:for )?\d)"
+    r"|(?:in|en) (?:about |like |unos |como )?(?:\d+|an?|half an|media|una?) ?"
+    r"(?:mins?|minutes|minutos|hours?|hrs?|h|horas?|bit|rato)|in \d{1,2}(?= [,.;]|$))\b"
 )
+#: What is timed: `parkrun in 34 min`.
+_RACES = frozenset("parkrun run race marathon k km mile miles laps lengths steps pasos".split())
 
 
 def _planned(page: Page, doing: Doing) -> bool:
     """`gym tonight`, `a walk later`: a time to come right behind what it is called."""
     behind = " ".join(page.words(doing.end, doing.end + 6))
-    return not is_past(page, doing) and _PLANNED.match(behind) is not None
+    if is_past(page, doing) or page.tokens[doing.end - 1].word in _RACES:
+        return False
+    return _PLANNED.match(behind) is not None
 
 
 @cache
@@ -156,9 +162,13 @@ def unfinished(page: Page, doing: Doing) -> bool:
     words = page.words(doing.start, doing.end)
     if words[-2:-1] in (["all"], ["whole"], ["for"]):
         return False  # `on my feet all day`
-    return words[0] in _NEEDS_LENGTH or (
-        words[0].endswith(_GOING_ON)
-        and page.words(max(doing.start - 1, 0), doing.start) != ["been"]
+    return (
+        words == ["spin"]
+        or words[0] in _NEEDS_LENGTH
+        or (
+            words[0].endswith(_GOING_ON)
+            and page.words(max(doing.start - 1, 0), doing.start) != ["been"]
+        )
     )
 
 

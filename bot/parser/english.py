@@ -295,7 +295,7 @@ ENGLISH = Lexicon(
               "will", "ill", "planning to", "starting", "starting my", "starting a", "leaving for",
               "want to", "going", "time for", "time to", "lets", "let me", "getting ready to",
               "getting ready for", "getting ready for a", "ready to", "ready for", "out for",
-              "currently", "in the middle of", "in the middle of a", "right now", "still", "need to", "i am", "im",
+              "currently", "in the middle of", "halfway through", "midway through", "half way through", "partway through", "in the middle of a", "right now", "still", "need to", "i am", "im",
               "should", "must", "tomorrow", "later", "hoping to", "supposed to", "plan to"),
     done=("done", "finished", "completed", "just did", "did", "over", "back from", "just back from",
           "came back from", "got back from", "just finished", "finished with", "all done",

@@ -172,6 +172,10 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     with page.hidden(whole):  # `fast food`, `noon chai`
         all_found.cues = moments.find(page, language, activity.tokens_of(doings))
         all_found.whens = times.find(page, language)
+    if doings:  # `trabajé desde las 6`: when it began is not when it ended
+        all_found.whens = [
+            when for when in all_found.whens if page.tokens[when.start].word != "desde"
+        ]
     all_found.doings = [doing for doing in doings if not page.any_taken(doing.start, doing.end)]
     all_found.measures = [
         measure

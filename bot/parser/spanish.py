@@ -186,7 +186,7 @@ SPANISH = Lexicon(
     activities=ACTIVITIES_SPANISH,
     rarer_activities=RARER_ACTIVITIES_SPANISH,
     underway=ACTIVITIES_UNDERWAY_SPANISH,
-    about_to=("voy a", "voy al", "vamos a", "me voy a", "salgo a", "estoy por", "a punto de", "saliendo a",
+    about_to=("voy a", "voy al", "vamos a", "me voy a", "salgo a", "estoy por", "a punto de", "saliendo a", "saliendo al", "voy saliendo a", "voy saliendo al",
               "ahora voy a", "quiero", "(?<!la )manana", "luego", "empezando", "empiezo", "iendo a", "yendo a",
               "voy de", "salgo", "camino al"),
     done=("terminado", "terminada", "termine", "hecho", "hice", "listo", "lista", "acabe", "acabo de", "ya"),

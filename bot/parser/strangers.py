@@ -118,7 +118,7 @@ def _patterns(language: str) -> _Patterns:
             pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue|in|on|of)"),
             # shares, ranks and companies: `7 out of 10`, `2 for 150`, `3 sets of 50`, `table for 6`
             pattern(
-                rf"{N} (?:out of|de cada|(?:sets?|rounds?|reps|lots?|packs?|boxes) of|for(?: only| just)?) {N}|{N} for the (?:lot|pair|set|two|both)"
+                rf"{N} (?:out of|de cada|(?:sets?|rounds?|reps|lots?|packs?|boxes) of|for(?: only| just)?) {N}(?! (?:mins?|minutes|hours?|hrs?|h)\b)|{N} for the (?:lot|pair|set|two|both)"
                 rf"|(?:table|party|group|family|team|class|crowd|queue|reservation|booked|room|seats|space) (?:for|of) {N}"
                 rf"|(?:we are|we were|there are|there were|there is|theres) (?:only |about |like )?{N}|slept (?:only |about |for |just |like )?{N}"
                 rf"|(?:day|week|month|stage|phase|top|pain|pain level|pain is|rated|rating|rate it|rated it|score it) {N}"

@@ -384,7 +384,7 @@ NOT_ACTIVITY_PHRASES: Final[tuple[str, ...]] = phrases(
     running a {fever|temperature}, ran a {fever|temperature}, runny nose, running nose
     runs in {the|my} family, the runs, in the long run, run by you, running water, runny eggs
     run my numbers, trial run, run that by, walk me through, walked out on, walk in clinic
-    walk-in, walk in, sleep walking, cake walk, walk of life, walking stick, walking frame
+    walk in at, walk in {clinic|centre|center|bath|shower|appointment|tub|wardrobe}, sleep walking, cake walk, walk of life, walking stick, walking frame
     can't walk, cannot walk, unable to walk, hard to walk, not walk, didn't walk, did not walk
     no walk, no walking, never walk, forgot to walk, too tired to walk, didn't exercise
     did not exercise, no exercise, haven't walked, have not walked, skipped my walk

@@ -34,12 +34,12 @@ bow bowed bowing: 108 times
 pull pulled pulling: in {the|my} nets
 turn turned turning: the {compost|hay|soil}
 cut cut cutting: {sugarcane|sugar cane|cane|reeds|bamboo|fodder|silage|bushes|branches|turf|peat}
-feed fed feeding: {the |my }{chickens|hens|cows|calves|sheep|goats|lambs|stock|ducks|livestock}( and {collected|gathered} eggs)
+feed fed feeding: (the |my ){chickens|hens|cows|calves|sheep|goats|lambs|stock|ducks|livestock}( and {collected|gathered} eggs)
 clear cleared clearing: {the|my} {gutters|drains|path|drive|garage|attic|loft|shed|table|tables|land|bush}
 lay laid laying: {a|the|some} {patio|path|carpet|floor|turf|slabs|tiles|flooring}
 assemble assembled assembling: {a|the|my} {wardrobe|bed|shed|bookcase|desk|cot|crib|table}
 deliver delivered delivering: {parcels|leaflets|letters|newspapers|the papers|the post|packages|food on my bike}
-fix fixed fixing: {the |a |my }{fence|fences|roof|gate|wall|path}
+fix fixed fixing: (the |a |my ){fence|fences|roof|gate|wall|path}
 carry carried carrying: {sand|cement|stones|gravel|concrete|tiles|furniture|mud}
 """
 
@@ -50,7 +50,7 @@ _NOUNS: Final = """
 {touch|tag|walking|street|beach|wheelchair|gaelic|aussie rules} {rugby|football|footy|cricket|soccer|tennis|volleyball}
 {roller|ice|inline|figure} skating, golf, curling, archery, darts, snooker, {ten pin|10 pin|tenpin} bowling
 skittles, rounders, croquet, fencing practice, sparring, shadow boxing, shadowboxing, tabata, trx
-hiit, keep fit, boxercise, bodypump, body pump, aqua walking, water walking, pool walking, planking
+hiit, spin, keep fit, boxercise, bodypump, body pump, aqua walking, water walking, pool walking, planking
 side plank, step ups, high knees, mountain climbers, wall push ups, chair squats, knee lifts, knee raises
 ankle pumps, ankle circles, leg raises, leg extensions, leg curls, toe raises, toe taps, shoulder rolls, neck rolls
 arm raises, sit stands, bicep curls, kettlebell swings, pull downs, heel slides, clamshells, bridges on the mat
@@ -114,7 +114,9 @@ RARER_ACTIVITIES_SPANISH: Final = Block(
     {di de comer|eche de comer} a {los animales|las gallinas|los cerdos|las vacas|los pollos|los caballos}
     {pique|raje|parti|junte|recogi} lena, {cargue|descargue|acarree|subi|movi|empuje} {muebles|los muebles|cajas|ladrillos|arena|bultos|costales|el carro
       la carretilla|cemento|garrafones|el camion}
-    {hice|hicimos|haciendo} {bici|bicicleta|spinning|eliptica|caminadora|cinta|terapia|fisioterapia|fisio|mi rutina|la rutina|mis ejercicios
+    {fui|fuimos|vine} {al|a la} {mercado|tienda|escuela|trabajo|parque|iglesia|super|centro|farmacia} {a pie|caminando|andando}
+    {saque|sacamos} a pasear {al perro|a la perra|a los perros|al bebe}, {pode|corte} {el rosal|los rosales|el arbol}
+    {hice|hicimos|haciendo} {quehacer|el quehacer|bici|bicicleta|spinning|eliptica|caminadora|cinta|terapia|fisioterapia|fisio|mi rutina|la rutina|mis ejercicios
       los ejercicios|mis estiramientos|crossfit|boxeo|natacion|calistenia|hiit|planchas|remo|baile|tareas del hogar|labores de la casa
       labores del campo|bricolaje|una caminata|un paseo|la compra a pie|trabajo de campo|senderismo}
     {fui|fuimos|vine|volvi|regrese|llegue|vengo} {a|de} {nadar|bailar|correr|trotar|caminar|pasear|la piscina|la alberca|yoga|zumba|pilates
