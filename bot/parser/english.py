@@ -328,7 +328,7 @@ ENGLISH = Lexicon(
                    "has stopped", "stopped", "is over", "no more", "all gone", "cleared up",
                    "are gone", "better now", "resolved", "no", "went", "passed", "has passed", "have passed", "wore off", "has worn off", "worn off", "gone off", "has gone off", "have gone off", "went off", "settled", "has settled", "has eased", "eased off", "subsided", "cleared", "has cleared"),
     others=("my (?:wee|big|little|oldest|youngest|eldest|elder|younger|older|poor|late|dear|best|good|next door|old) (?:boy|girl|one|yin|lad|lass|man|brother|sister|son|daughter|friend|pal|mate|neighbou?r|cousin|bro|sis|kid|child)s?",
-            "my (?:buddy|lola|lolo|nani|dadi|dada|tita|tito|kuya|abuela|amma|appa|baba|oma|opa|babcia|yiayia|bairn|lass|lad|workmate|teammate|carer|landlord|tenant|client|patient|bro|sis|grand (?:daughter|son|ma|pa|mother|father|kid|child)|student|teacher|trainer|driver|customer|bestie|fella|auld man|auld yin)s?",
+            "my (?:buddy|comadre|compadre|lola|lolo|nani|dadi|dada|tita|tito|kuya|abuela|amma|appa|baba|oma|opa|babcia|yiayia|bairn|lass|lad|workmate|teammate|carer|landlord|tenant|client|patient|bro|sis|grand (?:daughter|son|ma|pa|mother|father|kid|child)|student|teacher|trainer|driver|customer|bestie|fella|auld man|auld yin)s?",
             "grand (?:daughter|son|ma|pa|mother|father)",
             "(?:neighbou?r|friend|buddy|workmate|flatmate|roommate|coworker|colleague|landlord|tenant|patient|client|student|teacher|customer|cousin|bro|sis)s? (?:reading|sugars?|glucose|number|level|bs|bg|bgl|test|meter|was|is|got|had|hit)",
             "my (?:wife|husband|mother|mom|mum|mama|father|dad|papa|son|daughter|sister|brother|friend"
@@ -337,7 +337,7 @@ ENGLISH = Lexicon(
             "|nephew|roommate|boyfriend|girlfriend|in law|grandson|granddaughter|nan|nana|pal"
             "|mate|hubby|missus|gran|mum in law|mother in law|father in law|spouse|parents?)s?",
             "the (?:little|wee|small|youngest|eldest|oldest) (?:one|uns?|ones)", "our (?:son|daughter|boy|girl|youngest|eldest|little one|baby|mum|mom|dad|nan)", "my (?:youngest|eldest|oldest)", "his", "her", "hers", "their", "theirs", "he", "she", "hes", "shes", "somebody",
-            "someone", "someone elses", "a friend", "the neighbor", "the neighbour", "the kid",
+            "(?:someone|somebody|one) (?:in|of|from|at) (?:my|the|our) [a-z]+", "someone", "someone elses", "a friend", "the neighbor", "the neighbour", "the kid",
             "hubby", "missus", "the nurse", "the doctor", "my nurse", "my doctor", "my nan", "my nanna", "my old man", "my old lady", "my flatmate", "my neighbours", "my colleagues", "my mates", "husbands", "wifes", "hubbys", "moms", "dads", "mums", "sons", "daughters", "brothers", "sisters", "mothers", "fathers", "the (?:dog|cat|puppy|horse)s?", "they", "him", "them",
             "wife", "husband", "mom", "mum", "dad", "grandma", "grandpa", "sister", "brother",
             "mother", "father", "son", "daughter", "neighbor", "neighbour", "friend", "hubby", "missus",

@@ -142,6 +142,7 @@ _ONE_FOR_THE_OTHER = pattern(
 
 _MORE_THAN_MEANT = pattern(
     r"\d+ (?:units?|unitz|u|iu|mg|tablets?|tabs|pills?|unidades|unidad|pastillas|tabletas) (?:not|instead of|rather than|en vez de|y no|en lugar de) (?:the |my )?\d+(?: (?:units?|u|iu|mg|tablets?|pills?|unidades|pastillas))?"
+    r"|(?:took|injected|jabbed|dialled|gave myself|me puse|me inyecte|me aplique|se puso|se inyecto) \d+ (?:instead of|rather than|en vez de|en lugar de) (?:the |my )?\d+"
 )
 
 
@@ -163,7 +164,7 @@ _IT_TWICE = pattern(
 _MAY_I_DOUBLE = pattern(r"(?:should|can|shall|may|must|could) i (?:double up|double it|up it)")
 _IN_THE_PAST = pattern(
     r"(?:took|injected|doubled|overdosed|swallowed|jabbed|mixed up|(?:gave|given) (?:myself|him|her|them|mum|mom|mama|dad|papa|nan|gran|granny|grandma|grandpa|my (?:mum|mom|mother|dad|father|wife|husband|nan|gran))|(?:have|has|ive|hes|shes) (?:taken|had|done|injected)"
-    r"|(?:me |se )?(?:tome|puse|inyecte|aplique|tomo|puso|inyecto|aplico)|me equivoque|se equivoco)"
+    r"|(?:me |se )?(?:tome|puse|inyecte|aplique|tomo|puso|inyecto|aplico)|me equivoque|se equivoco|me pase|se paso)"
 )
 
 

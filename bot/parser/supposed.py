@@ -1,7 +1,8 @@
 """Is a symptom only supposed or asked about? `what do I do if I faint?`, `how do I know if I'm low?`
 
 Only where the question leads straight into it: `what do I do, I feel faint` is felt now. What may
-be happening to somebody now (`what if he won't wake up`) is never only supposed.
+be happening to somebody now (`what if he won't wake up`) is never only supposed, nor is what somebody
+asks what to do about (`what should I do when I feel shaky`).
 """
 
 # ruff: noqa: E501 - patterns and word lists, one a line
@@ -16,6 +17,12 @@ _IF = re.compile(
     r"|(?:^|.* )(?:in case|if ever|if i ever|just in case|por si|en caso de que|en caso de|y si)"
     r"|(?:what|wat|which|cuales|que)(?: (?:is|are|does|causes|cause|were|son|es|causa|significa|would|be|r))+"
     r"|(?:can|could|does|do|will|would|might) (?:it|this|that|they|metformin|low sugar|high sugar|exercise|fasting|skipping meals|the [a-z]+) (?:make|cause|give)"
+    r"|(?:should|can|could|shall|may|must|do) (?:i|we) (?:still )?(?:skip|miss|stop|hold|take|inject|cut|halve|reduce|lower|double|increase)(?: [a-z]+){1,4} if"
+    r"|(?:debo|puedo|tengo que) (?:saltarme|dejar|suspender|tomar|tomarme|ponerme|inyectarme|bajar|subir)(?: [a-z]+){1,4} si"
+)
+#: What is asked by somebody who may well feel it now.
+_WHAT_TO_DO = re.compile(
+    r"(?:.* )?(?:do|doing|hago|hacer) (?:now )?(?:when|cuando) (?:i|im|me|mi|my|estoy|tengo|ando|siento)(?: .*)?"
 )
 #: What may stand between the question and what it asks about.
 _SMALL = frozenset(
@@ -62,6 +69,9 @@ _OPENERS = frozenset(
         "will",
         "would",
         "might",
+        "should",
+        "debo",
+        "puedo",
         "caso",
     ]
 )
@@ -83,7 +93,7 @@ def is_supposed(page: Page, start: int, end: int, suggests: Suggests, supposed: 
     at = start
     while at > first:
         if _IF.fullmatch(" ".join(words[first:at])):
-            return True
+            return _WHAT_TO_DO.fullmatch(" ".join(words[first : start + 1])) is None
         if words[at - 1] not in _SMALL and at - 1 not in supposed:
             return False
         at -= 1

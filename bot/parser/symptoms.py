@@ -6,15 +6,13 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from bot.entries import Suggests
-from bot.parser.languages import LEXICA, gathered, of_all
+from bot.parser.denied import denied, deniers
+from bot.parser.languages import LEXICA, of_all
 from bot.parser.page import Page
 from bot.parser.pairs import paired
-from bot.parser.phrases import Phrases, spelled
+from bot.parser.phrases import Phrases
 from bot.parser.supposed import is_supposed
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS, WEAK_SIGNS
-
-#: How far a denial reaches: `not dizzy or shaky any more`.
-REACH = 6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,18 +41,6 @@ def _phrases(language: str) -> Phrases[Suggests | None]:
     return talk | of_all(language, _signs)
 
 
-@cache
-def _denials(language: str) -> Phrases[bool]:
-    return Phrases([(gathered(language, "denials"), True)])
-
-
-@cache
-def _gone(language: str) -> Phrases[bool]:
-    return Phrases([(gathered(language, "denials_after"), True)])
-
-
-#: Words after which a denial no longer reaches.
-_TURNS = frozenset("but still except however now pero aun sino . ; !".split())
 _STILL = frozenset("still since aun todavia sigo sigue desde".split())
 
 
@@ -79,15 +65,19 @@ def find(page: Page, language: str) -> list[Feeling]:
         for sign in paired(page, language, passed)
     ]
     words = page.words(0, count)
-    found = [feeling for feeling in _felt(page, found) if not _of_value(words, feeling)]
-    if _deniers(language).isdisjoint(words):
+    found = [
+        feeling
+        for feeling in _felt(page, found)
+        if not (_of_value(words, feeling) or _of_food(words, feeling))
+    ]
+    if deniers(language).isdisjoint(words):
         return sorted(found, key=lambda feeling: feeling.start)
     told = {at for feeling in found for at in range(feeling.start, feeling.end)}
     found = [
         replace(
             feeling,
             now=feeling.now
-            and not _denied(page, words, feeling.start, feeling.end, language=language, told=told),
+            and not denied(page, words, feeling.start, feeling.end, language=language, told=told),
         )
         for feeling in found
     ]
@@ -118,6 +108,20 @@ def _of_value(words: list[str], feeling: Feeling) -> bool:
     )
 
 
+def _of_food(words: list[str], feeling: Feeling) -> bool:
+    """`having low sugar jam`: what is low in sugar is no sign of the body."""
+    named = words[feeling.end : feeling.end + 1]
+    return (
+        words[feeling.end - 3 : feeling.end] == ["having", "low", "sugar"]
+        and named != []
+        and named[0].isalpha()
+        and named[0] not in _AFTER_LOW_SUGAR
+    )
+
+
+_AFTER_LOW_SUGAR = frozenset(
+    "now today again please pls help and i im what since from attack doctor sir madam here".split()
+)
 _SAID_OF_VALUES = frozenset({"is", "are", "too", "very"})
 
 
@@ -169,13 +173,6 @@ _PLACES = frozenset(
 )
 
 
-@cache
-def _deniers(language: str) -> frozenset[str]:
-    """The first words of everything that denies."""
-    said = (*gathered(language, "denials"), *gathered(language, "denials_after"))
-    return frozenset(spelled(phrase)[0] for phrase in said)
-
-
 _FEEL = frozenset("feel feels feeling felt fealing siento sintio senti sentir".split())
 _BEFORE_FEEL = frozenset("and then now so but i im am was is just me y ahora luego pero ya".split())
 
@@ -203,87 +200,16 @@ def _weak() -> Phrases[Suggests]:
 def _weak_and_denied(page: Page, language: str, told: set[int]) -> list[Feeling]:
     """Signs that are none alone (`thirsty`) still make a denial (`no longer thirsty`)."""
     weak, words = _weak(), page.words(0, len(page.tokens))
-    denied = []
+    absent = []
     for index in range(len(page.tokens)):
         hit = weak.longest(page, index, len(page.tokens))
         if (
             hit is not None
             and index not in told
-            and _denied(page, words, index, hit[0], language=language, told=told)
+            and denied(page, words, index, hit[0], language=language, told=told)
         ):
-            denied.append(Feeling(start=index, end=hit[0], suggests=hit[1], now=False))
-    return denied
-
-
-def _denied(
-    page: Page, words: list[str], start: int, end: int, *, language: str, told: set[int]
-) -> bool:
-    """Whether words around it deny it. Words inside another symptom (`sin parar no retengo
-    nada`) deny nothing but what they are part of."""
-    denials = _denials(language)
-    for at in range(start - 1, max(-1, start - 1 - REACH), -1):
-        if words[at] in _TURNS:
-            break
-        hit = None if at in told else denials.longest(page, at, start)
-        if hit is not None and _reaches(words, at, hit[0], start, told):
-            return True
-    gone = _gone(language)
-    for at in range(end, min(end + 3, len(words))):
-        if words[at] in {",", ".", "but", "pero", ";"} or at in told:
-            break
-        if words[at] == "no" and words[at + 1 : at + 2] not in ([], ["."], ["more"], ["longer"]):
-            continue  # `dizzy no food left`: the word belongs to what follows it
-        if gone.longest(page, at, len(words)) is not None:
-            return True
-        if words[at] not in _PASSED:
-            break
-    return False
-
-
-#: Words over which a denial reaches a symptom. Over any other word it does not: `no appetite,
-#: chest pain` and `not ok cant breathe` deny nothing that hurts.
-_PASSED = frozenset(
-    "feeling feel felt any anymore more really so very too a an bit of the at all or and nor , "
-    "y ni o u e me siento sintiendo estoy tengo i im am been having have had being is are was my "
-    "mi un una unos unas "
-    "la el los las de del sign signs getting got like nada algo mas tan muy today hoy now "
-    "ya ahora either single that even as such have has it he she his her to be much "
-    "severe bad sudden "
-    "sensation problems trouble issues new other symptoms episodes again con it this con".split()
-)
-_EMPHATIC = frozenset("this so such tan that as more".split())
-
-
-def _reaches(words: list[str], at: int, end: int, start: int, told: set[int]) -> bool:
-    """Whether the denial at `at` is one of the symptom at `start`."""
-    between = words[end:start]
-    if between[:1] in ([","], [":"], ["-"]) or _double(words, at, end):
-        return False
-    if words[at] in {"never", "nunca", "jamas"} and not _EMPHATIC.isdisjoint(
-        words[end : start + 1]
-    ):
-        return False  # `never felt this dizzy`
-    return all(words[index] in _PASSED or index in told for index in range(end, start))
-
-
-def _double(words: list[str], start: int, end: int) -> bool:
-    """`not only dizzy`, `no doubt`, `can't stop shaking`: no denial."""
-    after = words[end] if end < len(words) else ""
-    before = words[start - 1] if start else ""
-    return (
-        after in {"only", "just", "doubt", "solo", "idea", "sure", "feeling"} and after != "feeling"
-    ) or before in {
-        "cant",
-        "cannot",
-        "wont",
-        "hasnt",
-        "havent",
-        "not",
-        "doesnt",
-        "never",
-        "didnt",
-        "dont",
-    }
+            absent.append(Feeling(start=index, end=hit[0], suggests=hit[1], now=False))
+    return absent
 
 
 def still(page: Page) -> bool:

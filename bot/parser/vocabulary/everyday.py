@@ -28,7 +28,7 @@ EVERYDAY: Final = phrases(
     next, no, none, not, nothing, now, old, once, one, only, other, own, perhaps, please, pls
     plz, probably, quite, really, right, same, second, several, short, simply, small, some
     someone, something, sometimes, soon, still, such, sure, thank, thanks, thing, things, time
-    times, today, tomorrow, tonight, together, too, very, way, whole, whatever, yes, yeah, yep
+    times, today, tomorrow, tonight, together, too, very, way, whole, whatever, yes, yeah, yeh, yep
     yup, yet, um, uh, erm, er, hmm, oh, ah, wow, omg, lol, haha, hey, hi, hello, dear, bot, btw
     fyi, doctor, doc, nurse, home, house, work, office, job, day, days, week, morning, afternoon
     evening, night, noon, early, hour, hours, minute, minutes, while, moment, phone, kitchen

@@ -23,7 +23,7 @@ EVERYDAY_SPANISH: Final = phrases(
     marco, cansado, cansada, hambre, contento, contenta, feliz, comida, comer, comi, comido, comiendo
     bebida, desayuno, almuerzo, cena, merienda, dos, tres, cuatro, cinco, seis, siete, ocho, nueve
     perdon, disculpa, oye, ay, uy, jaja, jajaja, pues, entonces, cada, ambos, mio, mia, uno
-    anda, andan, ando, acabo, acabe, termine, terminar, empece, empezar, sigo, sigue, quede, quedan, queda, mientras
+    anda, andan, ando, pies, duelen, acabo, acabe, termine, terminar, empece, empezar, sigo, sigue, quede, quedan, queda, mientras
     sigo, traigo, trae, traia, traje, anduve, salio, sali, salia, marco, marca, marcaba, dio, registro
     """
 )

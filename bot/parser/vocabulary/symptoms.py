@@ -73,6 +73,7 @@ covered in sweat, wet with sweat, clammy, clamy, clammy hands, clammy skin, cold
 clammie, perspiring, perspiration, in a lather of sweat, sweat like crazy
 hot and sweaty and weak, sweated through, glowing with sweat
 # head
+{bout to|boutta|abt to} {pass out|black out|collapse|keel over}
 feel like {i'm|i am} on a {boat|ship|merry go round|roundabout|trampoline|swing}, {feel|feels|feeling} {fant|faynt|fent|fiant}
 feel(s) like (say |seh ){mi|i|me} {a go|ago|go|wan|wan go|dey go} {drop|fall|faint|collapse|fall down}
 tunnel vision, faint, feint, feeling faint, feel faint, faintish, fainty, fainting feeling, faint feeling
@@ -89,7 +90,7 @@ gidy, lightheaded, light-headed, lite headed, lightheadedness, light headedness,
 lighthead, liteheaded, head feels light, light in the head, light in my head, head is light
 woozy, woozey, wozy, wuzzy, woozie, swimmy, swimmy headed, swimming head, head is swimming
 head swimming, head spinning, head is spinning, my head spins, head spins, head is turning
-head a spin, head a swim, shakes again, the shakes again, {chakkar|chakar} aa {raha|rahe|rahi}( hai| hain), pasina aa raha( hai), kaanp {raha|rahi}( hoon| hun| hai), nahihilo( ako), nanginginig( ako), nanghihina( ako), pinagpapawisan, head a spin me, head a turn, head spinnin, head turning, head dey turn me, eye dey turn me, room is spinning, room spinning, the room spins
+mi a {shake|shiver|tremble|sweat}, pure drookit, drookit {wi|with|in} {sweat|the sweat}, head a spin, head a swim, shakes again, the shakes again, {chakkar|chakar} aa {raha|rahe|rahi}( hai| hain), pasina aa raha( hai), kaanp {raha|rahi}( hoon| hun| hai), nahihilo( ako), nanginginig( ako), nanghihina( ako), pinagpapawisan, head a spin me, head a turn, head spinnin, head turning, head dey turn me, eye dey turn me, room is spinning, room spinning, the room spins
 everything is spinning, everything spinning, spinning around me, world is spinning
 drunk without drinking, feel drunk, feeling drunk, feel like i am drunk, off balance
 off my balance, losing my balance, lost my balance, head rush, floaty, spaced out, spacey, spacy
@@ -126,9 +127,10 @@ feel like i'm low, feel like i am low, feel like im low, feels like a low, feels
 low {sugar|blood sugar} {feeling|attack|episode}, low symptoms, low signs, symptoms of a low, symptoms of low, signs of a low, signs of low
 low sugar symptoms, low sugar signs, low sugar feeling
 {sugar|sugars|blood sugar|glucose|bg|levels} {feels|feel|is dropping|dropping|is crashing|crashing
-  crashed|is falling|falling|dropped on me|feels low|has dropped|going down fast|is going low
+  crashed|has crashed|just crashed|has tanked|plummeting|plummeted|has plummeted|is falling|falling|dropped on me|feels low|has dropped|going down fast|is going low
   going low|went low|gone low|bottomed out|is bottoming out|tanked|is tanking|tanking
   is (too |very |really |so |quite |a bit |getting |running ){low}|are low|too low|very low}
+{i'm|i am|she is|he is|am} having low sugar, {getting|feeling|having|got|get} {chakkar|chakkars|chakar}
 sugar crash, sugar crashing, crashing, going down fast, dropping fast, bottoming out
 having a low, a low coming, low coming on, low is coming, hypo coming, hypo coming on
 sugar dey drop, sugar don drop, sugar drop on me
@@ -167,7 +169,7 @@ strange behavior, not himself, not herself, not quite with it
 
 _HIGH: Final = """
 # thirst
-{bahut|bohot} pyaas( lag rahi)( hai), uhaw na uhaw( ako), {dey|i dey} thirsty well well, {pissing|peeing|weeing} like {a horse|a racehorse|anything}
+{wan|wanna|want|dey} (dey ){drink} water {every time|steady|anyhow|all the time|always}, {bahut|bohot} pyaas( lag rahi)( hai), uhaw na uhaw( ako), {dey|i dey} thirsty well well, {pissing|peeing|weeing} like {a horse|a racehorse|anything}
 $very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty as {anything|hell|ever}
 {thristy|thursty|thirtsy}, $very {dry|dried out} mouth
 mouth (is |feels |so |very |really |too |is so |is very |is really |has gone |as |is bone ){dry
@@ -386,6 +388,7 @@ $limb (is |are |has gone |feels |went |gone |suddenly |all |is so |is very ){wea
   side}
 {can't|cannot|can not|unable to|couldn't} {lift|move|raise|feel} (my |his |her |one |the )(left |
   right ){arm|leg|side|face|arms|legs}
+{took|taken|swallowed} {the|a} whole {bottle|box|packet|pack|strip} of {pills|tablets|metformin|meds|insulin}, {took|taken|swallowed} all {my|the|his|her} {pills|tablets|meds} {at once|in one go|together}, possible stroke
 {having|had|have|has|think it's|like|is it} a stroke, stroke symptoms, mini stroke, mini-stroke
 signs of a stroke, {paralysed|paralyzed} {down|on} one side, sudden blindness
 {gone|went|suddenly|going} blind, {can't|cannot|can not} see {at all|anything}
@@ -482,7 +485,7 @@ don't want to live, {feel like|feels like} (i'm |i am )dying, don't want to be h
  {want|wanna|going|gonna|wish i could} (to )die, wish i was dead, end it all
 {sleep|go to sleep|fall asleep} and {never|not} wake (up), {never|not} wake up again, {thinking of|thinking about|feel like|planning on} ending {it|things|everything|it all|my life}
 {pills|tablets|insulin|meds|medicine|overdose|overdosed} on purpose, {life is|life's|lifes} not worth (living|it)
-better off dead, {kill|hurt|harm} myself, harming myself, no reason to live, nothing to live for
+better off dead, {kill|hurt|harm} myself, harming myself, no point (in ){living|being alive|staying alive}, no reason to live, nothing to live for
 {don't want to|dont want to|do not want to} be {here anymore|alive|alive anymore|alive any more}
 {better off|be better off|better} without me, {want to|going to|gonna|wanna} {end it|kms}
 {cutting|cut} myself on purpose, am cutting myself, i'm cutting myself, {pills|tablets|insulin} to die
@@ -552,6 +555,7 @@ me dio el yeyo, me dio un soponcio, me dio un patatus, chiripiorca, vahido, vahi
 """
 
 _HIGH_SPANISH: Final = """
+{hago|hace|haciendo|hice} {mucha|demasiada|harta|bastante} {pipi|pis|chis|orina}
 una sed {tremenda|terrible|horrible|enorme|loca|insoportable|increible|brutal|espantosa}
 {orine y orine|mee y mee|vomite y vomite|tome y tome agua|tomo y tomo agua|tomando y tomando agua|beba y beba agua}
 se me {nubla|nublo|empana} {todo|el mundo|la mirada}, {me la paso|me la vivo|vivo|ando} en el bano, no salgo del bano
@@ -820,7 +824,14 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     blackout(s) {in|because of|again no power|no power}, load shedding blackout, drench the salad
     slurping, slurp, slurped, shook hands, shook hands with, trembling aspen, seizure of {goods|assets|drugs}, breathless with {joy|excitement}
     collapsed the {tent|pram|buggy|box|chair|umbrella}, the {cake|souffle|sponge|deal|business} collapsed
-    {number|print|line|ink} is {faint|fainter}, {screen|display|text|telly|tv|window} is {blurry|blurred}, do hypos {hurt|kill|matter}
+    {number|print|line|ink} is {faint|fainter}, {screen|display|text|telly|tv|window} is {blurry|blurred}, {do|are|can|could|will|does|is} {hypos|hypoglycaemia|hypoglycemia} {hurt|kill|matter|harm|happen|cause|damage|dangerous|bad|common|normal|serious|always|ever}
+    {phone|laptop|battery|meter|tablet|engine|car|telly|tv} (has |just |has just ){passed out|fainted|collapsed|blacked out}
+    heart attack {on a|in a|on the} {plate|bun|bowl|bucket|box|wrapper}
+    {died|dead|death|passed|passed away} {of|from|with} {a|an|his|her|the} (massive |sudden |big |second ){heart attack|stroke|seizure}
+    choking on {the|these|those|petrol|food} {prices|price|bills|fees}
+    sweating over {my|the|this|these|an|that} {exam|exams|bill|bills|results|homework|deadline|interview|test|speech|maths}
+    {me|le|les} falta aire {a|en} {la|las|el|los|mi|su} {llanta|llantas|rueda|ruedas|balon|pelota|goma|gomas|bici|neumatico}
+    confundid{a|o} con {el|la|los|las|tu|tus|este|esta|estos|estas} {horario|horarios|mensaje|mensajes|pregunta|preguntas|app|aplicacion|numeros|instrucciones|medidor|fechas|fecha|cita}
     feeling low {because|about|since|after the}, feel low because, sweaty {gym|session|workout|gym session|weather}
     jelly legs race, {price|prices|bill|bills|cost} {made|makes|make|nearly made} me {faint|dizzy|sick|pass out}
     """

@@ -1,0 +1,122 @@
+"""Is a sign of the body denied, or told as over? `not dizzy or shaky any more`, `it has gone`."""
+
+# ruff: noqa: SIM905 - word sets read best as one string
+
+from functools import cache
+
+from bot.parser.languages import gathered
+from bot.parser.page import Page
+from bot.parser.phrases import Phrases, spelled
+
+#: How far a denial reaches: `not dizzy or shaky any more`.
+REACH = 6
+
+
+@cache
+def _denials(language: str) -> Phrases[bool]:
+    return Phrases([(gathered(language, "denials"), True)])
+
+
+@cache
+def _gone(language: str) -> Phrases[bool]:
+    return Phrases([(gathered(language, "denials_after"), True)])
+
+
+@cache
+def deniers(language: str) -> frozenset[str]:
+    """The first words of everything that denies."""
+    said = (*gathered(language, "denials"), *gathered(language, "denials_after"))
+    return frozenset(spelled(phrase)[0] for phrase in said)
+
+
+#: Words after which a denial no longer reaches.
+_TURNS = frozenset("but still except however now pero aun sino . ; !".split())
+
+
+def denied(
+    page: Page, words: list[str], start: int, end: int, *, language: str, told: set[int]
+) -> bool:
+    """Whether words around it deny it. Words inside another symptom (`sin parar no retengo
+    nada`) deny nothing but what they are part of."""
+    denials = _denials(language)
+    for at in range(start - 1, max(-1, start - 1 - REACH), -1):
+        if words[at] in _TURNS:
+            break
+        hit = None if at in told else denials.longest(page, at, start)
+        if hit is not None and _reaches(words, at, hit[0], start, told):
+            return True
+    gone = _gone(language)
+    if _but_no_more(page, words, end, gone):
+        return True
+    for at in range(end, min(end + 3, len(words))):
+        if words[at] in {",", ".", "but", "pero", ";"} or at in told:
+            break
+        if words[at] == "no" and words[at + 1 : at + 2] not in ([], ["."], ["more"], ["longer"]):
+            continue  # `dizzy no food left`: the word belongs to what follows it
+        if gone.longest(page, at, len(words)) is not None:
+            return True
+        if words[at] not in _PASSED:
+            break
+    return False
+
+
+def _but_no_more(page: Page, words: list[str], end: int, gone: Phrases[bool]) -> bool:
+    """`antes me mareaba pero ya no`, `was shaky but it stopped`: over, and nothing behind it."""
+    at = end + (words[end : end + 1] == [","])
+    if words[at : at + 1] not in (["but"], ["pero"]):
+        return False
+    at += 1
+    while words[at : at + 1] in (["it"], ["its"], ["thats"], ["now"], ["ahora"], ["eso"]):
+        at += 1
+    over = gone.longest(page, at, len(words))
+    closing = over[0] if over is not None and words[at] != "no" else at
+    if words[at : at + 2] == ["not", "now"]:
+        closing = at + 2
+    return closing > at and (closing == len(words) or not words[closing][0].isalnum())
+
+
+#: Words over which a denial reaches a symptom. Over any other word it does not: `no appetite,
+#: chest pain` and `not ok cant breathe` deny nothing that hurts.
+_PASSED = frozenset(
+    "feeling feel felt any anymore more really so very too a an bit of the at all or and nor , "
+    "y ni o u e me siento sintiendo estoy tengo i im am been having have had being is are was my "
+    "mi un una unos unas "
+    "la el los las de del sign signs getting got like nada algo mas tan muy today hoy now "
+    "ya ahora either single that even as such have has it he she his her to be much "
+    "severe bad sudden "
+    "sensation sweat sweats shake shakes problems trouble issues new other symptoms episodes "
+    "again con it this con".split()
+)
+_EMPHATIC = frozenset("this so such tan that as more".split())
+
+
+def _reaches(words: list[str], at: int, end: int, start: int, told: set[int]) -> bool:
+    """Whether the denial at `at` is one of the symptom at `start`."""
+    between = words[end:start]
+    if between[:1] in ([","], [":"], ["-"]) or _double(words, at, end):
+        return False
+    if words[at] in {"never", "nunca", "jamas"} and not _EMPHATIC.isdisjoint(
+        words[end : start + 1]
+    ):
+        return False  # `never felt this dizzy`
+    return all(words[index] in _PASSED or index in told for index in range(end, start))
+
+
+def _double(words: list[str], start: int, end: int) -> bool:
+    """`not only dizzy`, `no doubt`, `can't stop shaking`: no denial."""
+    after = words[end] if end < len(words) else ""
+    before = words[start - 1] if start else ""
+    return (
+        after in {"only", "just", "doubt", "solo", "idea", "sure", "feeling"} and after != "feeling"
+    ) or before in {
+        "cant",
+        "cannot",
+        "wont",
+        "hasnt",
+        "havent",
+        "not",
+        "doesnt",
+        "never",
+        "didnt",
+        "dont",
+    }
