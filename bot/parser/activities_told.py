@@ -87,6 +87,8 @@ def _listed(page: Page, found: Findings) -> list[Doing]:
     """Activities with only commas between them are one (`swept, mopped and dusted`)."""
     merged: list[Doing] = []
     for doing in found.doings:
+        if merged and _carries_on(page, found, merged[-1], doing):
+            continue
         if merged and _heads(page, merged[-1], doing):
             merged[-1] = doing
         elif (
@@ -109,6 +111,16 @@ def _linked(found: Findings, doing: Doing) -> Cue | None:
     return None
 
 
+def _carries_on(page: Page, found: Findings, first: Doing, second: Doing) -> bool:
+    """`cycled 25 min on the exercise bike`: the second only says on what."""
+    measured = {at for m in found.measures for at in range(m.start, m.end)}
+    between = [i for i in range(first.end, second.end) if i not in measured][:3]
+    words = [page.tokens[i].word for i in between]
+    on = words[:1] in (["on"], ["at"], ["in"], ["en"])
+    return on and set(words[: len(words) - 1]) <= _ON_WHAT and between[-1] >= second.start
+
+
+_ON_WHAT = frozenset("on at in en the my a la el mi".split())
 _HEADINGS = frozenset("exercise exercises activity workout sport ejercicio actividad".split())
 
 

@@ -157,11 +157,16 @@ def is_verb(page: Page, doing: Doing) -> bool:
 _NEEDS_LENGTH = frozenset("in at on en camino corro nado bailo troto".split())
 
 
+_GONE_TO = frozenset("class session practice lesson training club rehearsal".split())
+
+
 def unfinished(page: Page, doing: Doing) -> bool:
     """Whether the words alone leave open if it is over (`gardening`, `in the garden`)."""
     words = page.words(doing.start, doing.end)
     if words[-2:-1] in (["all"], ["whole"], ["for"]):
         return False  # `on my feet all day`
+    if len(words) > 1 and words[-1] in _GONE_TO:
+        return False  # `boxing class`
     return (
         words == ["spin"]
         or words[0] in _NEEDS_LENGTH
@@ -254,6 +259,11 @@ _BARE_LENGTH = pattern(
     r"(?= (?:[.,;!)]|then |and |bg |bs |sugar |now |$))"
 )
 _SHORTEST, _LONGEST = 5, 240
+
+
+def whole_days(page: Page) -> list[Measure]:
+    """Lengths told in no minutes: `all morning`."""
+    return [Measure(start=span.start, end=span.end, minutes=None) for span in page.find(_ALL_DAY)]
 
 
 def claim_length_in_words(page: Page, doings: list[Doing]) -> None:

@@ -192,7 +192,7 @@ SPANISH = Lexicon(
     done=("terminado", "terminada", "termine", "hecho", "hice", "listo", "lista", "acabe", "acabo de", "ya"),
     distances=("km", "kilometro", "kilometros", "milla", "millas", "metros", "cuadras", "cuadra",
                "vueltas", "vuelta", "pisos"),
-    steps=("pasos", "paso", "sentadillas", "escalones", "abdominales", "lagartijas", "flexiones"),
+    steps=("pasos", "paso", "sentadillas", "escalones", "abdominales", "lagartijas", "flexiones", "piscinas"),
     active_lead=("yo", "me", "hice", "de", "por", "durante", "unos", "unas", "y", "luego", "hoy", "ahora",
                  "un", "una", "la", "el", "mi", "en total", "ya", "solo", "casi", "como", "con", "fui",
                  "a", "que", "al", "terminado", "listo", "se", "pero", "despues", "antes", "ella", "mas"),

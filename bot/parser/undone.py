@@ -29,7 +29,8 @@ _NOT_DONE = re.compile(
 )
 #: The same, where the tense does not say that it was done: a habit, what is liked or advised.
 _IN_GENERAL = re.compile(
-    r"\b(?:how (?:many|much|long|often|far)|used to|like(?: to)?|love(?: to)?|hate(?: to)?|enjoy"
+    r"\b(?:when(?:ever)? (?:i|we)|if (?:i|we)|hurts?(?: too much)?(?: to)?|barely|hardly|who won|(?:can|cant) wait to"
+    r"|driv(?:e|ing) (?:(?:my|the) [a-z]+ )?to|drove to|cuando|me duele(?: al)?|how (?:many|much|long|often|far)|used to|like(?: to)?|love(?: to)?|hate(?: to)?|enjoy"
     r"|prefer(?: to)?|normally|usually|always|often|sometimes|every day i|told (?:me|us|him|her) to"
     r"|(?:says?|said|told me|wants|advised|recommends?|suggests?|recommended|suggested)(?: [a-z]+)?"
     r"(?: should| to| must)?|cuantos|cuanto|cuantas|me gusta(?: mucho)?|me encanta|odio|suelo"
@@ -47,7 +48,7 @@ _ASKED = re.compile(
 _BEHIND = re.compile(
     r"^(?:(?:class|session|match|game|training|lesson|pool|today|hoy|is|was|were|got|has been"
     r"|have been|esta|estaba|estuvo|fue|too|so|very|really) )*(?:closed|busy|packed|crowded|heaving|shut|cancell?ed|called off|rained off|full|cerrad[oa]|cancelad[oa])\b"
-    r"|^on (?:the )?(?:tv|telly|television|box|radio)\b|^(?:en|por) la (?:tele|television)\b"
+    r"|^(?:is|are) (?!done|over|finished|complete|all done|in the bag)|^on (?:the )?(?:tv|telly|television|box|radio)\b|^(?:en|por) la (?:tele|television)\b"
     r"|^(?:says?|said|told|thinks?|wants?|dice|dijo)\b"
 )
 _HABIT = re.compile(

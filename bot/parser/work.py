@@ -13,7 +13,7 @@ from dataclasses import replace
 from functools import cache
 from itertools import islice
 
-from bot.parser.activity import Doing, Measure, find, measures
+from bot.parser.activity import Doing, Measure, find, measures, whole_days
 from bot.parser.languages import gathered
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import spelled
@@ -21,12 +21,13 @@ from bot.parser.strangers import Kind, Stranger
 from bot.parser.vocabulary.work import FIELD, GAMES_OR_FOOD, SEATED, TOIL, WORK
 
 _NEVER_WORKED = frozenset(
-    "up out off down myself hands feet hair face teeth meter finger fingers lancet "
+    "high low late short errands myself hands feet hair face teeth meter finger fingers lancet "
     "glucometer strip strips nails plate plates brow insulin dose carbs diet sugar sugars meal meals "
     "breakfast lunch dinner supper".split()
 )
+_PARTICLES = frozenset("up out off down".split())
 #: Behind a verb of work without a length they leave it a saying (`dug into a curry`).
-_PLACED = frozenset({"in", "into", "on", "at"})
+_PLACED = frozenset("in into on at".split())
 #: Up to this many words between the work and its length (`sold fish at the big market`).
 WORKED_ON = 7
 _LATER = frozenset("ago after later back before earlier since post following".split())
@@ -40,7 +41,7 @@ def found(page: Page, language: str) -> list[Doing]:
         return []
     lengths = measures(page, language)
     works = [
-        *_with_lengths(page, lengths),
+        *_with_lengths(page, sorted([*lengths, *whole_days(page)], key=lambda each: each.start)),
         *_said_done(page, lengths),
         *_toil(page, language, lengths),
     ]
@@ -93,7 +94,8 @@ def _on_things(page: Page, index: int, measure: Measure) -> bool:
     counted = any(word[0].isdigit() for word in words)
     if page.tokens[index].word in _DID and SEATED.intersection(words):
         return False
-    return not counted and not _STOPS & set(words) and not _NEVER_WORKED & set(words[:1])
+    idle = (_NEVER_WORKED | _PARTICLES).intersection(words[:1])
+    return not counted and not _STOPS & set(words) and not idle
 
 
 def _object_end(page: Page, index: int) -> int:
@@ -143,7 +145,9 @@ def _toil(page: Page, language: str, lengths: list[Measure]) -> Iterator[Doing]:
         word, ahead = token.word, page.words(index + 1, index + 4)
         if not (word in FIELD or (word in TOIL and _one_or_many(ahead))) or not page.free(index):
             continue
-        idle = bool(_PLACED.intersection(ahead[:1]) or _NEVER_WORKED.intersection(ahead))
+        idle = bool(
+            (_PLACED | _PARTICLES).intersection(ahead[:1]) or _NEVER_WORKED.intersection(ahead)
+        )
         if _opens(page, index) and not idle:
             end = _counted_object(page, index + 1, language, measured)
             if end > index + 1:
@@ -258,7 +262,7 @@ def unlisted(page: Page, measured: list[Measure], food_at: set[int]) -> list[Doi
     return []
 
 
-_TIMES = r"(?:times|x|reps|rounds|sets|goes|each(?: (?:side|leg|arm|way|foot|hand))?|per (?:side|leg|arm)|veces|repeticiones|series|holes|lengths|laps|malas)"
+_TIMES = r"(?:times|x|reps|rounds|sets|goes|each(?: (?:side|leg|arm|way|foot|hand))?|per (?:side|leg|arm)|veces|repeticiones|series|holes|games|lengths|laps|malas)"
 _COUNT = pattern(
     rf"(?:about |around |like )?(?:\d{{1,2}} (?:x|sets of|series de|rounds of) \d{{1,3}}(?: {_TIMES})?|\d{{1,4}} {_TIMES}(?: (?:each|per) [a-z]+)?|x \d{{1,3}}(?: {_TIMES})?|to the \d{{1,2}} (?:st|nd|rd|th) floor)"
 )

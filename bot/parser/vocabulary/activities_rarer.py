@@ -31,6 +31,13 @@ play played playing: {{football|soccer|cricket|ball|catch|outside|basketball} wi
 ride rode riding: {{my|the} {scooter|tricycle|trike|mountain bike|cycle|donkey|pony}}
 push pushed pushing: {my|the} {grandson|granddaughter|grandkids|kids|son|daughter} on the {swing|swings}
 bow bowed bowing: 108 times
+build built building: (a |the ){chicken coop|coop|deck|patio|pergola|bench|sandcastle|snowman|treehouse|kennel|wall|fence}
+turn turned turning: over the {soil|bed|beds|vegetable patch|plot|garden}
+spread spread spreading: {manure|compost|mulch|fertiliser|fertilizer|gravel}
+round rounded rounding: up the {cattle|sheep|cows|horses|goats}
+hit hit hitting: the (heavy )bag
+take took taking: the long way (home|back)( on foot)
+go went going: {up and down|up} the {hill|steps|stairs}
 pull pulled pulling: in {the|my} nets
 turn turned turning: the {compost|hay|soil}
 cut cut cutting: {sugarcane|sugar cane|cane|reeds|bamboo|fodder|silage|bushes|branches|turf|peat}
@@ -83,7 +90,7 @@ _DONE: Final = """
 {walk|run|swim|gym|yoga|zumba|workout|exercise|exercises|steps|stairs|dance|stretches|physio|pilates|jog|bike ride
   hike|class|gardening|housework|cleaning|laps|squats|treadmill|tai chi|chores|ironing|hoovering|sweeping
   weeding|parkrun} {finished|completed|over|all done|is done|complete}
-moved house, been {boxing|bowling|hiking|ironing|hoovering|mopping|dusting|weeding|planting|mowing|raking|painting|decorating
+moved house, waitressed( a {double|single|long} shift), been {boxing|bowling|hiking|ironing|hoovering|mopping|dusting|weeding|planting|mowing|raking|painting|decorating
   skating|skiing|surfing|rowing|paddling|training|climbing|stretching|skipping|chopping wood|moving furniture
   carrying boxes|at the gym|at zumba|at yoga|at pilates|at training|on the treadmill|on my bike|at the allotment
   running around after {the kids|the grandkids|toddlers}|shovelling snow|milking|mucking out|walking the dog}

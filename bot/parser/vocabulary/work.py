@@ -41,7 +41,7 @@ WORK: Final = frozenset(
     threshing throwing tidied tidying tied tiled tilled tilling toted towed towing trained
     transplanted transplanting trawled trekked trimmed trimming trod trolled trundled tugged
     turfed turned umpired unloaded unpacked unpacking uprooted vacuumed vacuuming vaulted
-    vended vending walked walking walloped wallpapered washed washing watered watering weaving
+    vended vending walked walking trabaje trabajamos walloped wallpapered washed washing watered watering weaving
     weeded weeding welded welding wheelbarrowed wheeled wheeling whitewashed winnowed
     winnowing wiped wiping wired worked working wove wrung yanked yoked
     """.split()
@@ -65,7 +65,7 @@ TOIL: Final = frozenset(
     barrowed bathed carried carted cemented chainsawed chased cleaned decluttered demolished
     dismantled dragged dusted erected groomed grouted hammered hauled heaved hoisted hoovered hosed
     ironed loaded lugged moved mopped painted polished pushed rebuilt repainted repaired restacked
-    rewired saddled sanded sawed scoured scrubbed shoveled shovelled slashed stacked swabbed swept
+    rewired saddled sanded sawed scoured scrubbed shoveled shovelled slashed stacked stripped swabbed swept
     tidied trimmed unloaded unpacked uprooted vacuumed varnished wallpapered wheeled whitewashed
     """.split()
 )
