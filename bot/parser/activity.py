@@ -87,9 +87,13 @@ def find(page: Page, language: str) -> list[Doing]:
             index += 1
         else:
             end, over = hit
-            over = over and not any(
-                at in to_come and not any(word[0].isdigit() for word in page.words(at, index))
-                for at in (index, index - 1, index - 2)
+            past = page.tokens[index].word.endswith("ed")  # never `going to walked`
+            over = over and (
+                past
+                or not any(
+                    at in to_come and not _valued(page, at, index)
+                    for at in range(index, max(index - _AHEAD, -1), -1)
+                )
             )
             doing = Doing(start=index, end=end, over=over)
             found.append(replace(doing, over=over and not _planned(page, doing)))
@@ -224,6 +228,24 @@ def clear_of(doings: list[Doing], lengths: list[Measure]) -> list[Doing]:
 def said_done(page: Page, language: str) -> bool:
     """Whether the words say that something is finished."""
     return page.first(_patterns(language).done) is not None
+
+
+def _valued(page: Page, start: int, end: int) -> bool:
+    """Whether a number stands there that measures nothing (`i am at 109 walked`, not `going for a
+    2 km walk`), or more than two words that measure nothing either."""
+    words = page.words(start, end + 1)
+    measured = {at + 1 for at, word in enumerate(words) if word[0].isdigit()}
+    if any(words[at] not in _MEASURED for at in measured if at < len(words)):
+        return True
+    if not all(word[0].isalnum() or word == "-" for word in words):
+        return True
+    others = [at for at in range(len(words) - 1) if at not in measured and at + 1 not in measured]
+    return len(others) > 2
+
+
+#: Fewer words than this between `going for` and what is still to come (`a quick 30 min`).
+_AHEAD = 6
+_MEASURED = _UNCOUNTED | frozenset("mins minutes hours miles kms k km m lap laps - round".split())
 
 
 def _to_come(page: Page, language: str) -> set[int]:
