@@ -18,7 +18,6 @@ _MESSAGES: Final = (
     "142 before breakfast, kweevsh, 2 spoons of rice",
     "ate rice that mum made at the picnic",
     "ate glucose, feel dizzy now, not thirsty",
-    "misal and 2 pav",
     "finished walking for thirty minutes, 9500 steps",
     "9500 steps",
     "rice with 2 pav",
