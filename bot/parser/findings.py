@@ -173,9 +173,7 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
         all_found.cues = moments.find(page, language, activity.tokens_of(doings))
         all_found.whens = times.find(page, language)
     if doings:  # `trabajé desde las 6`: when it began is not when it ended
-        all_found.whens = [
-            when for when in all_found.whens if page.tokens[when.start].word != "desde"
-        ]
+        all_found.whens = [w for w in all_found.whens if page.tokens[w.start].word != "desde"]
     all_found.doings = [doing for doing in doings if not page.any_taken(doing.start, doing.end)]
     all_found.measures = [
         measure
@@ -257,9 +255,10 @@ def _named_otherwise(page: Page, language: str, all_found: Findings) -> None:
     """A bare number right behind a word of no list is the number of that thing (`glorb 142`),
     where nothing else in the message speaks of a reading."""
     known = known_words(language)
+    busy = activity.tokens_of(all_found.doings)
     for value in list(all_found.values):
         before = value.start - 1
-        if value.unit is not None or value.off_scale is not None or before < 0:
+        if value.unit is not None or value.off_scale is not None or before < 0 or before in busy:
             continue
         word = page.tokens[before].word
         company = {"with", "con"} & set(page.words(max(before - 2, 0), before))

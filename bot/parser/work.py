@@ -21,7 +21,7 @@ from bot.parser.strangers import Kind, Stranger
 from bot.parser.vocabulary.work import FIELD, GAMES_OR_FOOD, SEATED, TOIL, WORK
 
 _NEVER_WORKED = frozenset(
-    "high low late short errands myself hands feet hair face teeth meter finger fingers lancet "
+    "high low late short errands pill pills meds tablet tablets myself hands feet hair face teeth meter finger fingers lancet "
     "glucometer strip strips nails plate plates brow insulin dose carbs diet sugar sugars meal meals "
     "breakfast lunch dinner supper".split()
 )

@@ -30,6 +30,8 @@ play played playing: {darts|snooker|pool|skittles|curling|rounders|croquet|bocce
 play played playing: {{football|soccer|cricket|ball|catch|outside|basketball} with {the|my} {kids|grandkids|grandson|grandsons|son|sons|children|boys|girls|dog|nephews}}
 ride rode riding: {{my|the} {scooter|tricycle|trike|mountain bike|cycle|donkey|pony}}
 push pushed pushing: {my|the} {grandson|granddaughter|grandkids|kids|son|daughter} on the {swing|swings}
+gather gathered gathering: {firewood|wood|sticks|stones|eggs}
+beat beat beating: the {carpet|carpets|rug|rugs}
 bow bowed bowing: 108 times
 build built building: (a |the ){chicken coop|coop|deck|patio|pergola|bench|sandcastle|snowman|treehouse|kennel|wall|fence}
 turn turned turning: over the {soil|bed|beds|vegetable patch|plot|garden}

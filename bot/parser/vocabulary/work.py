@@ -66,7 +66,7 @@ TOIL: Final = frozenset(
     dismantled dragged dusted erected groomed grouted hammered hauled heaved hoisted hoovered hosed
     ironed loaded lugged moved mopped painted polished pushed rebuilt repainted repaired restacked
     rewired saddled sanded sawed scoured scrubbed shoveled shovelled slashed stacked stripped swabbed swept
-    tidied trimmed unloaded unpacked uprooted vacuumed varnished wallpapered wheeled whitewashed
+    tidied trimmed unloaded unpacked uprooted vacuumed varnished wallpapered washed wheeled whitewashed
     """.split()
 )
 
