@@ -25,6 +25,19 @@ STRONGEST = (
 )
 
 
+#: So many minutes after a meal nobody tests for it (common practice, no source).
+_SOON_AFTER = 45
+
+
+def _after_the_wait(page: Page, cue: Cue) -> bool:
+    """`15 mins later 4.8`, `4.8 after 15 min`: the wait that was asked for, and no meal."""
+    if cue.minutes is not None:
+        return cue.minutes < _SOON_AFTER and cue.meal is None
+    ahead = page.words(cue.end, cue.end + 2)
+    waited = len(ahead) == 2 and ahead[0].isdigit() and ahead[1].startswith("min")
+    return cue.open and waited and int(ahead[0]) < _SOON_AFTER
+
+
 def given_to(
     page: Page,
     context: Context,
@@ -38,6 +51,8 @@ def given_to(
     cues = [cue for cue in found.cues if not _of_activity(found, cue, values, activities)]
     if any(cue.moved and cue.moment is None for cue in cues):  # `before my walk 150, 120 after`
         cues = [_after_walk(cue) for cue in cues]
+    if context.asked in {Asked.RECHECK, Asked.AFTER_ACTIVITY}:  # `15 mins later 4.8`
+        cues = [cue for cue in cues if not _after_the_wait(page, cue)]
     if len(values) == 1:
         if activities.done and not plates and context.asked is not Asked.AFTER_MEAL:
             first = activities.done[0].start

@@ -80,7 +80,7 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
         return None
     words = _bare(page, 0, end)
     patterns = _patterns(language)
-    if _AT_A_VALUE.fullmatch(words):
+    if _AT_A_VALUE.fullmatch(words) or _AFTER_A_WHILE.fullmatch(words):
         return None
     if (match := patterns.later.fullmatch(words)) and float(match["n"]) <= LONGEST_WAIT:
         lead = match["lead"]
@@ -101,6 +101,12 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
 #: `estoy en 12` tells a value; `en 12` asks to wait.
 _AT_A_VALUE = re.compile(
     rf"(?:ya |ahora |yo )?(?:estoy|ando|sali|amaneci|sigo|quede|anda|esta) (?:en|con) {NUMBER}"
+)
+
+
+#: `118 after 30 mins` tells a value, too.
+_AFTER_A_WHILE = re.compile(
+    rf"{NUMBER} (?:(?:after|later|in|despues de) .*{NUMBER}.*|.*{NUMBER} .*(?:later|after|despues))"
 )
 
 
@@ -145,6 +151,8 @@ def in_clauses(page: Page, language: str) -> list[Wish]:
     every = None not in rules  # `summary and goals`
     for (start, end), rule in zip(clauses, rules, strict=True):
         if rule is None or page.any_taken(start, end):
+            continue
+        if rule.what is What.LATER and _AFTER_A_WHILE.fullmatch(_bare(page, start, end)):
             continue
         if every or (end - start > 1 and _plain(rule, page.words(start, end))):
             page.claim(start, end)
