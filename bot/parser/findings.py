@@ -203,7 +203,8 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
         if doing.over:
             continue
         before = page.words(max(doing.start - 2, 0), doing.start)
-        page.claim(doing.start, doing.end)
+        after_it = page.words(doing.end, doing.end + 2) in (["after", "this"], ["after", "that"])
+        page.claim(doing.start, doing.end + 2 * after_it)
         meant = _ONLY_MEANT & {*before, *page.words(doing.start, doing.end)}
         if not {"before", "antes"} & set(before) and not meant and all_found.under_way is None:
             all_found.under_way = page.text(doing.start, doing.end)

@@ -55,7 +55,8 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
     used: set[int] = set()
     for start, end in meals.runs(page, found.amounts):
         lead = _lead_before(page, found, start, used)
-        led = lead is not None or surely_food(page, language, found, start, end)
+        led = lead is not None and not _any_start(page, lead)
+        led = led or surely_food(page, language, found, start, end)
         piece = meals.judged(page, start, end, language, found.dishes, found.amounts, led=led)
         if result and dish_lists.how_much(page, language, found, result[-1].spans, start, end):
             result[-1].spans.append((start, end))
@@ -87,6 +88,14 @@ def plates(page: Page, language: str, found: Findings) -> list[Plate]:
         for span in plate.spans:
             page.claim(*span)
     return sorted(result, key=lambda plate: plate.start)
+
+
+_STARTS = frozenset("i just have am im now about to start started starting begin began".split())
+
+
+def _any_start(page: Page, lead: Lead) -> bool:
+    """`start the car`: what is begun is food only where food is named."""
+    return _STARTS.issuperset(page.words(lead.start, lead.end))
 
 
 def _lead_before(page: Page, found: Findings, start: int, used: set[int]) -> Lead | None:
