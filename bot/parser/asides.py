@@ -41,15 +41,15 @@ def _asides(language: str) -> tuple[tuple[str, ...], ...]:
 @cache
 def _firsts(language: str) -> frozenset[str]:
     behind = {each[0] for each in _BEHIND_AN_HOUR}
-    return frozenset(each[0] for each in _asides(language)) | behind | _KISSES
+    return frozenset(each[0] for each in _asides(language)) | behind | _KISSES | _THANKING
 
 
 def without(tokens: list[Token], language: str) -> list[Token]:
     """The tokens without what is only thrown in; all of them where nothing else is left."""
     firsts = _firsts(language)
-    numbered = any(token.word[0].isdigit() for token in tokens)
-    if not any(token.word in firsts or token.word in _THANKING for token in tokens):
+    if firsts.isdisjoint(token.word for token in tokens):
         return tokens
+    numbered = any(token.word[0].isdigit() for token in tokens)
     words = [token.word for token in tokens]
     kept: list[Token] = []
     at = 0

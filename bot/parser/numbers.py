@@ -188,8 +188,9 @@ _LARGEST_WITH_FRACTION = 33
 
 def _with_fractions(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
     """Make one number of `eight and a half`."""
-    told = [(words, say) for say in numerals for words in say.fractions]
-    if not any(token.word == words[-1] for token in tokens for words, _ in told):
+    here = {token.word for token in tokens}
+    told = [(words, say) for say in numerals for words in say.fractions if words[-1] in here]
+    if not told:
         return tokens
     result: list[Token] = []
     index = 0

@@ -54,7 +54,11 @@ class _Patterns:
     had: re.Pattern[str]
 
 
-_DEVICE = "(?:meter|metre|machine|monitor|glucometer|device|screen|display|tester|reader|medidor|glucometro|aparato|pantalla)"
+_DEVICES = (
+    "meter metre machine monitor glucometer device screen display tester reader medidor glucometro "
+    "aparato pantalla".split()
+)
+_DEVICE = f"(?:{'|'.join(_DEVICES)})"
 _HIGH = ("hi", "high", "alto", "alta")
 _SCALES = frozenset({"hi", "high", "lo", "low", "alto", "bajo"})
 
@@ -139,6 +143,11 @@ def _beside_value(page: Page, start: int, end: int, food_at: set[int], amounts: 
 SWEETENED_UP_TO = 40
 
 
+#: One of these is in the words that lead to a value.
+_SHOWN_BY = frozenset({*_DEVICES, "it"})
+_HAD = frozenset("i im tengo estoy ando its it".split())
+
+
 def claim_names(
     page: Page,
     language: str,
@@ -151,13 +160,15 @@ def claim_names(
     """Claim what a reading is called (`my sugar`, which may also be a food); tell whether there
     was any. `valued` says that the message holds a value; `part_of` are words that are sugar only
     with others."""
+    patterns = _patterns(language)
     found = False
-    for span in list(page.find(_patterns(language).shown_by)) if valued else ():
+    here = {token.word for token in page.tokens} if valued else set[str]()
+    for span in [] if here.isdisjoint(_SHOWN_BY) else list(page.find(patterns.shown_by)):
         found = True
         page.claim(span.start, span.end)
-    for span in list(page.find(_patterns(language).had)) if valued else ():
+    for span in [] if here.isdisjoint(_HAD) else list(page.find(patterns.had)):
         page.claim(span.start, span.end)
-    for span in list(page.find(_patterns(language).glucose)):
+    for span in list(page.find(patterns.glucose)):
         before = page.tokens[span.start - 1].word if span.start else ""
         as_food = set(range(span.start, span.end)) & food_at
         if as_food and _beside_value(page, span.start, span.end, food_at, amounts):
