@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import cache
 
-from bot.parser.durations import NUMBER, duration, minutes_of, one_range
+from bot.parser.durations import NUMBER, any_unit, duration, minutes_of, one_range
 from bot.parser.languages import LEXICA, gathered, of_all
 from bot.parser.lexicon import either
 from bot.parser.page import Page, Span, pattern
@@ -195,7 +195,7 @@ def measures(page: Page, language: str) -> list[Measure]:
     patterns = _patterns(language)
     found = [
         Measure(start=_long_from(page, span), end=span.end, minutes=minutes_of(span.match))
-        for span in page.find(patterns.long)
+        for span in (page.find(patterns.long) if any_unit(page, language) else ())
     ]
     taken = {index for measure in found for index in range(measure.start, measure.end)}
     found += [

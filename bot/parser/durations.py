@@ -7,8 +7,21 @@ from functools import cache
 
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
+from bot.parser.page import Page
+from bot.parser.phrases import spelled
 
 NUMBER = r"\d+(?:\.\d+)?"
+
+
+@cache
+def _units(language: str) -> frozenset[str]:
+    fields = ("hours", "minutes", "half_hour", "one_hour")
+    return frozenset(spelled(word)[-1] for name in fields for word in gathered(language, name))
+
+
+def any_unit(page: Page, language: str) -> bool:
+    """Whether a word for hours or minutes stands anywhere: no length of time is without one."""
+    return not _units(language).isdisjoint(token.word for token in page.tokens)
 
 
 @cache

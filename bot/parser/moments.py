@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import MealName, Moment
-from bot.parser.durations import duration, minutes_of, one_range
+from bot.parser.durations import any_unit, duration, minutes_of, one_range
 from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
@@ -106,13 +106,14 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
             if not _of_no_test(page, span.start, span.end, moment):
                 found.append(Cue(start=span.start, end=span.end, moment=moment))
     names = meal_names(language)
-    for span in list(page.find(patterns.long_after)):
+    timed = any_unit(page, language)
+    for span in list(page.find(patterns.long_after)) if timed else ():
         if active & {span.start - 1, span.start - 2}:
             continue
         page.claim(span.start, span.end)
         found.append(_cue(page, span.start, span.end, span.match, Moment.AFTER_MEAL, names, active))
         found[-1] = _with(found[-1], minutes_of(span.match))
-    found += _at_length(page, patterns.at_long, names, active)
+    found += _at_length(page, patterns.at_long, names, active) if timed else []
     for sought, moment in (
         (patterns.before, Moment.BEFORE_MEAL),
         (patterns.after, Moment.AFTER_MEAL),
@@ -127,6 +128,8 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
 
 def find_long(page: Page, language: str) -> list[Cue]:
     """Claim a bare `2h`, which beside a reading means two hours after the meal."""
+    if not any_unit(page, language):
+        return []
     return _at_length(page, _patterns(language).bare_long, meal_names(language), set())
 
 

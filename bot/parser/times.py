@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 from functools import cache
 
-from bot.parser.durations import duration, minutes_of
+from bot.parser.durations import any_unit, duration, minutes_of
 from bot.parser.instants import AHEAD, Day, Half, When
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
@@ -122,7 +122,7 @@ def find(page: Page, language: str) -> list[When]:
     """Claim every time on the page and give them in order."""
     patterns = _patterns(language)
     found: list[When] = []
-    for sought in patterns.ago:
+    for sought in patterns.ago if any_unit(page, language) else ():
         for span in list(page.find(sought)):
             found.append(When(start=span.start, end=span.end, ago=minutes_of(span.match)))
             page.claim(span.start, span.end)
