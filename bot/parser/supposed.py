@@ -16,6 +16,9 @@ _IF = re.compile(
     r"(?:what|wat|wot|how|who|and|but|so|que|a quien|y)(?: [a-z]+){0,5}? (?:if|when|incase|in case|si|cuando)"
     r"|(?:^|.* )(?:in case|if ever|if i ever|just in case|por si|en caso de que|en caso de|y si)"
     r"|(?:what|wat|which|cuales|que)(?: (?:is|are|does|causes|cause|were|son|es|causa|significa|would|be|r))+"
+    r"|(?:whats|wats|wots) (?:a|an|the)"
+    r"|how (?:will|would|do|can|does) (?:i|you|one|we) (?:know|tell|recogni[sz]e|spot)"
+    r"|(?:can|could|does|do|will|would|might) [a-z]+(?: [a-z]+)? (?:make|give) (?:you|u|people)"
     r"|(?:can|could|does|do|will|would|might) (?:it|this|that|they|metformin|low sugar|high sugar|exercise|fasting|skipping meals|the [a-z]+) (?:make|cause|give)"
     r"|(?:should|can|could|shall|may|must|do) (?:i|we) (?:still )?(?:skip|miss|stop|hold|take|inject|cut|halve|reduce|lower|double|increase)(?: [a-z]+){1,4} if"
     r"|(?:debo|puedo|tengo que) (?:saltarme|dejar|suspender|tomar|tomarme|ponerme|inyectarme|bajar|subir)(?: [a-z]+){1,4} si"
@@ -59,6 +62,10 @@ _OPENERS = frozenset(
         "ever",
         "what",
         "wat",
+        "whats",
+        "wats",
+        "wots",
+        "how",
         "which",
         "cuales",
         "que",

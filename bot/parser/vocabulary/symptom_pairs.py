@@ -58,7 +58,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         (
             Suggests.EMERGENCY,
             "swallow, swallowing, tragar, pasar saliva, pasar el agua",
-            "can't, cannot, can not, unable, couldn't, hard, difficult, trouble, difficulty, not able, no puedo, no puede, cuesta, me cuesta, dificultad, dificil",
+            "impossible, imposible, can't, cannot, can not, unable, couldn't, hard, difficult, trouble, difficulty, not able, no puedo, no puede, cuesta, me cuesta, dificultad, dificil",
         ),
         (
             Suggests.EMERGENCY,

@@ -73,6 +73,7 @@ covered in sweat, wet with sweat, clammy, clamy, clammy hands, clammy skin, cold
 clammie, perspiring, perspiration, in a lather of sweat, sweat like crazy
 hot and sweaty and weak, sweated through, glowing with sweat
 # head
+{body|hands|hand} (just )dey vibrate, sar {ghoom|chakra} {raha|rahi}( hai), sweat a {run|pour|drip}( off| down)( mi), {wan|wan go} {faint|collapse|black out}
 {bout to|boutta|abt to} {pass out|black out|collapse|keel over}
 feel like {i'm|i am} on a {boat|ship|merry go round|roundabout|trampoline|swing}, {feel|feels|feeling} {fant|faynt|fent|fiant}
 feel(s) like (say |seh ){mi|i|me} {a go|ago|go|wan|wan go|dey go} {drop|fall|faint|collapse|fall down}
@@ -111,7 +112,7 @@ clumsy, so clumsy, swooning, swoony
 hungry and {shaky|shakey|weak|sweaty|dizzy|trembling|faint|shaking|lightheaded}, weak and hungry
 weak as {water|a kitten|a baby|a lamb}, weak from hunger, weak with hunger, shaky and hungry
 starving and {shaky|weak|shaking|sweaty|dizzy}, ravenous and {shaky|weak|shaking}, hunger shakes
-{i|we|he|she|body|hand|hands|leg|legs|my body|my hand|my hands} {dey|de|don dey} {shake|sweat|tremble|shiver}( and {shake|sweat|tremble})( well well| well)
+{i|we|he|she|body|hand|hands|leg|legs|my body|my hand|my hands} {dey|de|don dey|just dey|still dey} {shake|sweat|tremble|shiver}( and {shake|sweat|tremble})( well well| well)
 hangry and shaky, hunger is making me shake, hunger dey shake me, faint with hunger
 faint from hunger, sudden hunger, hunger pangs and shaky, empty and shaky
 # the word itself
@@ -428,7 +429,7 @@ breathlessness, out of breath {at rest|sitting|lying down|doing nothing|just sit
 gasping, {gasping|gasps|fighting|struggling} for {air|breath}, suffocating, starved of air, air hunger
 breathing (is |has gone |getting |is getting |very |so ){hard|hard for me|difficult|a struggle
   trouble|problem(s)|difficulties|laboured|labored|funny|shallow|strange|bad|badly}
-winded sitting down, wheezing badly, breath dey {cut|seize} me, chest dey hold me, asthma attack
+winded sitting down, wheezing badly, {doesn't|won't} answer me and is {sweating|sweaty|shaking|clammy|pale}, {wheezing|wheezy} {bad|real bad|so bad|hard|heavily}, {jaw|arm|left arm} pain and {sweating|sweaty|nausea|breathless|clammy}, {he|she|mum|mom|dad|and} {won't|doesn't|will not} stay awake, keeps falling asleep and, breath dey {cut|seize} me, chest dey hold me, asthma attack
 # breath that smells
 breath {smells|smell|smelling|smelled|smelt|stinks|tastes} (of |like |a bit like |kind of like |
   so ){$fruit}
@@ -495,6 +496,7 @@ better off dead, {kill|hurt|harm} myself, harming myself, no point (in ){living|
 
 #: Spanish, in the same three levels.
 _LOW_SPANISH: Final = """
+siento (muy |bien |medio ){baja|bajo} {el|la|mi} {azucar|glucosa}, {estoy|ando|me siento} hipo
 suda {mucho|frio|demasiado|a mares|bastante}, se marea, se mareo
 sude y sude, tiemble y tiemble, temblando y temblando
 temblorina, {el|un|con} tembleque, temblequeo, temblequera, mareito, mareillo, mareadita, mareadito, mareadisima, mareadisimo, flojisima, flojisimo
@@ -724,7 +726,7 @@ cetoacidosis, cetoacidosis diabetica, ni el agua me {queda|aguanta|cae}
   al 112|a emergencias|a urgencias}
 necesito {una ambulancia|ambulancia}, manden {ambulancia|ayuda|una ambulancia}, es una emergencia
 no me sale {la voz|el habla}, no me salen palabras, me muero, me estoy muriendo, se muere, se esta muriendo, sobredosis, quiero morir, quiero morirme
-matarme, suicidarme, quitarme la vida, {no quiero|ya no quiero} {vivir|seguir viviendo|estar aqui}
+matarme, me quiero matar, ganas de {morir|morirme|matarme}, no (se )le entiend{o|e} {lo que habla|lo que dice|cuando habla}, suicidarme, quitarme la vida, {no quiero|ya no quiero} {vivir|seguir viviendo|estar aqui}
 {no tengo|sin} {ganas de vivir|razones para vivir|razon para vivir}, no vale la pena vivir, no le veo (el |ningun ){sentido|caso} a {vivir|la vida|seguir}
 {quisiera|quiero|prefiero} estar {muerto|muerta}, mejor {muerto|muerta}, quiero acabar con todo
 dormir y no despertar, {pensando en|pienso en|ganas de} acabar con {esto|todo}, pastillas a proposito, hacerme dano, acabar con mi vida, cortarme las venas, {estarian|estaran} mejor sin mi
@@ -784,7 +786,12 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     {feel|feeling} low on {money|cash|energy drinks|strips|stock}
     {running|run|am|i'm|getting|we are} low on
     low on {strips|milk|food|sugar at home|cash|petrol|gas}, fainter
-    faint {line|hope|smell|music|idea|noise|signal|text}, dizzy {kids|height|heights|blonde}
+    shaky {handwriting|hand writing|camera}, shaken not stirred, {faint of heart|faint heart|faint hearted}
+    {shelf|tent|roof|deal|cake|souffle|marquee|gazebo|stall|bridge|ceiling} (has |just |has just ){collapsed}
+    risk of {fainting|fits|seizures|stroke|a stroke|strokes|heart attack|a heart attack|hypos|passing out|collapse}
+    {murio|fallecio|murieron} de (un |una ){infarto|derrame|embolia|derrame cerebral}
+    hubo (un )temblor(es), temblor(es) {en la ciudad|en mexico|en chile|de tierra|de magnitud}
+    (a |the |very |really ){faint} {line|hope|smell|music|idea|noise|signal|text}, dizzy {kids|height|heights|blonde}
     shaky {video|table|internet|ground|connection|signal|start}, shake hands, shaking hands with
     milk shake, protein shake, shaking the {bottle|rug|tree|mat}, shaking my head, sweat shirt
     sweatshirt, sweatpants, sweat pants, sweaters, no sweat, don't sweat it
