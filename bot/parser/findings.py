@@ -13,6 +13,7 @@ from bot.entries import Asked, By, Skip, Strips, Suggests
 from bot.parser import (
     activity,
     advice,
+    eating,
     food,
     helpings,
     meals,
@@ -108,11 +109,12 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
     claim_company(page, language, food_at)
     table.claim_surroundings(page, language, [(dish.start, dish.end) for dish in dishes])
+    eaten = eating.find(page, language, food_at, activity.tokens_of(worked))
     wishes += advice.food_advice(page, language, food_at)
     dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
     all_found = Findings(
         subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes,
-        doings=worked, listed=listed, counts=counts,
+        doings=worked, listed=listed, counts=counts, leads=eaten,
     )  # fmt: skip
     all_found.then = {
         index
@@ -326,5 +328,6 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     all_found.strangers += medicines
     whole = food.of_several_words(page, language, all_found.dishes)
     within = {at for start, end in whole for at in range(start, end)}
-    all_found.leads = meals.leads(page, language, within, busy - dish_at)
+    all_found.leads += meals.leads(page, language, within, busy - dish_at)
     all_found.leads += taken.find(page, all_found.dishes)
+    all_found.leads.sort(key=lambda lead: lead.start)

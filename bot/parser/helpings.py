@@ -12,6 +12,7 @@ from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, no_slips
 from bot.parser.page import Page, Span, pattern
 from bot.parser.pieces import MOST_PIECES, UP_TO, bracketed, counted, range_to
+from bot.parser.vocabulary.eating import HOW_FULL
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,18 +23,11 @@ class _Amounts:
     times: re.Pattern[str]
 
 
-#: What may stand between a number and its unit (`1 deep bowl`, `2 heaped spoons`).
-_HOW = (
-    "(?:deep|heaped|heaping|flat|level|rounded|full|shallow|soup|tea|wooden|serving|generous|good"
-    "|wee|proper|normal|regular|single|dinner|side|saucer|child size|kids)"
-)
-
-
 @cache
 def _amounts(language: str) -> _Amounts:
     units = either(gathered(language, "amounts"))
     number = r"\d+(?:\.\d+)?"
-    units = rf"(?:{_HOW} )?(?:{units}|[a-z]{{3,}}ful(?:l|s|ls)?)"
+    units = rf"(?:{either(HOW_FULL)} )?(?:{units}|[a-z]{{3,}}ful(?:l|s|ls)?)"
     return _Amounts(
         certain=pattern(rf"{number}(?: ?(?:-|to|or|x|/|y|o) {number})?(?: 1 / [2-4]| ½)? {units}"),
         share=pattern(rf"{number} %"),
@@ -78,6 +72,8 @@ _RANGE = 5
 _SIZES = frozenset({"little", "tiny", "wee", "small", "mini", "big", "large", "pequeno", "poco"})
 #: From here on, parts of a cup other than quarters are no amount.
 _HELPINGS = 2
+#: So many and a half of one thing are no amount.
+_MANY = 4
 _WEIGHED = frozenset(
     "g gm gms gr gram grams gramo gramos kg ml mls cl dl l lt litre litres liter liters litro oz "
     "ounce ounces onza onzas lb lbs pound pounds".split()
@@ -101,6 +97,9 @@ def _begun(page: Page, span: Span) -> int:
     if sized or (words[-1] in _SIZES and not (first.isdigit() and int(first) <= MOST_PIECES)):
         return span.start + 1  # `71 little shaky`
     counted = len(words) > 1 and _WEIGHED.isdisjoint(words)
+    single = float(first) >= _MANY and not float(first).is_integer() and words[1][-1:] != "s"
+    if counted and single:
+        return span.start + 1  # `10.5 bottle of water`
     if counted and float(first) >= _HELPINGS and not (float(first) * 4).is_integer():
         return span.start + 1
     return span.start

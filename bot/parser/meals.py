@@ -96,8 +96,9 @@ def _patterns(language: str) -> _Patterns:
     )
 
 
-_PAST = frozenset(
-    "ate had eaten drank finished comi comio tome bebi termine desayune almorce cene snacked lunched dined breakfasted scoffed devoured gobbled downed merende".split()
+#: With one of these the food is eaten; what is `dished up` or `tucked into` is begun.
+PAST = frozenset(
+    "ate had eaten drank finished comi comio tome bebi termine desayune almorce cene snacked lunched brunched dined breakfasted scoffed devoured gobbled downed polished demolished wolfed munched nibbled chomped feasted sipped slurped guzzled gulped necked inhaled consumed ingested enjoyed managed cheated et given gave served merende".split()
 )
 
 
@@ -145,25 +146,13 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
                 end=span.end,
                 name=verbs.get(word),
                 strong=True,
-                past=bool(set(page.words(span.start, span.end)) & _PAST),
+                past=bool(set(page.words(span.start, span.end)) & PAST),
             )
         )
     return sorted(found, key=lambda lead: lead.start)
 
 
-_BREAK = frozenset(". ; ! ? , : > \n".split()) | {
-    "(",
-    ")",
-    "-",
-    "/",
-    "*",
-    "=",
-    "+",
-    "~",
-    "|",
-    "_",
-    "&",
-}
+_BREAK = frozenset(". ; ! ? , : > \n ( ) - / * = + ~ | _ &".split())
 _ARTICLES = frozenset("a an some un una unos unas the half medio media la el".split())
 _LISTED = frozenset(", + & /".split())
 
@@ -213,6 +202,10 @@ def runs(page: Page, amounts: set[int]) -> list[tuple[int, int]]:
     return found
 
 
+def _too_much(page: Page, index: int) -> bool:
+    return page.words(index, index + 2) in (["too", "much"], ["too", "many"])
+
+
 def trimmed(
     page: Page,
     start: int,
@@ -230,7 +223,7 @@ def trimmed(
         following = start + 1 < end
         article = word in _ARTICLES and following
         if (
-            (word in edges and not article and page.tokens[start].word.isalpha())
+            (word in edges and not article and word.isalpha() and not _too_much(page, start))
             or (
                 word in {"a", "an", "the", "some"}
                 and following
@@ -357,7 +350,7 @@ def strange_words(page: Page, language: str) -> bool:
 
 _BEGINNING = frozenset(
     "eating comiendo start started starting began begin beginning empece empiezo empezando eat ate "
-    "almorzando cenando desayunando desayune cene almorce comi bite snacking plate drinking snacked".split()
+    "almorzando cenando desayunando desayune cene almorce comi bite snacking plate drinking snacked tuck tucking munching plating dishing dig digging".split()
 )
 
 

@@ -138,9 +138,7 @@ def _planned(found: Findings, start: int, end: int, first: int) -> bool:
     )
 
 
-_EATS = frozenset(
-    "eats eat ate had has having eating likes loves drinks drank wants come comio".split()
-)
+_EATS = meals.PAST | frozenset("eats eat has having eating likes loves drinks wants come".split())
 
 
 def _others_food(page: Page, found: Findings, piece: meals.Piece) -> bool:
@@ -212,6 +210,8 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
     if any(index for index, word in page.find_words(0, len(page.tokens)) if word == "?"):
         return
     names = [lead for lead in found.leads if lead.is_name]
+    if found.values:
+        names = [lead for lead in names if not _tells_the_hour(page, lead)]
     if meals.strange_words(page, language) or any(token.word in _TO_COME for token in page.tokens):
         names = []
     if names:
@@ -222,10 +222,19 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
         result[-1].over = any(token.word in finished for token in page.tokens)
         return
     leads = [lead for lead in found.leads if not lead.is_name]
+    leads = [lead for lead in leads if _HOW.isdisjoint(page.words(lead.end, lead.end + 2))]
     if leads and meals.begins(page, leads[0]) and not meals.strange_words(page, language):
         result.append(Plate(start=leads[0].start, name=leads[0].name, past=leads[0].past))
 
 
+def _tells_the_hour(page: Page, lead: Lead) -> bool:
+    """`at lunchtime i was 171`."""
+    words = page.words(lead.start, lead.end)
+    return words[0] == "at" and words[-1].endswith("time")
+
+
+#: Behind a verb they tell of eating, not of a meal (`it's 164 but i ate late`).
+_HOW = frozenset("late early out less badly well loads lots everything".split())
 #: With one of these no meal is begun (`nothing to eat yet 118`).
 _NOT_EATEN = frozenset(
     "no not nothing didnt dont havent hasnt never skipped skipping missed without nada".split()
@@ -239,13 +248,25 @@ def _told_of(page: Page, plate: Plate) -> bool:
     return page.words(first - 1, first) in (["was"], ["fue"], ["era"]) if first else False
 
 
+def _led_from(page: Page, found: Findings, plate: Plate) -> int:
+    """Where the words begin that lead to a plate (`2h after tucking into rice`)."""
+    first = plate.spans[0][0]
+    while first and page.words(first - 1, first)[0] in _TELLING:
+        first -= 1
+    return next((lead.start for lead in found.leads if lead.end == first), first)
+
+
+_TELLING = frozenset("which was is that it the my of".split())
+
+
 def _tense(page: Page, found: Findings, plate: Plate) -> None:
     """Whether the meal is named only as what is over."""
     after = [cue for cue in found.cues if cue.moment is Moment.AFTER_MEAL]
     if not after or not plate.spans:
         return
-    direct = any(cue.open and 0 <= plate.spans[0][0] - cue.end <= 1 for cue in after)
-    named = [cue for cue in after if cue.meal and 0 <= plate.spans[0][0] - cue.end <= 1]
+    first = _led_from(page, found, plate)
+    direct = any(cue.open and 0 <= first - cue.end <= 1 for cue in after)
+    named = [cue for cue in after if cue.meal and 0 <= first - cue.end <= 1]
     if named and not plate.led:  # `171 after dinner, chapati and beans`
         direct, plate.name = True, plate.name or named[0].meal
     before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)

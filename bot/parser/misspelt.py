@@ -12,6 +12,7 @@ from bot.parser.lexicon import Lexicon
 from bot.parser.page import Token
 from bot.parser.spelling import SHORTEST, Spelling
 from bot.parser.vocabulary import Block
+from bot.parser.vocabulary.eating import EATING_VERBS, HOW_FULL
 from bot.parser.vocabulary.real_words import REAL_WORDS
 from bot.parser.vocabulary.real_words_spanish import REAL_WORDS_SPANISH
 from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
@@ -142,6 +143,7 @@ def _not_mended() -> frozenset[str]:
 def _of_halves() -> frozenset[str]:
     """Words of signs said in two halves, of what only sounds like a sign, and of where one is."""
     said = [*BETWEEN, *PLACES, *DOING, *KEPT, *OUTAGES, *NOT_SYMPTOMS, *WORK, *FIELD, *TOIL]
+    said += EATING_VERBS + HOW_FULL
     for _, *halves in PAIRS + IDIOM_PAIRS:
         said += [phrase for half in halves for phrase in half]
     return frozenset(word for phrase in said for word in spelled(phrase))

@@ -28,10 +28,14 @@ class Whose(Enum):
     OTHER = auto()
 
 
+#: `a kids portion of fries` is one's own.
+_OF_A_CHILD = "(?:portions?|meals?|menu|sized?|helpings?|servings?|plates?)"
+
+
 @cache
 def _pattern(language: str) -> re.Pattern[str]:
     return pattern(
-        f"(?P<other>{either(gathered(language, 'others'))})|(?P<own>{either(gathered(language, 'mine'))})"
+        f"(?P<other>{either(gathered(language, 'others'))})(?! {_OF_A_CHILD} )|(?P<own>{either(gathered(language, 'mine'))})"
     )
 
 

@@ -570,7 +570,7 @@ NOT_ACTIVITY_PHRASES_SPANISH: Final[tuple[str, ...]] = phrases(
     no camine, no pude caminar, no puedo caminar, no hice ejercicio, no corri, no baile
     no fui al gym, sin caminar, sin ejercicio, paso siguiente, proximo paso, siguiente paso
     que paso, paso a paso, futbol en la tele, partido en la tele, vi el partido, ver el partido
-    viendo el partido, partido politico, de camino a casa en, a pie de, lave las manos
+    viendo el partido, partido politico, de camino a casa en, a pie de, {of|had|ate|have|having|eating|made|just|in} a pie, lave las manos
     me lave las manos, lavarme las manos, manos lavadas, en el camino, me quede sin
     corri peligro, se corrio, baile de san vito
     """

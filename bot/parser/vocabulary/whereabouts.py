@@ -53,6 +53,7 @@ KEPT: Final = phrases(
     """
     busy, bsy, very busy, really busy, {kinda|kind of|sort of|a bit|bit|too|so|super|rather|quite} busy, swamped, slammed, {tied|caught|held} up, up to my {eyes|neck|ears}( in it)
     flat out, run off my feet, rushed off my feet, rushing, in a rush, in a hurry, occupied, engaged, my hands are full, hands full, snowed under, up the walls
+    out for {a meal|food|tea|coffee|drinks|breakfast|brunch|lunch|dinner|supper}
     out, out {shopping|with friends|and about|of town|of the house|right now}, away, away from home, not home, not at home, abroad, offline, outdoors, outside
     having {a|his|her|my} {nap|lie down|sleep|rest|bath|shower}, asleep, in bed, {already|still|fast|sound} asleep, half asleep, {too|so|very|dead} {tired|sleepy|knackered|shattered|exhausted|lazy|late|cold}, knackered, shattered, exhausted, wiped out
     {gone|went|off|already gone|already went} to {bed|sleep}, {got|been|was} {distracted|sidetracked|held up|caught up|called away}, {got|been|was|am} called {in|into work|to work|away}, (the |my ){boss|manager|teacher} (is ){watching|here|around}, baby (is )asleep( on me), covered in {paint|mud|flour|grease|oil|soil|dough}, distracted, sidetracked, lost track, {too|bit|so|very} {embarrassed|shy}, embarrassed, not alone, no privacy
