@@ -79,6 +79,7 @@ class Findings:
 
 
 _CODE = frozenset("{ } [ ] < \\ | _ ` ^ #!".split())
+_THEN = frozenset({"then", ">", "luego", "to"})
 _BREAKS = frozenset(", . ; ! ? > ( ) then luego".split())
 
 
@@ -116,11 +117,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
         subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes,
         doings=worked, listed=listed, counts=counts, leads=eaten,
     )  # fmt: skip
-    all_found.then = {
-        index
-        for index, token in enumerate(page.tokens)
-        if token.word in {"then", ">", "luego", "to"}
-    }
+    all_found.then = {at for at, token in enumerate(page.tokens) if token.word in _THEN}
     all_found.still = symptoms.still(page)
     all_found.long_ago = times.long_ago(page, language)
     for start, end in all_found.long_ago if feelings else ():
