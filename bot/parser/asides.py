@@ -13,7 +13,7 @@ from bot.parser.phrases import spelled
 _BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())  # noqa: SIM905 - read best as one string
 
 #: Only the last word of a message, behind another word: `coke x` is signed, `tacos x 2` counted.
-_KISSES = frozenset({"x", "xx", "xxx", "xo", "xoxo"})
+_KISSES = frozenset({"ta", "x", "xx", "xxx", "xo", "xoxo"})
 
 #: Only beside a number: alone, or in `no thanks`, they say something.
 _THANKS = tuple(

@@ -77,7 +77,7 @@ def _patterns(language: str) -> _Patterns:
             rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"
         ),
         cued=re.compile(
-            rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so) (?:, )?)*(?:{cue}|no ,|{_WRONG}) {small}(?P<new>{_N}){_UNIT}{tail}"
+            rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so|no(?= (?:, )?(?:i|we) )|nope|nah|wait) (?:, )?)*(?:{cue}|no ,|{_WRONG}) {small}(?P<new>{_N}){_UNIT}{tail}"
         ),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
         starred=re.compile(rf"(?:{cue} )?(?:[:,] )?\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),

@@ -125,7 +125,7 @@ ENGLISH = Lexicon(
                 "flashing", "blinking", "came up", "came up with", "comes up", "popped up"),
     high=("hi", "high"),
     low=("lo", "low"),
-    before=("before", "fore", "pre", "prior to", "b4", "bfr", "bef", "befor", "bfore", "b/4",
+    before=("before", "fore", "pre", "prior to", "b4", "bfr", "bef", "befor", "bfore", "bfor", "bifor", "bifore", "befour", "b/4",
             "preprandial", "pre prandial", "premeal", "just before", "right before", "ahead of"),
     after=("after", "post", "aftr", "afer", "afta", "aft", "following", "postprandial",
            "post prandial", "postmeal", "post meal", "pp", "ppbs", "ppbg", "pplbs", "ppg", "ppgl", "ppfs",
@@ -518,6 +518,6 @@ ENGLISH = Lexicon(
             "hahaha", "yeah nah", "nah yeah", "oh lord", "oh dear", "oh boy", "oh man", "oh god", "grand so",
             "innit", "so it is", "bruh", "ffs", "wah", "walahi", "chale", "hayi", "my god", "good lord",
             "hmm", "hm", "hon", "po", "lah", "leh", "lor", "man", "bro", "bruv", "boss", "bugger", "bugger it", "khalas", "yalla", "habibi", "habibti", "abeg", "jare", "e hoa", "joke lang", "hai na", "lets see", "let me see", "well lets see", "sorry o", "wey", "dale", "my dear", "darling", "sweetie", "dear",
-            "ay", "sir", "ma'am", "madam", "doc", "boss", "sis", "pal", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh", "ta", "argh", "aargh", "agh", "augh", "doh", "dang", "darn", "drat"),
+            "ay", "sir", "ma'am", "madam", "doc", "boss", "sis", "pal", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh", "ugh", "ughh", "och", "janab", "sahib", "maja", "mi dear", "sweet as", "argh", "aargh", "agh", "augh", "doh", "dang", "darn", "drat"),
     negation=("no", "not", "none", "never", "without", "isnt", "wasnt"),
 )  # fmt: skip

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 
 from bot.entries import Ask, By, Moment, Reading
-from bot.parser import meals, moments_given, timing
+from bot.parser import meals, moments, moments_given, timing
 from bot.parser.activities_told import Told, perhaps_minutes
 from bot.parser.context import Context
 from bot.parser.findings import SMALL, Findings
@@ -85,12 +85,12 @@ def told(
         result.ask = result.ask or Ask.VALUE
         result.numbers += tuple(value.number for value in lengths)
         return result
-    moments = moments_given.given_to(page, context, found, values, given, plates, activities)
-    if moments is None:
+    taken_for = moments_given.given_to(page, context, found, values, given, plates, activities)
+    if taken_for is None:
         numbers = tuple(value.number for value in values)
         return Readings(ask=Ask.VALUE, numbers=numbers)
     lone = values[0]
-    if moments == [Moment.UNSTATED] and not (plates or activities.done or given):
+    if taken_for == [Moment.UNSTATED] and not (plates or activities.done or given):
         if _unexplained(page, context, found, lone):
             return Readings(ask=Ask.MEANING)
     if len(values) == 1 and not found.cues:
@@ -99,17 +99,17 @@ def told(
     whens = [given.get(value.start) for value in values]
     days = timing.days_apart(whens)
     if days and not found.cues:
-        moments = [Moment.UNSTATED for _ in values]
+        taken_for = [Moment.UNSTATED for _ in values]
     result = Readings()
     asks = []
     times_taken = timing.in_order(
         [
             _taken(given.get(value.start), context.at, moment, last=days or value is values[-1])
-            for value, moment in zip(values, moments, strict=True)
+            for value, moment in zip(values, taken_for, strict=True)
         ],
         whens,
     )
-    for index, (value, moment) in enumerate(zip(values, moments, strict=True)):
+    for index, (value, moment) in enumerate(zip(values, taken_for, strict=True)):
         taken = times_taken[index]
         judged = value.judged(context.unit)
         if isinstance(judged, Ask):
@@ -153,7 +153,7 @@ def _unexplained(page: Page, context: Context, found: Findings, value: Value) ->
         if found.clauses[index] == clause
         and page.tokens[index].word.isalpha()
         and index not in explained
-        and _may_be_counted(page, index, value)
+        and _may_be_counted(page, index, value, context.language)
     ]
     named = context.by is By.HELPER and len(strange) == 1  # whom the helper looks after
     return bool(strange) and not named
@@ -163,11 +163,14 @@ def _unexplained(page: Page, context: Context, found: Findings, value: Value) ->
 _CALLED = (["the"], ["el"], ["la"])
 
 
-def _may_be_counted(page: Page, index: int, value: Value) -> bool:
+def _may_be_counted(page: Page, index: int, value: Value, language: str) -> bool:
     """Whether a word may tell what a value numbers (`raffle 142`) or counts (`142 frobbles`); what
     else stands behind it is said of it (`142, terrible`)."""
     if index < value.start or page.words(value.start - 1, value.start) in _CALLED:
         return True
+    ahead = page.words(index + 1, index + 2)
+    if index == value.end and ahead and ahead[0] in moments.meal_names(language):
+        return True  # `133 bephore dinner`: which side of it?
     word = page.tokens[index].word
     return index <= value.end + 1 and not value.decimal and word.endswith("s")
 
