@@ -84,9 +84,12 @@ _PASSED = frozenset(
     "la el los las de del sign signs getting got like nada algo mas tan muy today hoy now "
     "ya ahora either single that even as such have has it he she his her to be much "
     "severe bad sudden "
-    "sensation sweat sweats shake shakes problems trouble issues new other symptoms episodes "
+    "sensation problems trouble issues new other symptoms episodes "
     "again con it this con".split()
 )
+#: Signs that are none alone carry a denial on where they are joined: `no more sweat or tremble`.
+_MILDER = frozenset("sweat sweats shake shakes".split())
+_JOINING = frozenset("or nor and ni o y".split())
 _EMPHATIC = frozenset("this so such tan that as more".split())
 
 
@@ -99,7 +102,12 @@ def _reaches(words: list[str], at: int, end: int, start: int, told: set[int]) ->
         words[end : start + 1]
     ):
         return False  # `never felt this dizzy`
-    return all(words[index] in _PASSED or index in told for index in range(end, start))
+    return all(
+        words[index] in _PASSED
+        or index in told
+        or (words[index] in _MILDER and words[index + 1] in _JOINING)
+        for index in range(end, start)
+    )
 
 
 def _double(words: list[str], start: int, end: int) -> bool:

@@ -20,8 +20,8 @@ _IF = re.compile(
     r"|how (?:will|would|do|can|does) (?:i|you|one|we) (?:know|tell|recogni[sz]e|spot)"
     r"|(?:can|could|does|do|will|would|might) [a-z]+(?: [a-z]+)? (?:make|give) (?:you|u|people)"
     r"|(?:can|could|does|do|will|would|might) (?:it|this|that|they|metformin|low sugar|high sugar|exercise|fasting|skipping meals|the [a-z]+) (?:make|cause|give)"
-    r"|(?:should|can|could|shall|may|must|do) (?:i|we) (?:still )?(?:skip|miss|stop|hold|take|inject|cut|halve|reduce|lower|double|increase)(?: [a-z]+){1,4} if"
-    r"|(?:debo|puedo|tengo que) (?:saltarme|dejar|suspender|tomar|tomarme|ponerme|inyectarme|bajar|subir)(?: [a-z]+){1,4} si"
+    r"|(?:should|can|could|shall|may|must|do) (?:i|we) (?:still )?(?:skip|miss|stop|hold|take|inject|cut|halve|reduce|lower|double|increase) (?!(?:the |some |my |more |a )?(?:sugar|glucose|juice|carbs|food|something|sweets|candy|honey|coke))[a-z]+(?: [a-z]+){0,3} if"
+    r"|(?:debo|puedo|tengo que) (?:saltarme|dejar|suspender|tomar|tomarme|ponerme|inyectarme|bajar|subir) (?!azucar|jugo|miel|algo|dulce|comida)[a-z]+(?: [a-z]+){0,3} si"
 )
 #: What is asked by somebody who may well feel it now.
 _WHAT_TO_DO = re.compile(
