@@ -27,6 +27,7 @@ _BETWEEN = 4
 _SMALL = frozenset(
     ": - the my some of this that a an another about only just big small large half whole".split()
 )
+_ASKED = frozenset("should can could shall may must would do does if when".split())
 _DENIED = frozenset("not no didnt dont never havent wont without cant".split())
 
 
@@ -36,7 +37,8 @@ def find(page: Page, language: str, food_at: set[int], worked: set[int]) -> list
         return []
     found = []
     for span in list(page.find(_eating())):
-        if _DENIED.intersection(page.words(max(span.start - 1, 0), span.start)):
+        before = page.words(max(span.start - 2, 0), span.start)
+        if _DENIED.intersection(before[-1:]) or _ASKED.intersection(before):
             continue
         if food_at.intersection(range(span.start, span.end)) or not _food_follows(
             page, span.end, language, food_at
