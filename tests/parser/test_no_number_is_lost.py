@@ -36,7 +36,8 @@ ELSEWHERE = frozenset("casa he she papa mama are little night flight over house"
 #: Among other words these begin a question, deny, or say what the number measures.
 AMONG_OTHERS = frozenset(
     "hour hours hora horas minute minutes minuto minutos sec veces half weight error people dia k "
-    "shot total cuesta yo is what not no".split()
+    "shot total cuesta yo is what not no "
+    "week weeks day days month months year years night nights times semana semanas mes ano".split()
 )
 
 
