@@ -38,6 +38,12 @@ def spelled(phrase: str) -> tuple[str, ...]:
     return tuple(_WORDS.setdefault(word, word) for word in words)
 
 
+def forget_words() -> None:
+    """Let go of the table by which lists share their words, once all lists are made: the words
+    stay with the lists, a later list has its own."""
+    _WORDS.clear()
+
+
 class _Only(Generic[Meaning]):
     """A word and where it leads: nearly half of the nodes have one way on, and a dictionary of one
     entry is four times as large."""
@@ -65,13 +71,17 @@ class _Only(Generic[Meaning]):
         return ((self._word, self._node),)
 
 
+#: What follows the last word of a phrase, the same for all: a node never changes what it was given.
+_NOTHING: dict[str, Any] = {}
+
+
 class Node(Generic[Meaning]):
     """What may follow some words, and what those words mean if they are a phrase themselves."""
 
     __slots__ = ("below", "meaning")
 
     def __init__(self, below: dict[str, "Node[Meaning]"], meaning: tuple[Meaning] | None) -> None:
-        self.below: dict[str, Node[Meaning]] | _Only[Meaning] = below
+        self.below: dict[str, Node[Meaning]] | _Only[Meaning] = below or _NOTHING
         if len(below) == 1:
             self.below = _Only(*next(iter(below.items())))
         self.meaning = meaning

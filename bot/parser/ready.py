@@ -10,6 +10,7 @@ from typing import Final
 
 from bot.entries import Asked, By
 from bot.parser.food import kinds_of
+from bot.parser.graph import forget_words
 from bot.parser.languages import LEXICA
 from bot.parser.reader import read
 from bot.units import Unit
@@ -35,3 +36,4 @@ def make_ready() -> None:
     for language, text, asked, by in product(LEXICA, _MESSAGES, (None, Asked.BEFORE_MEAL), By):
         read(text, at=at, unit=Unit.MG_DL, language=language, asked=asked, by=by)
         kinds_of(text, language)
+    forget_words()
