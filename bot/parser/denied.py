@@ -114,17 +114,8 @@ def _double(words: list[str], start: int, end: int) -> bool:
     """`not only dizzy`, `no doubt`, `can't stop shaking`: no denial."""
     after = words[end] if end < len(words) else ""
     before = words[start - 1] if start else ""
-    return (
-        after in {"only", "just", "doubt", "solo", "idea", "sure", "feeling"} and after != "feeling"
-    ) or before in {
-        "cant",
-        "cannot",
-        "wont",
-        "hasnt",
-        "havent",
-        "not",
-        "doesnt",
-        "never",
-        "didnt",
-        "dont",
-    }
+    return after in _NO_DENIAL or before in _DENIED_ITSELF
+
+
+_NO_DENIAL = frozenset("only just doubt solo idea sure".split())
+_DENIED_ITSELF = frozenset("cant cannot wont hasnt havent not doesnt never didnt dont".split())

@@ -55,7 +55,6 @@ NUMERALS = Numerals(
         ("and", "a", "half"): ".5",
         ("and", "half"): ".5",
         ("and", "a", "quarter"): ".25",
-        ("and", "three", "quarters"): ".75",
         ("and", "3", "quarters"): ".75",
     },
 )
@@ -518,6 +517,6 @@ ENGLISH = Lexicon(
             "hahaha", "yeah nah", "nah yeah", "oh lord", "oh dear", "oh boy", "oh man", "oh god", "grand so",
             "innit", "so it is", "bruh", "ffs", "wah", "walahi", "chale", "hayi", "my god", "good lord",
             "hmm", "hm", "hon", "po", "lah", "leh", "lor", "man", "bro", "bruv", "boss", "bugger", "bugger it", "khalas", "yalla", "habibi", "habibti", "abeg", "jare", "e hoa", "joke lang", "hai na", "lets see", "let me see", "well lets see", "sorry o", "wey", "dale", "my dear", "darling", "sweetie", "dear",
-            "ay", "sir", "ma'am", "madam", "doc", "boss", "sis", "pal", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh", "ugh", "ughh", "och", "janab", "sahib", "maja", "mi dear", "sweet as", "argh", "aargh", "agh", "augh", "doh", "dang", "darn", "drat"),
+            "ay", "sir", "ma'am", "madam", "doc", "sis", "pal", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh", "ugh", "ughh", "och", "janab", "sahib", "maja", "mi dear", "sweet as", "argh", "aargh", "agh", "augh", "doh", "dang", "darn", "drat"),
     negation=("no", "not", "none", "never", "without", "isnt", "wasnt"),
 )  # fmt: skip

@@ -104,8 +104,8 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     if not feelings:  # `she passed out, what do I do`
         wishes += requests.in_clauses(page, language)
     worked = work.found(page, language)
-    counts = work.counts(page, language)
     listed = activity.find(page, language)
+    counts = work.counts(page, listed)
     dishes = food.find(page, language, frozenset(activity.tokens_of(worked + listed)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
     claim_company(page, language, food_at)

@@ -5,14 +5,15 @@
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
 
 from bot.parser.page import Token
 from bot.units import Unit, plausible
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Numerals:
-    """How a language says numbers; `tens` join a unit with `joined` (`cuarenta y dos`)."""
+    """How a language says numbers, one of a kind; `tens` join a unit with `joined` (`cuarenta y dos`)."""
 
     units: Mapping[str, int]
     teens: Mapping[str, int]
@@ -143,14 +144,18 @@ def _mended(match: re.Match[str], plain: str) -> list[Token]:
     ]
 
 
+@cache
+def _begin(say: Numerals, *, home: bool) -> frozenset[str]:
+    """The words that begin a number, in the participant's own language or in another."""
+    return say.words if home else say.words - say.at_home
+
+
 def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
     """Replace numbers in words by one token of digits each (`one hundred and forty two`)."""
     result: list[Token] = []
     index = 0
     points = frozenset().union(*(say.point for say in numerals))
-    begun_by = [
-        (say, say.words if say is numerals[0] else say.words - say.at_home) for say in numerals
-    ]
+    begun_by = [(say, _begin(say, home=say is numerals[0])) for say in numerals]
     while index < len(tokens):
         if index + 2 < len(tokens) and tokens[index + 1].word in points:
             whole, tenth = tokens[index].word, tokens[index + 2].word

@@ -97,8 +97,7 @@ class Page:
             self.claim(start, end)
         yield
         for start, end in taken:
-            self._taken[start:end] = bytes(end - start)
-            self._line = None
+            self.release(start, end)
 
     def said(self) -> str:
         """All words, without the marks behind them."""

@@ -211,8 +211,7 @@ def _numbered(page: Page) -> bool:
 
 def _scale(page: Page, span: Span) -> Value:
     page.claim(span.start, span.end)
-    said = span.match.groupdict()
-    shown = said["scale"] or said.get("scale2") or said.get("scale3")
+    shown = span[span.match.lastgroup or ""]
     return Value(
         start=span.end - 1,
         end=span.end,

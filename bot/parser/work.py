@@ -13,7 +13,7 @@ from dataclasses import replace
 from functools import cache
 from itertools import islice
 
-from bot.parser.activity import Doing, Measure, find, measures, whole_days
+from bot.parser.activity import Doing, Measure, measures, whole_days
 from bot.parser.languages import gathered
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import spelled
@@ -30,6 +30,7 @@ _PARTICLES = frozenset("up out off down".split())
 _PLACED = frozenset("in into on at".split())
 #: Up to this many words between the work and its length (`sold fish at the big market`).
 WORKED_ON = 7
+_JOINT = frozenset(", of for in de por en".split())
 _LATER = frozenset("ago after later back before earlier since post following".split())
 _STOPS = frozenset(", . ; ! ? ( ) > : then and after before".split())
 
@@ -63,15 +64,7 @@ def _with_lengths(page: Page, lengths: list[Measure]) -> Iterator[Doing]:
         first = bisect_left(places, measure.start - WORKED_ON - 1)
         before = next((at for at in places[first:place] if _on_things(page, at, measure)), None)
         if before is not None:
-            joint = page.tokens[measure.start - 1].word in {
-                ",",
-                "of",
-                "for",
-                "in",
-                "de",
-                "por",
-                "en",
-            }
+            joint = page.tokens[measure.start - 1].word in _JOINT
             yield Doing(start=before, end=measure.start - joint)
         elif place < len(places) and places[place] - measure.end <= 1 and measure.minutes:
             start = places[place]
@@ -268,17 +261,16 @@ _COUNT = pattern(
 )
 
 
-def counts(page: Page, language: str) -> list[tuple[int, int]]:
-    """How often an activity was done, right behind it or before it (`heel raises 3x10`, `3 sets of
-    10 squats`)."""
+def counts(page: Page, listed: list[Doing]) -> list[tuple[int, int]]:
+    """How often one of the activities was done, right behind it or before it (`heel raises 3x10`,
+    `3 sets of 10 squats`)."""
     if not any(token.word[0].isdigit() for token in page.tokens):
         return []
     spans = [(span.start, span.end) for span in page.find(_COUNT)]
-    doings = find(page, language) if spans else []
     return [
         (start, end)
         for start, end in spans
-        if any(end == doing.start or _goes_on(page, doing.end, start) for doing in doings)
+        if any(end == doing.start or _goes_on(page, doing.end, start) for doing in listed)
     ]
 
 
