@@ -108,6 +108,7 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
     """Claim questions about food."""
     patterns = _patterns(language)
     found = []
+    openings = page.find(patterns.opens)
     for start, end, question in sentences(page):
         said = " ".join(word for word in page.words(start, end) if word not in {",", "¿", "¡"})
         asks = patterns.whole.fullmatch(said) or (
@@ -121,7 +122,7 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
             continue
         opening = [
             span.start
-            for span in page.find(patterns.opens)
+            for span in openings
             if start <= span.start < end and may_open(page, span.start, start)
         ]
         if not opening:

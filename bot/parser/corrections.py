@@ -10,7 +10,7 @@ from datetime import datetime
 from functools import cache
 
 from bot.entries import Ask, Correction, Moment, Removal
-from bot.parser import activity, moments, removals, times
+from bot.parser import activity, food, moments, removals, times
 from bot.parser.food import kinds_of
 from bot.parser.instants import When, resolved
 from bot.parser.languages import gathered
@@ -121,7 +121,7 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
         part = _part(page, 0, end)
         if removals.takes_back(part, language):
             return end + 1, Mend(entry=Removal())
-        mend = find(part, language, at, own, set())
+        mend = find(part, language, at, own)
         if mend is not None and isinstance(mend.entry, Correction) and mend.entry.replaces:
             return end + 1, mend
         if end > removals.LONGEST:
@@ -143,6 +143,8 @@ def closes(page: Page, language: str) -> int | None:
 _ENDS = frozenset(", . ; ! and but y pero".split())
 
 
+#: No correction has more tokens.
+_LONGEST = 80
 #: `can i eat durian or not` mends nothing.
 _QUESTION = re.compile(r"(?:can|could|may|should|shall|am|is|are|do|does|puedo|debo|podria) ")
 _SORRY_BEHIND = re.compile(r" [.,;!] (?:my mistake|my bad|sorry|oops|typo|perdon|mi error)$")
@@ -152,11 +154,11 @@ _ERROR_CODE = re.compile(
 )
 
 
-def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) -> Mend | None:
+def find(page: Page, language: str, at: datetime, own: Unit) -> Mend | None:
     """A message that is nothing but a correction or a removal."""
     patterns = _patterns(language)
     words = page.said()
-    if _ERROR_CODE.fullmatch(words):
+    if len(page.tokens) > _LONGEST or _ERROR_CODE.fullmatch(words):
         return None
     for sought in (
         patterns.swapped,
@@ -186,9 +188,9 @@ def find(page: Page, language: str, at: datetime, own: Unit, foods: set[int]) ->
         return None  # `is honey ok instead of sugar?`
     for sought in (patterns.said_but, patterns.not_food, patterns.food_not):
         if (match := sought.fullmatch(told)) and not _left_out(told, match, language):
-            return _food(page, match, language, foods)
+            return _food(page, match, language)
     if match := patterns.meant.fullmatch(words):
-        return _meant_food(page, match, language, foods)
+        return _meant_food(page, match, language)
     return None
 
 
@@ -204,7 +206,7 @@ def _left_out(words: str, match: re.Match[str], language: str) -> bool:
 _PUT_IN = frozenset("azucar sal leche crema mantequilla hielo miel salsa mayonesa sugar".split())
 
 
-def _meant_food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> Mend | None:
+def _meant_food(page: Page, match: re.Match[str], language: str) -> Mend | None:
     """`I meant bread`: nothing but food behind it."""
     start = _index(page, match.start("new"))
     first = (
@@ -212,6 +214,7 @@ def _meant_food(page: Page, match: re.Match[str], language: str, foods: set[int]
     )
     joined = {"and", "with", "y", "con", "of", "de"}
     words = range(first, _index(page, match.end("new") + 1))
+    foods = _foods(page, language)
     if not all(i in foods or page.tokens[i].word in joined for i in words) or first not in foods:
         return None
     text = page.text(start, words.stop)
@@ -230,6 +233,12 @@ def _mended(match: re.Match[str], own: Unit) -> Mend:
     return Mend(
         entry=Correction(value=value.number, unit=judged, replaces=float(old) if old else None)
     )
+
+
+def _foods(page: Page, language: str) -> set[int]:
+    """The tokens that name food."""
+    dishes = food.find(page.afresh(), language)
+    return {index for dish in dishes for index in range(dish.start, dish.end)}
 
 
 def _index(page: Page, place: int) -> int:
@@ -285,11 +294,11 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
 _LEADING = frozenset("it was had i ate the its un era fue meant is".split())
 
 
-def _food(page: Page, match: re.Match[str], language: str, foods: set[int]) -> Mend | None:
+def _food(page: Page, match: re.Match[str], language: str) -> Mend | None:
     old_at = _index(page, match.start("old"))
     new_at, new_end = _index(page, match.start("new")), _index(page, match.end("new") + 1)
     old = range(old_at, _index(page, match.end("old") + 1))
-    if not (set(old) & foods or set(range(new_at, new_end)) & foods):
+    if _foods(page, language).isdisjoint({*old, *range(new_at, new_end)}):
         return None
     while new_at < new_end and page.tokens[new_at].word in _LEADING:
         new_at += 1

@@ -57,12 +57,16 @@ def amounts(
             if busy.isdisjoint(range(span.start, span.end)):  # `142 square dancing`
                 found.update(range(_begun(page, span), span.end))
     starts = {dish.start: dish for dish in dishes}
+    decimals = any(
+        "." in token.word and token.word.replace(".", "").isdigit() and page.free(at)
+        for at, token in enumerate(page.tokens)
+    )
     for index, token in enumerate(page.tokens):
         if bracketed(page, index, starts):
             found.add(index)
         if index in found or not page.free(index) or not token.word[0].isdigit():
             continue
-        if counted(page, index, starts, own_small, language, answer=answer):
+        if counted(page, index, starts, own_small, language, answer=answer, decimals=decimals):
             found.update(range_to(page, index))
     return found
 

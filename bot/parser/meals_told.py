@@ -98,16 +98,19 @@ def _any_start(page: Page, lead: Lead) -> bool:
     return _STARTS.issuperset(page.words(lead.start, lead.end))
 
 
+_MARKS = frozenset(":,-=.(")
+
+
 def _lead_before(page: Page, found: Findings, start: int, used: set[int]) -> Lead | None:
     """The lead-in right before a run; marks, values and times may lie between."""
+    nearest = start
+    while nearest and (not page.free(nearest - 1) or page.tokens[nearest - 1].word in _MARKS):
+        nearest -= 1
     best = None
     for lead in found.leads:
-        if lead.end <= start and lead.strong and lead.start not in used:
-            between = range(lead.end, start)
-            words = [page.tokens[index].word for index in between if page.free(index)]
-            if all(word in {":", ",", "-", "=", ".", "("} for word in words) and (
-                not words or words != ["."]
-            ):
+        if nearest <= lead.end <= start and lead.strong and lead.start not in used:
+            words = [word for _, word in page.find_words(lead.end, start)]
+            if words != ["."]:
                 best = lead
     if best is None:
         return None

@@ -205,7 +205,7 @@ def _of_food(page: Page, wrong: Span, drugs: list[Span], language: str) -> bool:
         drug.start == wrong.end for drug in drugs
     ):
         return False
-    dishes = food.find(Page(page.shown, page.tokens), language)
+    dishes = food.find(page.afresh(), language)
     return any(dish.start == wrong.end for dish in dishes)
 
 

@@ -35,15 +35,23 @@ class Span:
         return found
 
 
+_WITHOUT_END = re.compile(r"(?<!\\)\)([*+])")
+#: So often at most a group of words repeats.
+_REPEATS = {"*": "){0,9}", "+": "){1,9}"}
+
+
 def pattern(source: str) -> re.Pattern[str]:
-    """Compile a pattern that begins and ends at the borders of tokens."""
-    return re.compile(rf"(?<= )(?:{source})(?= )")
+    """Compile a pattern that begins and ends at the borders of tokens. Groups repeat nine times
+    at most: from each word of `a a a a …` to its end would take time by the square of its length.
+    """
+    bounded = _WITHOUT_END.sub(lambda repeat: _REPEATS[repeat[1]], source)
+    return re.compile(rf"(?<= )(?:{bounded})(?= )")
 
 
 class Page:
     """One message under the finders' hands."""
 
-    __slots__ = ("_ends", "_line", "_starts", "_taken", "seen", "shown", "tokens")
+    __slots__ = ("_borders", "_line", "_taken", "seen", "shown", "tokens")
 
     def __init__(self, shown: str, tokens: list[Token]) -> None:
         self.shown = shown
@@ -51,14 +59,25 @@ class Page:
         self._taken = bytearray(len(tokens))
         self._line: str | None = None
         self.seen: dict[tuple[int, int, str], object] = {}  # kept by finders until a claim
-        self._starts: dict[int, int] = {}
-        self._ends: dict[int, int] = {}
-        place = 1
-        for index, token in enumerate(tokens):
-            self._starts[place] = index
-            place += len(token.word)
-            self._ends[place] = index + 1
-            place += 1
+        self._borders: tuple[dict[int, int], dict[int, int]] | None = None
+
+    def afresh(self) -> "Page":
+        """The same message, with nothing claimed."""
+        return Page(self.shown, self.tokens)
+
+    def _bordering(self) -> tuple[dict[int, int], dict[int, int]]:
+        """Where tokens begin and end on the line; most pages are never asked."""
+        if self._borders is None:
+            starts: dict[int, int] = {}
+            ends: dict[int, int] = {}
+            place = 1
+            for index, token in enumerate(self.tokens):
+                starts[place] = index
+                place += len(token.word)
+                ends[place] = index + 1
+                place += 1
+            self._borders = starts, ends
+        return self._borders
 
     @property
     def line(self) -> str:
@@ -78,9 +97,10 @@ class Page:
         # Nine patterns in ten find nothing, and a search tells so far sooner than a walk.
         if sought.search(line) is None:
             return ()
+        starts, ends = self._bordering()
         found = []
         for match in sought.finditer(line):
-            start, end = self._starts.get(match.start()), self._ends.get(match.end())
+            start, end = starts.get(match.start()), ends.get(match.end())
             if start is not None and end is not None:
                 found.append(Span(start, end, match))
         return found

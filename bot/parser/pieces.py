@@ -26,12 +26,14 @@ def counted(
     language: str,
     *,
     answer: bool,
+    decimals: bool,
 ) -> bool:
-    """Whether a number counts pieces of food; `starts` are the dishes by where they begin."""
+    """Whether a number counts pieces of food; `starts` are the dishes by where they begin, and
+    `decimals` says whether a free number of the message is one."""
     return (
         _counts(page, index, starts, own_small, language)
         or _counted_behind(page, index, starts, own_small, language, answer=answer)
-        or _beside_a_value(page, index, starts, language)
+        or (decimals and _beside_a_value(page, index, starts, language))
         or _behind_a_verb(page, index, language)
     )
 
@@ -76,14 +78,9 @@ def _beside_a_value(page: Page, index: int, starts: dict[int, Dish], language: s
     word = page.tokens[index].word
     if not word.isdigit() or int(word) > MOST_PIECES or index + 1 >= len(page.tokens):
         return False
-    valued = any(
-        "." in token.word and token.word.replace(".", "").isdigit() and page.free(at)
-        for at, token in enumerate(page.tokens)
-        if at != index
-    )
     follows = page.tokens[index + 1].word
     worded = follows.isalpha() and len(follows) > 2 and follows not in plain_words(language)
-    return valued and page.free(index + 1) and (index + 1 in starts or worded)
+    return page.free(index + 1) and (index + 1 in starts or worded)
 
 
 _EATEN = frozenset(

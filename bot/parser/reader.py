@@ -14,7 +14,6 @@ from bot.entries import Ask, Asked, By, Doubt, Removal, Request, Understood, Wha
 from bot.parser import (
     asides,
     corrections,
-    food,
     intents,
     numbers,
     removals,
@@ -114,32 +113,26 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
         if words != ["lo"] or not page.shown.strip(" .!").isupper():
             return Understood(ask=Ask.VALUE)
     if context.wants_reading and _OFF.intersection(words) and _ABOUT_IT.issuperset(words):
-        if not values.off_scale(_copy(page), language):
+        if not values.off_scale(page.afresh(), language):
             return Understood(ask=Ask.VALUE)
     if felt:
         return None
     asked = context.wants_reading
     if removals.takes_back(page, language):
         return Understood(entries=(Removal(),))
-    if intents.small_talk(page, language) and not values.off_scale(_copy(page), language):
+    if intents.small_talk(page, language) and not values.off_scale(page.afresh(), language):
         return Understood(entries=(Request(what=What.CHATTER),))
     if (request := requests.whole(page, language, asked=asked)) is not None:
         return Understood(entries=(request,))
     if (skip := skips.find(page, language, asked=asked, by=context.by)) is not None:
         return Understood(entries=(skip,))
-    dishes = food.find(_copy(page), language)
-    food_at = {index for dish in dishes for index in range(dish.start, dish.end)}
-    mend = corrections.find(page, language, context.at, context.unit, food_at)
+    mend = corrections.find(page, language, context.at, context.unit)
     if mend is None:
         return None
     if mend.entry is not None:
         return Understood(entries=(mend.entry,))
     doubt = Doubt() if mend.value is None else Doubt(numbers=(mend.value.number,))
     return Understood(ask=mend.ask, doubt=doubt)
-
-
-def _copy(page: Page) -> Page:
-    return Page(page.shown, page.tokens)
 
 
 def _parts(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Understood:

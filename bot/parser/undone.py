@@ -92,9 +92,18 @@ def _denied(page: Page, doing: Doing) -> bool:
     return False
 
 
+#: So many words before an activity speak of it; more would make a long message slow.
+_CLAUSE = 30
+
+
 def _clause_before(page: Page, end: int) -> str:
-    start = end
-    while start and page.tokens[start - 1].word not in _PARTED - {"and", "so", "then", "y"}:
+    start, furthest = end, max(end - _CLAUSE, 0)
+    while start > furthest and page.tokens[start - 1].word not in _PARTED - {
+        "and",
+        "so",
+        "then",
+        "y",
+    }:
         start -= 1
     return " ".join(page.words(start, end)).lstrip("¿¡ ")
 

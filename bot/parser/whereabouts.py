@@ -118,5 +118,5 @@ def _counted(page: Page) -> bool:
 
 def _eats_or_moves(page: Page, language: str) -> bool:
     """Whether food or an activity is named: the other finders ask or enter what they are."""
-    copy = Page(page.shown, page.tokens)
+    copy = page.afresh()
     return bool(food.find(copy, language)) or bool(activity.find(copy, language))
