@@ -60,7 +60,11 @@ def told(page: Page, language: str, found: Findings) -> Told:
     measures = list(found.measures)
     if found.under_way is not None:
         result.under_way = found.under_way
-    for doing in _listed(page, found):
+    doings = _listed(page, found)
+    named = {at for dish in found.dishes for at in range(dish.start, dish.end)}
+    named |= activity.tokens_of(doings)
+    named |= {at for value in found.values for at in range(value.start, value.end)}
+    for doing in doings:
         if page.any_taken(doing.start, doing.end):
             continue
         near = _near(page, found, doing, measures)
@@ -74,7 +78,7 @@ def told(page: Page, language: str, found: Findings) -> Told:
             continue
         for measure in near:
             measures.remove(measure)
-        result.done.append(_done(page, language, found, doing, near))
+        result.done.append(_done(page, language, found, doing, near, named))
     long = next((measure.minutes for measure in measures if measure.minutes is not None), None)
     for measure in distances.alone(page, language, measures):
         text = page.text(measure.start, measure.end)
@@ -187,7 +191,9 @@ _ON = frozenset(
 )
 
 
-def _done(page: Page, language: str, found: Findings, doing: Doing, near: list[Measure]) -> Done:
+def _done(
+    page: Page, language: str, found: Findings, doing: Doing, near: list[Measure], named: set[int]
+) -> Done:
     """The words around the activity, up to a mark or to what has another meaning."""
     counted = {i for m in near if m.minutes is None for i in range(m.start, m.end)}
     beside = [
@@ -198,14 +204,14 @@ def _done(page: Page, language: str, found: Findings, doing: Doing, near: list[M
     counted = counted.union(*(range(*count) for count in beside))
     start = min([doing.start, *(count[0] for count in beside)])
     end = max([doing.end, *(count[1] for count in beside)])
-    while page.free(start - 1) and _may_join(page, found, start - 1, doing):
+    while page.free(start - 1) and _may_join(page, start - 1, named):
         start -= 1
     spans = []
-    end = _forward(page, found, end, doing)
+    end = _forward(page, end, named)
     spans.append(_trimmed(page, language, start, end, doing, counted))
     behind = next((m for m in near if m.minutes is not None and m.start == end), None)
     if behind is not None and page.free(behind.end) and page.tokens[behind.end].word in _ON:
-        last = _forward(page, found, behind.end, doing)
+        last = _forward(page, behind.end, named)
         more = _trimmed(page, language, behind.end, last, doing, counted, keep_first=True)
         if more[1] - more[0] > 1:
             spans.append(more)
@@ -218,8 +224,8 @@ def _done(page: Page, language: str, found: Findings, doing: Doing, near: list[M
     return Done(start=first, end=last, text=text, minutes=sum(minutes) if minutes else None)
 
 
-def _forward(page: Page, found: Findings, end: int, doing: Doing) -> int:
-    while page.free(end) and _may_join(page, found, end, doing):
+def _forward(page: Page, end: int, named: set[int]) -> int:
+    while page.free(end) and _may_join(page, end, named):
         end += 1
     return end
 
@@ -231,7 +237,7 @@ _MARKS = frozenset(", . ; ! ? > ( ) : - +".split())
 _RETURNS = (["back"], ["home"], ["vuelta"], ["regreso"])
 
 
-def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
+def _may_join(page: Page, index: int, named: set[int]) -> bool:
     word = page.tokens[index].word
     if word in {"and", "an", "y"} and page.words(index + 1, index + 2)[:1] in _RETURNS:
         return True
@@ -249,10 +255,7 @@ def _may_join(page: Page, found: Findings, index: int, doing: Doing) -> bool:
         "took",
     }:
         return False
-    inside = any(dish.start <= index < dish.end for dish in found.dishes)
-    other = any(other is not doing and other.start <= index < other.end for other in found.doings)
-    value = any(value.start <= index < value.end for value in found.values)
-    return not (inside or other or value)
+    return index not in named
 
 
 _ENDED = frozenset("finished done completed ended just back my our termine acabe acabo".split())

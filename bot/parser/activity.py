@@ -290,7 +290,7 @@ def whole_days(page: Page) -> list[Measure]:
 
 def claim_length_in_words(page: Page, doings: list[Doing]) -> None:
     """Claim `all morning` behind an activity: it tells how long, in no minutes."""
-    for span in list(page.find(_ALL_DAY)) if doings else ():
+    for span in page.find(_ALL_DAY) if doings else ():
         if any(0 <= span.start - doing.end <= _REACH for doing in doings):
             page.claim(span.start, span.end)
 

@@ -32,16 +32,19 @@ _BEHIND_AN_HOUR = (("sharp",), ("on", "the", "dot"), ("en", "punto"))
 
 
 @cache
-def _asides(language: str) -> tuple[tuple[str, ...], ...]:
-    """The words of each aside, the longest first."""
+def _asides(language: str) -> dict[str, list[tuple[str, ...]]]:
+    """The words of each aside by the first of them, the longest first."""
+    asides: dict[str, list[tuple[str, ...]]] = {}
     words = {tuple(spelled(phrase)) for phrase in gathered(language, "asides")}
-    return tuple(sorted(words, key=lambda each: (-len(each), each)))
+    for each in sorted(words, key=lambda each: (-len(each), each)):
+        asides.setdefault(each[0], []).append(each)
+    return asides
 
 
 @cache
 def _firsts(language: str) -> frozenset[str]:
     behind = {each[0] for each in _BEHIND_AN_HOUR}
-    return frozenset(each[0] for each in _asides(language)) | behind | _KISSES | _THANKING
+    return frozenset(_asides(language)) | behind | _KISSES | _THANKING
 
 
 def without(tokens: list[Token], language: str) -> list[Token]:
@@ -74,7 +77,7 @@ def _end(words: list[str], at: int, language: str) -> int:
     if at and words[at] in _PARTICLES and words[at + 1 : at + 2] != ["box"]:
         return at + 1
     opens = at == 0 or words[at - 1] in _BORDERS
-    for aside in _asides(language):
+    for aside in _asides(language).get(words[at], ()):
         end = at + len(aside)
         if tuple(words[at:end]) == aside and (opens or _closes(words, end)):
             return end

@@ -36,7 +36,7 @@ def find(page: Page, language: str, food_at: set[int], worked: set[int]) -> list
     if not food_at:
         return []
     found = []
-    for span in list(page.find(_eating())):
+    for span in page.find(_eating()):
         before = page.words(max(span.start - 2, 0), span.start)
         if _DENIED.intersection(before[-1:]) or _ASKED.intersection(before):
             continue

@@ -120,22 +120,22 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
         _patterns(language), meal_names(language), shy_names(language), _verbs(language),
     )  # fmt: skip
     found: list[Lead] = []
-    for span in list(page.find(patterns.since)):
+    for span in page.find(patterns.since):
         page.claim(span.start, span.end)
-    for span in list(page.find(patterns.for_name)):
+    for span in page.find(patterns.for_name):
         if within.issuperset(range(span.start, span.end)):
             continue
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
         page.claim(span.start, span.end)
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True))
-    for span in list(page.find(patterns.named)):
+    for span in page.find(patterns.named):
         if within.issuperset(range(span.start, span.end)):
             continue  # `snack mix`
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
         name = MealName.BREAKFAST if span["name"] == "bf" else name
         page.claim(span.start, span.end)
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True, strong=True))
-    for span in list(page.find(patterns.lead)):
+    for span in page.find(patterns.lead):
         if within & set(range(span.start, span.end)) or span.end in active:
             continue
         word = span["lead"] or ""
@@ -277,11 +277,7 @@ def judged(
         return Piece(start=first, end=last, food=food, known=known)
     spoken = spoken_of(page, start, end, language, food_at)
     named = sum(1 for index in range(first, last) if index in food_at)
-    surely = any(
-        dish.start <= index < dish.end and sure(page, dish)
-        for dish in dishes
-        for index in range(first, last)
-    )
+    surely = any(sure(page, dish) for dish in dishes if dish.start < last and dish.end > first)
     guesses = [dish for dish in dishes if first <= dish.start < last]
     counted = sum(1 for index in range(first, last) if index in amounts)
     if (

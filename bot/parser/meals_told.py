@@ -115,6 +115,8 @@ def _lead_before(page: Page, found: Findings, start: int, used: set[int]) -> Lea
     if best is None:
         return None
     gap = [index for index in range(best.end, start) if not page.free(index)]
+    if not gap:
+        return best
     inside = {index for lead in found.leads for index in range(lead.start, lead.end)}
     timed = {index for when in found.whens for index in range(when.start, when.end)}
     if any(index not in inside | timed for index in gap):

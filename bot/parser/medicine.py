@@ -46,8 +46,8 @@ def _patterns(language: str) -> _Patterns:
 def find(page: Page, language: str) -> list[Wish]:
     """Claim questions about medicine, and wrong doses taken."""
     patterns = _patterns(language)
-    drugs = list(page.find(patterns.drug))
-    doses = list(page.find(patterns.dose))
+    drugs = page.find(patterns.drug)
+    doses = page.find(patterns.dose)
     if swapped := _swapped(page):
         return swapped
     if not drugs and not doses:
@@ -124,7 +124,7 @@ def find(page: Page, language: str) -> list[Wish]:
                     last += 1  # `supposed to be 1`
                 last += last < end and page.tokens[last].word.isdigit()
             found.append(wish(page, begin, last, What.WRONG_DOSE))
-            for span in list(page.find(_AND_NOW)):
+            for span in page.find(_AND_NOW):
                 page.claim(span.start, span.end)  # what to do is asked of that
     if not found and drugs and (span := page.first(_IT_TWICE)) is not None:
         found.append(wish(page, span.start, span.end, What.WRONG_DOSE))

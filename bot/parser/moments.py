@@ -101,13 +101,13 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
     patterns = _patterns(language)
     found: list[Cue] = []
     for sought, moment in patterns.whole:
-        for span in list(page.find(sought)):
+        for span in page.find(sought):
             page.claim(span.start, span.end)
             if not _of_no_test(page, span.start, span.end, moment):
                 found.append(Cue(start=span.start, end=span.end, moment=moment))
     names = meal_names(language)
     timed = any_unit(page, language)
-    for span in list(page.find(patterns.long_after)) if timed else ():
+    for span in page.find(patterns.long_after) if timed else ():
         if active & {span.start - 1, span.start - 2}:
             continue
         page.claim(span.start, span.end)
@@ -118,7 +118,7 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
         (patterns.before, Moment.BEFORE_MEAL),
         (patterns.after, Moment.AFTER_MEAL),
     ):
-        for span in list(page.find(sought)):
+        for span in page.find(sought):
             if active.issuperset({span.start - 1, span.start}):
                 continue  # within what was done (`just in from a walk`)
             page.claim(span.start, span.end)
@@ -138,7 +138,7 @@ def _at_length(
 ) -> list[Cue]:
     """A length of one to three hours beside a reading (`at 2h`, `a las dos horas`): after the meal."""
     found = []
-    for span in list(page.find(sought)):
+    for span in page.find(sought):
         if not one_range(span.match) or active & {span.start - 1}:
             continue
         if 60 <= (minutes := minutes_of(span.match)) <= 180:

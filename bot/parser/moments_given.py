@@ -2,6 +2,7 @@
 
 # ruff: noqa: PLR0917 - a finding needs all of them
 
+from bisect import bisect_left
 from dataclasses import replace
 
 from bot.entries import Asked, Moment
@@ -81,11 +82,10 @@ def _after_walk(cue: Cue) -> Cue:
 def _of_activity(found: Findings, cue: Cue, values: list[Value], activities: Told) -> bool:
     """`walked 20 min after lunch, 130`: the words tell about the walk."""
     clause = found.clauses[cue.start]
-    if any(found.clauses[value.start] == clause for value in values):
-        return False
-    return any(
+    mine = any(
         found.clauses[done.start] == clause and done.start < cue.start for done in activities.done
     )
+    return mine and all(found.clauses[value.start] != clause for value in values)
 
 
 def _strongest(said: list[Moment | None]) -> Moment | None:
@@ -105,27 +105,24 @@ def _shares(found: Findings, values: list[Value], cues: list[Cue]) -> list[list[
     if len(cues) == len(values) == 2 and {cue.moment for cue in cues} == _PAIR:
         return [[cue] for cue in cues]
     shares: list[list[Cue]] = [[] for _ in values]
+    starts = [value.start for value in values]
+    together: dict[int, list[int]] = {}  # the values of each clause
+    for index, start in enumerate(starts):
+        together.setdefault(found.clauses[start], []).append(index)
+    opening: dict[int, int] = {}  # where the first words of a moment stand in each clause
+    for cue in cues:
+        opening.setdefault(found.clauses[cue.start], cue.start)
     for cue in cues:
         clause = found.clauses[cue.start]
-        here = [i for i, value in enumerate(values) if found.clauses[value.start] == clause]
+        here = together.get(clause)
         pool = here or list(range(len(values)))
-        in_front = (
-            any(
-                other.start < values[pool[0]].start
-                and found.clauses[other.start] == found.clauses[values[pool[0]].start]
-                for other in cues
-            )
-            if here
-            else True
-        )
-        after = [i for i in pool if values[i].start >= cue.end]
-        before = [i for i in pool if values[i].start < cue.start]
-        if in_front and after:
-            shares[after[0]].append(cue)
+        in_front = here is None or opening[clause] < starts[here[0]]
+        behind = bisect_left(pool, cue.end, key=starts.__getitem__)
+        before = bisect_left(pool, cue.start, key=starts.__getitem__)
+        if behind < len(pool) and (in_front or not before):
+            shares[pool[behind]].append(cue)
         elif before:
-            shares[before[-1]].append(cue)
-        elif after:
-            shares[after[0]].append(cue)
+            shares[pool[before - 1]].append(cue)
     return shares
 
 

@@ -124,14 +124,16 @@ def _inside_word(place: int, plain: str) -> bool:
     return before.isalpha() and after.isalpha()
 
 
-#: Before a road's number (`on i80`) a letter is no digit.
+#: Before a road's number (`on i80`) a letter is no digit; the words take less room than this.
+_ROAD_ROOM = 20
 _ROAD = re.compile(r"\b(?:on|off|along|via|onto|down) (?:the )?$")
 
 
 def _mended(match: re.Match[str], plain: str) -> list[Token]:
     """A number with letters for digits, if that alone makes it one; else its two halves."""
     raw = match.group()
-    if _NEEDED_ALIKE.fullmatch(raw) is None and not _ROAD.search(plain[: match.start()]):
+    before = plain[max(match.start() - _ROAD_ROOM, 0) : match.start()]
+    if _NEEDED_ALIKE.fullmatch(raw) is None and not _ROAD.search(before):
         mended = raw.translate(_ALIKE).replace(",", ".")
         value = float(mended)
         digits = sum(char.isdigit() for char in raw)

@@ -6,7 +6,7 @@ can see it. Every span is a pair of token indices, [start, end).
 """
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 
@@ -91,12 +91,12 @@ class Page:
             self._line = f" {' '.join(words)} "
         return self._line
 
-    def find(self, sought: re.Pattern[str]) -> Sequence[Span]:
+    def find(self, sought: re.Pattern[str]) -> list[Span]:
         """Give every match among the unclaimed tokens, left to right."""
         line = self._line or self.line
         # Nine patterns in ten find nothing, and a search tells so far sooner than a walk.
         if sought.search(line) is None:
-            return ()
+            return []
         starts, ends = self._bordering()
         found = []
         for match in sought.finditer(line):

@@ -199,13 +199,13 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
 
     digits = any(char.isdigit() for char in page.line)
     if digits:
-        for span in list(page.find(patterns.error)):
+        for span in page.find(patterns.error):
             claim(span, Kind.ERROR)
         for sought in patterns.weight_change:
-            for span in list(page.find(sought)):
+            for span in page.find(sought):
                 claim(span, Kind.MEASURED)
         for sought in patterns.odd:
-            for span in list(page.find(sought)):
+            for span in page.find(sought):
                 if sought is patterns.places and _in_the_house(page, span):
                     continue
                 if sought is patterns.dates and not _in_one_piece(page, span):
@@ -213,29 +213,29 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                 claim(span, Kind.ODD)
         sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
         for sought in patterns.measured:
-            for span in list(page.find(sought)):
+            for span in page.find(sought):
                 if sugar.isdisjoint(range(span.start, span.end)) and not _no_dose(page, span):
                     claim(span, Kind.MEASURED)
         food_at = {dish.start for dish in dishes}
-        for span in list(page.find(patterns.weight)):
+        for span in page.find(patterns.weight):
             if not ({span.end, span.end + 1} & food_at):
                 claim(span, Kind.MEASURED)
-        for span in list(page.find(patterns.ratio)):
+        for span in page.find(patterns.ratio):
             over, under = float(span["over"] or 0), float(span["under"] or 0)
             if span["bp"] or span["bp2"] or (over > under and over >= 60 and under >= 30):
                 claim(span, Kind.MEASURED)
-        for span in list(page.find(patterns.brand)):  # `took Glycomet 500 mg`
+        for span in page.find(patterns.brand):  # `took Glycomet 500 mg`
             if span["brand"] not in known_words(language):
                 claim(span, Kind.MEASURED)
         _glued(page, language, claim)
-        for span in list(page.find(patterns.age)):
+        for span in page.find(patterns.age):
             # `tengo 61` is an age only where nothing speaks of a reading
             others = sum(token.word[0].isdigit() for token in page.tokens) > 1
             bare = page.words(span.start, span.end)[0] == "tengo" and span.end - span.start == 2
             if not (bare and (asked or dishes or others)):
                 claim(span, Kind.ODD)
         named_so = {dish.start for dish in dishes if dish.end - dish.start > 1}
-        for span in list(page.find(patterns.counted)):
+        for span in page.find(patterns.counted):
             if span.end - 1 in named_so:
                 continue  # `2 street tacos`
             if not (
@@ -302,7 +302,7 @@ def _glued(page: Page, language: str, claim: Callable[[Span, Kind], None]) -> No
     """Claim codes: a number right behind letters that name no reading (`BA142`), and one in the
     brackets of a call (`range(142)`)."""
     may = _may_be_glued(language)
-    for span in list(page.find(_CODE)):
+    for span in page.find(_CODE):
         if _in_one_piece(page, span) and page.tokens[span.start].word not in may:
             claim(span, Kind.ODD)
 
@@ -321,7 +321,7 @@ def find_medicine(page: Page, language: str, other: set[int]) -> list[Stranger]:
     are something else (`glucose tablets`, `shot hoops`)."""
     patterns = _patterns(language)
     found = []
-    for span in list(page.find(patterns.drug)):
+    for span in page.find(patterns.drug):
         if not other.isdisjoint(range(span.start, span.end)):
             continue
         page.claim(span.start, span.end)

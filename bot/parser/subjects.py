@@ -72,7 +72,7 @@ def _with_people(language: str) -> re.Pattern[str]:
 def claim_company(page: Page, language: str, food_at: set[int]) -> None:
     """Claim who was there at a meal: `lunch with my sisters` has nothing eaten in it."""
     names = meal_names(language)
-    for span in list(page.find(_with_people(language))):
+    for span in page.find(_with_people(language)):
         before = span.start - 1
         eaten = not food_at.isdisjoint(range(span.start, span.end))  # `pollo con papas`
         at_meal = before in food_at or (before >= 0 and page.tokens[before].word in names)

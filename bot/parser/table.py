@@ -86,7 +86,7 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
     if not _LEAVING.isdisjoint(words):
         _claim_left(page, food_at)
     if not _BEHIND_WORDS.isdisjoint(words):
-        for span in list(page.find(_behind(language))):
+        for span in page.find(_behind(language)):
             eaten = food_at & set(range(span.start, span.end))
             places = all(page.tokens[at].word in _PLACES for at in eaten)
             if eaten and page.words(span.start, span.start + 1) == ["de"]:
@@ -94,7 +94,7 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
             if places and (_beside(page, dishes, span.start) or _at_meal(page, span.start, names)):
                 page.claim(span.start, span.end)
     if not _ahead_words(language).isdisjoint(words):
-        for span in list(page.find(_ahead(language))):
+        for span in page.find(_ahead(language)):
             behind = next((at for at in range(span.end, span.end + 3) if at in starts), None)
             if behind is not None and food_at.isdisjoint(range(span.start, span.end)):
                 page.claim(span.start, span.end)
@@ -116,7 +116,7 @@ _LEAVING = frozenset("eat drink have touch want comi tome probe".split())
 
 def _claim_left(page: Page, food_at: set[int]) -> None:
     """`didn't eat the cake, just salad`: what was left is not eaten, where anything else was."""
-    for span in list(page.find(_LEFT)):
+    for span in page.find(_LEFT):
         inside = set(range(span.start, span.end))
         if food_at & inside and food_at - inside:
             page.claim(span.start, span.end)

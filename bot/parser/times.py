@@ -123,7 +123,7 @@ def find(page: Page, language: str) -> list[When]:
     patterns = _patterns(language)
     found: list[When] = []
     for sought in patterns.ago if any_unit(page, language) else ():
-        for span in list(page.find(sought)):
+        for span in page.find(sought):
             found.append(When(start=span.start, end=span.end, ago=minutes_of(span.match)))
             page.claim(span.start, span.end)
     line = page.line
@@ -131,7 +131,7 @@ def find(page: Page, language: str) -> list[When]:
         for clock in _clocks(page, patterns, language):
             found.append(clock)
             page.claim(clock.start, clock.end)
-    for span in list(page.find(patterns.named)):
+    for span in page.find(patterns.named):
         hour = 12 if span["noon"] else 0
         found.append(When(start=span.start, end=span.end, hour=hour, half=Half.STATED))
         page.claim(span.start, span.end)
@@ -142,7 +142,7 @@ def find(page: Page, language: str) -> list[When]:
 def find_ahead(page: Page, language: str) -> list[When]:
     """Claim `in 10 min`, up to an hour ahead: only a meal may begin then."""
     found = []
-    for span in list(page.find(_patterns(language).ahead)):
+    for span in page.find(_patterns(language).ahead):
         minutes = float(span["bare"]) if span["bare"] else minutes_of(span.match)
         if minutes <= AHEAD / timedelta(minutes=1):
             page.claim(span.start, span.end)
@@ -169,21 +169,21 @@ def _long_span(span: Span) -> When:
 
 
 def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
-    for span in list(page.find(patterns.span)):
+    for span in page.find(patterns.span):
         yield _long_span(span)
-    for span in list(page.find(patterns.worded)):
+    for span in page.find(patterns.worded):
         hour = int(span["hour"] or span["half_hour"] or 0)
         minute = 30 if span["half_past"] or span["half"] else 15 if span["quarter_past"] else -15
         yield _clock(span, hour, minute)
-    for span in list(page.find(patterns.minutes_to)):
+    for span in page.find(patterns.minutes_to):
         minute = int(span["minutes"] or 0)
         if span["sure"] or span["past"] or span["am"] or span["pm"] or _parted(page, span.end):
             yield _clock(span, int(span["hour"] or 0), minute if span["past"] else -minute)
-    for span in list(page.find(patterns.with_half)):
+    for span in page.find(patterns.with_half):
         yield from _checked(span, language, page)
-    for span in list(page.find(patterns.oclock)):
+    for span in page.find(patterns.oclock):
         yield _clock(span, _hour(span, language), 0)
-    for span in list(page.find(patterns.colon)):
+    for span in page.find(patterns.colon):
         raw = span["hour"] or "0"
         half = _half_of(raw)
         yield replace(
@@ -191,12 +191,12 @@ def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
             half=half,
             bare_digits=not span["sure"],
         )
-    for span in list(page.find(patterns.four)):
+    for span in page.find(patterns.four):
         hour_written = span["hour"] or span["at_hour"] or "0"
         minute = int(span["minute"] or span["at_minute"] or 0)
         yield replace(_clock(span, int(hour_written), minute), half=Half.STATED)
     for sought in (patterns.at, patterns.near):
-        for span in list(page.find(sought)):
+        for span in page.find(sought):
             yield from _checked(span, language, page)
 
 
@@ -269,14 +269,17 @@ def _parted(page: Page, index: int) -> bool:
 def _with_days(page: Page, clocks: list[When], patterns: _Patterns, language: str) -> list[When]:
     """Join each named day with the clock time beside it."""
     found = list(clocks)
-    for span in list(page.find(patterns.day)):
+    days = page.find(patterns.day)
+    hours = {hour.start: hour for hour in page.find(patterns.bare_after_day)} if days else {}
+    for span in days:
         day = _day(span, language)
         page.claim(span.start, span.end)
         if not _COMPARED.isdisjoint(page.words(max(span.start - 1, 0), span.start)):
             continue  # `better than yesterday`
         beside = next((at for at, when in enumerate(found) if _beside(page, when, span)), None)
-        if beside is None and (bare := _bare_hour(page, span, patterns)) is not None:
-            found.append(bare)
+        if beside is None and (hour := hours.get(span.end)) is not None:
+            page.claim(hour.start, hour.end)
+            found.append(_clock(hour, int(hour["hour"] or 0), 0))  # `yesterday 7`
             beside = len(found) - 1
         if beside is not None:
             found[beside] = _on(found[beside], day)
@@ -288,21 +291,14 @@ def _with_days(page: Page, clocks: list[When], patterns: _Patterns, language: st
 _COMPARED = frozenset({"than", "vs", "versus", "que"})
 
 
-def _bare_hour(page: Page, span: Span, patterns: _Patterns) -> When | None:
-    """`yesterday 7`, at the end of a clause."""
-    for hour in page.find(patterns.bare_after_day):
-        if hour.start == span.end:
-            page.claim(hour.start, hour.end)
-            return _clock(hour, int(hour["hour"] or 0), 0)
-    return None
-
-
 def _beside(page: Page, when: When, span: Span) -> bool:
     if when.hour is None or when.day is not None:
         return False
-    between = page.words(when.end, span.start) or page.words(span.end, when.start)
     touching = when.end <= span.start <= when.end + 1 or span.end <= when.start <= span.end + 1
-    return touching and set(between) <= {",", "at", "on", "a", "las", "de", "la", "el"}
+    if not touching:
+        return False
+    between = page.words(when.end, span.start) or page.words(span.end, when.start)
+    return set(between) <= {",", "at", "on", "a", "las", "de", "la", "el"}
 
 
 def _day(span: Span, language: str) -> When:

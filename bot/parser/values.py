@@ -100,7 +100,7 @@ def _patterns(language: str) -> _Patterns:
 def with_units(page: Page, language: str, drugs: set[int]) -> list[Value]:
     """Claim numbers with a unit typed behind them; `mg` beside a drug is left to the doses."""
     found = []
-    for span in list(page.find(_patterns(language).with_unit)):
+    for span in page.find(_patterns(language).with_unit):
         if drugs & set(range(span.start - 3, span.end + 3)):
             continue
         page.claim(span.start, span.end)
@@ -112,7 +112,7 @@ def with_units(page: Page, language: str, drugs: set[int]) -> list[Value]:
 def bare(page: Page, language: str, amounts: set[int]) -> list[Value]:
     """Claim every other number that is no amount of food."""
     found = []
-    for span in list(page.find(_patterns(language).bare)):
+    for span in page.find(_patterns(language).bare):
         if span.start not in amounts:
             page.claim(span.start, span.end)
             found.append(_value(page, span.start, span.end, page.tokens[span.start].word, None))
@@ -163,12 +163,12 @@ def claim_names(
     patterns = _patterns(language)
     found = False
     here = {token.word for token in page.tokens} if valued else set[str]()
-    for span in [] if here.isdisjoint(_SHOWN_BY) else list(page.find(patterns.shown_by)):
+    for span in [] if here.isdisjoint(_SHOWN_BY) else page.find(patterns.shown_by):
         found = True
         page.claim(span.start, span.end)
-    for span in [] if here.isdisjoint(_HAD) else list(page.find(patterns.had)):
+    for span in [] if here.isdisjoint(_HAD) else page.find(patterns.had):
         page.claim(span.start, span.end)
-    for span in list(page.find(patterns.glucose)):
+    for span in page.find(patterns.glucose):
         before = page.tokens[span.start - 1].word if span.start else ""
         as_food = set(range(span.start, span.end)) & food_at
         if as_food and _beside_value(page, span.start, span.end, food_at, amounts):
@@ -190,7 +190,7 @@ def off_scale(page: Page, language: str) -> list[Value]:
     patterns = _patterns(language)
     found: list[Value] = []
     for sought in (patterns.said, patterns.shown):
-        for span in list(page.find(sought)):
+        for span in page.find(sought):
             at_start = sought is patterns.said or _opens(page, span)
             if span["scale"] not in {"hi", "lo"} and _numbered(page):
                 continue  # `salió alto 268`: said of the number
@@ -198,7 +198,7 @@ def off_scale(page: Page, language: str) -> list[Value]:
                 found.append(_scale(page, span))
     on_it = [span for span in page.find(patterns.on_it) if _closes(page, span.end)]
     found += [_scale(page, span) for span in on_it]
-    for span in list(page.find(patterns.scale)):
+    for span in page.find(patterns.scale):
         token = page.tokens[span.start]
         if page.shown[token.start : token.end].isupper() and _capital_means(page, span):
             found.append(_scale(page, span))

@@ -151,7 +151,7 @@ def main() -> None:
     print(f"dateparser {other:>10,.0f} messages a second ({len(few)} of them), its times alone")
     print(f"ratio      {own / other:>10.1f}")
     words = " ".join(row["in"]["text"] for row in rows).split()
-    Random(1).shuffle(words)
+    Random(1).shuffle(words)  # noqa: S311 - the same words each time, no secret
     for name, text in (
         ("digits", "1"),
         ("values", "142 "),
