@@ -108,18 +108,21 @@ def retest_after_recovery(back: Noted[Reading]) -> datetime:
 
 def recovery(record: Record, new: Collection[int]) -> Noted[Reading] | None:
     """The new reading that is back in range after a low, if there is one."""
+    if not any(noted.id in new for noted in record.readings):
+        return None  # most messages: no low has to be looked for to know it
     backs = [back for back, _ in _recoveries(record) if back.id in new]
     return backs[-1] if backs else None
 
 
-def ladder_closed(record: Record, new: Collection[int]) -> bool:
-    """Tell whether a new reading ends a low and may be met with one kind line.
+def ladder_closed(record: Record, new: Collection[int]) -> Noted[Reading] | None:
+    """The new reading that ends a low and may be met with one kind line, if there is one.
 
     A reading that brings a caution of its own ends the low too, but no kind line stands beside
     a caution.
     """
     back = recovery(record, new)
-    return back is not None and level_of(back.entry, record.participant.limits) is None
+    quiet = back is not None and level_of(back.entry, record.participant.limits) is None
+    return back if quiet else None
 
 
 def low_taken_back(record: Record, *, now: datetime) -> bool:

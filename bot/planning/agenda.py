@@ -58,7 +58,8 @@ class Agenda:
             _next_of(filter(is_open, (item for item in one if now <= item.until)), now)
             for one in _series(record, now)
         )
-        return cls(record, now, _open_tests(record, now), tuple(chain.from_iterable(series)))
+        tests = _open_tests(record, now, is_open)
+        return cls(record, now, tests, tuple(chain.from_iterable(series)))
 
     def after(self, record: Record) -> "Agenda":
         """At the same instant, once the bot has said some of it, as `record` holds.
@@ -69,8 +70,9 @@ class Agenda:
         if record.participant is not self.record.participant:
             return Agenda.of(record, self.now)
         said = {spoken.entry.key for spoken in record.spoke_since(self.now)}
+        tests = _open_tests(record, self.now, _unsaid(record, self.now))
         series = tuple(item for item in self.series if item.key not in said)
-        return Agenda(record, self.now, _open_tests(record, self.now), series)
+        return Agenda(record, self.now, tests, series)
 
     @property
     def due(self) -> tuple[Due, ...]:
@@ -111,8 +113,7 @@ def _unsaid(record: Record, now: datetime) -> Callable[[Due], bool]:
     return lambda item: item.key not in said and not _kept_quiet(record.participant, item)
 
 
-def _open_tests(record: Record, now: datetime) -> tuple[Due, ...]:
-    is_open = _unsaid(record, now)
+def _open_tests(record: Record, now: datetime, is_open: Callable[[Due], bool]) -> tuple[Due, ...]:
     return tuple(item for item in _tests(record, now) if now <= item.until and is_open(item))
 
 

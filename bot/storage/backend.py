@@ -1,10 +1,11 @@
 """What differs between the two databases, and nothing else knows."""
 
+from collections.abc import Mapping, Sequence
 from contextlib import AbstractContextManager
 from datetime import datetime
-from typing import Protocol
+from typing import Any, Protocol
 
-from sqlalchemy import Connection, Engine, Insert, Table
+from sqlalchemy import Connection, Engine, Insert, Select, Table, Update
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.sql.elements import ColumnElement
 
@@ -26,6 +27,17 @@ class Backend(Protocol):
 
     def one_turn(self) -> AbstractContextManager[object]:
         """Held for the length of a transaction, where only one may run at a time."""
+
+    def change(
+        self, connection: Connection, statement: Insert | Update, rows: Sequence[dict[str, Any]]
+    ) -> int:
+        """Run a statement of every turn for each of these rows, all of the same columns; gives
+        how many it changed."""
+
+    def find(
+        self, connection: Connection, statement: Select[Any], told: Mapping[str, Any]
+    ) -> Sequence[Any]:
+        """The rows of a statement of every turn, their columns by name. Its `IN` takes a list."""
 
     def insert_new(self, table: Table) -> Insert:
         """An insert that leaves existing rows alone, theirs that are being made too."""

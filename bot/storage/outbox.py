@@ -68,7 +68,7 @@ class Outbox:
         if not rows:
             return 0
         statement = self._backend.insert_new(tables.outbox)
-        return self._connection.execute(statement, rows).rowcount
+        return self._backend.change(self._connection, statement, rows)
 
     def claim(
         self,

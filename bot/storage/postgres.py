@@ -7,8 +7,10 @@ A turn runs at READ COMMITTED. What it changes is locked first: a chat by an adv
 
 import contextlib
 import importlib.util
+from collections.abc import Mapping, Sequence
 from datetime import UTC, datetime
 from functools import cache
+from typing import Any
 
 from sqlalchemy import (
     URL,
@@ -16,7 +18,9 @@ from sqlalchemy import (
     Connection,
     Engine,
     Insert,
+    Select,
     Table,
+    Update,
     bindparam,
     create_engine,
     func,
@@ -109,6 +113,18 @@ class Postgres:
     def one_turn(self) -> contextlib.AbstractContextManager[object]:
         """Turns of different people run side by side."""
         return contextlib.nullcontext()
+
+    def change(
+        self, connection: Connection, statement: Insert | Update, rows: Sequence[dict[str, Any]]
+    ) -> int:
+        """One journey for all rows."""
+        return connection.execute(statement, rows[0] if len(rows) == 1 else rows).rowcount
+
+    def find(
+        self, connection: Connection, statement: Select[Any], told: Mapping[str, Any]
+    ) -> Sequence[Any]:
+        """As everything else is asked."""
+        return connection.execute(statement, told).all()
 
     def insert_new(self, table: Table) -> Insert:
         """ON CONFLICT waits for another's row until it stands or is gone."""

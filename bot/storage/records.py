@@ -7,11 +7,12 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, Row
+from sqlalchemy import Connection
 
 from bot.participants import Participant
 from bot.record import Event, Record
 from bot.storage import codec
+from bot.storage.backend import Backend
 from bot.storage.codec import to_ms
 from bot.storage.statements import EVENTS, PEOPLE, RECENT_EVENTS
 from bot.turns.turn import Opened, Turn
@@ -88,16 +89,17 @@ class Cache:
         self._known.pop(who, None)
 
 
-#: A row of `statements.PEOPLE`.
-_Row = Row[*tuple[Any, ...]]
+#: A row of `statements.PEOPLE` or `PERSON_OF_CHAT`.
+_Row = Any
 
 
 class Records:
     """The people opened in one transaction."""
 
-    def __init__(self, connection: Connection, cache: Cache) -> None:
+    def __init__(self, connection: Connection, cache: Cache, backend: Backend) -> None:
         self._connection = connection
         self._cache = cache
+        self._find = backend.find
         #: When each of those opened was to be woken next.
         self.wakes: dict[str, datetime | None] = {}
 
@@ -105,7 +107,7 @@ class Records:
         """Lock these people and load their last 35 days; whoever is nobody is left out."""
         # In one order, so that two who open the same people do not wait for each other.
         told = {"people": sorted(set(people))}
-        return self.opened(self._connection.execute(PEOPLE, told).all(), now)
+        return self.opened(self._find(self._connection, PEOPLE, told), now)
 
     def opened(self, rows: Collection[_Row], now: datetime) -> dict[str, Opened]:
         """People of these rows, which this transaction has locked."""
@@ -113,7 +115,7 @@ class Records:
 
     def whole(self, who: str) -> tuple[Event, ...]:
         """The whole record of a person; nothing of nobody."""
-        rows = self._connection.execute(PEOPLE, {"people": [who]}).all()
+        rows = self._find(self._connection, PEOPLE, {"people": [who]})
         known = self._known(rows, codec.EPOCH).get(who)
         return () if known is None else self._whole(who, known)
 
@@ -178,7 +180,7 @@ class Records:
         """Read the recent events of all of these together."""
         found: defaultdict[str, list[Event]] = defaultdict(list)
         told = {"people": list(rows), "since": to_ms(now - RECENT)}
-        for *event, who in self._connection.execute(RECENT_EVENTS, told):
+        for *event, who in self._find(self._connection, RECENT_EVENTS, told):
             found[who].append(codec.event_of(event))
         loaded = {}
         for who, row in rows.items():
@@ -202,5 +204,5 @@ class Records:
         return tuple(known.events)
 
     def _events(self, who: str, *, since_id: int) -> list[Event]:
-        rows = self._connection.execute(EVENTS, {"who": who, "since": since_id})
+        rows = self._find(self._connection, EVENTS, {"who": who, "since": since_id})
         return [codec.event_of(row) for row in rows]

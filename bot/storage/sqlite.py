@@ -17,6 +17,7 @@ from sqlalchemy.pool import PoolProxiedConnection, StaticPool
 
 from bot.mendable import Mendable
 from bot.storage.codec import to_ms
+from bot.storage.straight import Straight
 
 #: How long a writer waits for another one (a command beside `serve`).
 BUSY_SECONDS = 5
@@ -59,6 +60,8 @@ class Sqlite:
         self.path = path
         self.engine: Engine = open_engine(path)
         self._one_at_a_time = threading.RLock()
+        straight = Straight()
+        self.change, self.find = straight.change, straight.find
 
     def one_turn(self) -> contextlib.AbstractContextManager[object]:
         """One thread at a time."""

@@ -74,7 +74,7 @@ class Work:
         self.connection = connection
         self.outbox = Outbox(connection, backend)
         self.educators = Educators(connection)
-        self._records = Records(connection, cache)
+        self._records = Records(connection, cache, backend)
         self._backend = backend
         self._kept: list[Turn] = []
 
@@ -148,11 +148,12 @@ class Work:
         """
         self._backend.lock_chat(self.connection, chat)
         told = {"id_": chat, "since": to_ms(real_now - CAUTION_OWED)}
-        row = self.connection.execute(PERSON_OF_CHAT, told).one_or_none()
-        if row is None:
+        rows = self._backend.find(self.connection, PERSON_OF_CHAT, told)
+        if not rows:
             return None
-        opened = self._records.opened((row,), now)[row.id]
-        return Met(opened=opened, blocked=row.blocked, owed=row.owed)
+        (row,) = rows
+        opened = self._records.opened(rows, now)[row.id]
+        return Met(opened=opened, blocked=bool(row.blocked), owed=bool(row.owed))
 
     def keep_chat(self, seen: ChatSeen, real_now: datetime) -> None:
         """Keep a chat as it now stands, and make it the one that its person is written to."""
@@ -258,13 +259,13 @@ class Work:
             codec.event_row(turn.participant.id, event) for turn in turns for event in turn.events
         ]
         if entries:
-            self.connection.execute(ADD_EVENTS, entries)
+            self._backend.change(self.connection, ADD_EVENTS, entries)
         alike: defaultdict[tuple[str, ...], list[dict[str, Any]]] = defaultdict(list)
         for turn in turns:
             changes = self._changes(turn) | told
             alike[tuple(changes)].append(changes)
         for changes_of_some in alike.values():
-            self.connection.execute(KEEP_PERSON, changes_of_some)
+            self._backend.change(self.connection, KEEP_PERSON, changes_of_some)
         self._kept.extend(turns)
 
     def set_wake(self, who: str, wake_at: datetime | None) -> None:
@@ -376,7 +377,7 @@ class Work:
 
     def _insert_new(self, table: Table, row: dict[str, Any]) -> int:
         """Leave an existing row alone; gives how many were added."""
-        return self.connection.execute(self._backend.insert_new(table), row).rowcount
+        return self._backend.change(self.connection, self._backend.insert_new(table), (row,))
 
 
 def _ms_or_none(moment: datetime | None) -> int | None:

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from bot.caution.activity import carbohydrate_first
 from bot.caution.cautions import Caution, due_cautions
-from bot.caution.ladder import ladder_closed, recovery
+from bot.caution.ladder import ladder_closed
 from bot.caution.thresholds import Level
 from bot.entries import Ask, By, Doubt, Reading, Request, What
 from bot.localtime import fixed, shifted
@@ -183,7 +183,7 @@ def _respond(
             now=heard.now,
             cautioned=frozenset(caution.cause for caution in cautions),
             unwell=any(caution.level in FELT for caution in cautions),
-            closed=recovery(record, new) if ladder_closed(record, new) else None,
+            closed=ladder_closed(record, new),
             words=words,
             ask=ask,
             doubt=doubt,
