@@ -25,8 +25,11 @@ class Backend(Protocol):
     def upgrades_itself(self) -> bool:
         """Whether opening it makes or upgrades its tables: whoever opens it owns it."""
 
-    def one_turn(self) -> AbstractContextManager[object]:
-        """Held for the length of a transaction, where only one may run at a time."""
+    def transaction(self) -> AbstractContextManager[Connection]:
+        """Committed at the end of the block, or nothing of it. One at a time where it must be."""
+
+    def close(self) -> None:
+        """Close all connections."""
 
     def change(
         self, connection: Connection, statement: Insert | Update, rows: Sequence[dict[str, Any]]

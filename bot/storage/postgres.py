@@ -110,9 +110,13 @@ class Postgres:
             connect_args={**CONNECT, "options": options},
         )
 
-    def one_turn(self) -> contextlib.AbstractContextManager[object]:
-        """Turns of different people run side by side."""
-        return contextlib.nullcontext()
+    def transaction(self) -> contextlib.AbstractContextManager[Connection]:
+        """Turns of different people run side by side, each on a connection of the pool."""
+        return self.engine.begin()
+
+    def close(self) -> None:
+        """The pool."""
+        self.engine.dispose()
 
     def change(
         self, connection: Connection, statement: Insert | Update, rows: Sequence[dict[str, Any]]

@@ -5,6 +5,7 @@ import fcntl
 import os
 import sqlite3
 import threading
+from collections.abc import Iterator
 from datetime import datetime
 from functools import cache
 from pathlib import Path
@@ -60,12 +61,26 @@ class Sqlite:
         self.path = path
         self.engine: Engine = open_engine(path)
         self._one_at_a_time = threading.RLock()
+        self._connection: Connection | None = None
         straight = Straight()
         self.change, self.find = straight.change, straight.find
 
-    def one_turn(self) -> contextlib.AbstractContextManager[object]:
-        """One thread at a time."""
-        return self._one_at_a_time
+    @contextlib.contextmanager
+    def transaction(self) -> Iterator[Connection]:
+        """One thread at a time, on the one connection: to take it anew each time costs more than
+        to begin."""
+        with self._one_at_a_time:
+            if self._connection is None:
+                self._connection = self.engine.connect()
+            with self._connection.begin():
+                yield self._connection
+
+    def close(self) -> None:
+        """The one connection."""
+        if self._connection is not None:
+            self._connection.close()
+            self._connection = None
+        self.engine.dispose()
 
     def insert_new(self, table: Table) -> Insert:
         """Nobody else is writing."""

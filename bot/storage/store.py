@@ -129,17 +129,16 @@ class Store:
 
         Raises sqlalchemy.exc.DBAPIError where the database refuses (full disk, lock).
         """
-        with self._backend.one_turn():
-            work: Work | None = None
-            try:
-                with self.engine.begin() as connection:
-                    work = Work(connection, self._cache, self._backend)
-                    yield work
-            except BaseException:
-                if work is not None:
-                    work.undone()
-                raise
-            work.committed()
+        work: Work | None = None
+        try:
+            with self._backend.transaction() as connection:
+                work = Work(connection, self._cache, self._backend)
+                yield work
+        except BaseException:
+            if work is not None:
+                work.undone()
+            raise
+        work.committed()
 
     def attempt(self, turn: Callable[[Work], R]) -> R:
         """One transaction, run again where the database chose it to give way to another.
@@ -162,7 +161,7 @@ class Store:
 
     def close(self) -> None:
         """Close all connections."""
-        self.engine.dispose()
+        self._backend.close()
 
 
 def backend_of(url: str, *, own_clock: bool = True) -> Backend:
