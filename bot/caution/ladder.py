@@ -4,7 +4,7 @@ All of it is worked out from the record, so that nothing has to be cancelled: a 
 answers a low takes its rechecks away, a correction brings others.
 """
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
@@ -31,6 +31,9 @@ from bot.record.fold import is_low, when
 
 #: A word to the educator that could not be passed on within it is stale; the roster has it.
 WORD_KEEPS = timedelta(hours=24)
+
+#: A low and the reading that answers it, if one does.
+_Low = tuple[Noted[Reading], Noted[Reading] | None]
 
 
 class RecheckKind(StrEnum):
@@ -85,9 +88,10 @@ def rechecks(record: Record, *, now: datetime | None = None) -> tuple[Recheck, .
     """
     if record.participant.state is State.STOPPED:
         return ()
+    lows = tuple(_lows(record))
     found = [
-        *_after_lows(record),
-        *_after_recoveries(record),
+        *_after_lows(record, lows),
+        *_after_recoveries(record, lows),
         *_after_lows_taken_back(record),
         *_after_highs(record),
     ]
@@ -110,7 +114,7 @@ def recovery(record: Record, new: Collection[int]) -> Noted[Reading] | None:
     """The new reading that is back in range after a low, if there is one."""
     if not any(noted.id in new for noted in record.readings):
         return None  # most messages: no low has to be looked for to know it
-    backs = [back for back, _ in _recoveries(record) if back.id in new]
+    backs = [back for back, _ in _recoveries(record, _lows(record)) if back.id in new]
     return backs[-1] if backs else None
 
 
@@ -174,8 +178,8 @@ def _word(why: EducatorWhy, cause: int, due_at: datetime) -> EducatorWord:
     )
 
 
-def _after_lows(record: Record) -> Iterator[Recheck]:
-    for low, answer in _lows(record):
+def _after_lows(record: Record, lows: Sequence[_Low]) -> Iterator[Recheck]:
+    for low, answer in lows:
         if answer is not None:
             continue
         first = retest_at(low, _told(record, low))
@@ -184,15 +188,12 @@ def _after_lows(record: Record) -> Iterator[Recheck]:
         yield _recheck(RecheckKind.SECOND, low.id, second, until=shifted(second, RECHECK_OPEN))
 
 
-def _after_recoveries(record: Record) -> Iterator[Recheck]:
-    if not record.participant.can_go_low:
+def _after_recoveries(record: Record, lows: Sequence[_Low]) -> Iterator[Recheck]:
+    if not lows or not record.participant.can_go_low:
         return
-    limits = record.participant.limits
-    last_low = max(
-        (when(noted) for noted in record.readings if is_low(noted.entry, limits)), default=None
-    )
-    for back in {back.id: back for back, _ in _recoveries(record)}.values():
-        if last_low is not None and when(back) < last_low:
+    last_low = max(when(low) for low, _ in lows)
+    for back in {back.id: back for back, _ in _recoveries(record, lows)}.values():
+        if when(back) < last_low:
             continue  # low again since: that low has a ladder of its own
         due = retest_after_recovery(back)
         yield _recheck(RecheckKind.AFTER_HOUR, back.id, due, until=shifted(due, RECHECK_OPEN))
@@ -277,7 +278,7 @@ def _told(record: Record, noted: Noted[Reading]) -> datetime:
     return max(noted.at, next(cautioned, noted.at))
 
 
-def _lows(record: Record) -> Iterator[tuple[Noted[Reading], Noted[Reading] | None]]:
+def _lows(record: Record) -> Iterator[_Low]:
     """Each low with the reading that answers it."""
     limits = record.participant.limits
     for place, noted in enumerate(record.readings):
@@ -285,10 +286,12 @@ def _lows(record: Record) -> Iterator[tuple[Noted[Reading], Noted[Reading] | Non
             yield noted, _answer(record, place)
 
 
-def _recoveries(record: Record) -> Iterator[tuple[Noted[Reading], Noted[Reading]]]:
+def _recoveries(
+    record: Record, lows: Iterable[_Low]
+) -> Iterator[tuple[Noted[Reading], Noted[Reading]]]:
     """Each reading that was back in range, with the low that it ended."""
     limits = record.participant.limits
-    for low, answer in _lows(record):
+    for low, answer in lows:
         if answer is None or is_low(answer.entry, limits):
             continue
         if when(answer) <= shifted(max(when(low), low.at), LOW_OPEN):

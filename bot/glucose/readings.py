@@ -11,8 +11,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import lru_cache
-from itertools import pairwise
 from math import inf
+from operator import lt
 from typing import Any
 
 from bot.entries import FoodKind, Meal, Moment, OffScale, Reading
@@ -125,7 +125,8 @@ def surprising(record: Record, reading: Noted[Reading]) -> bool:
 
 def follow_each_other(notes: Iterable[Noted[Any]]) -> bool:
     """Whether no two notes of a record share an instant, so that they are in order already."""
-    return all(one.seconds < other.seconds for one, other in pairwise(notes))
+    seconds = [noted.seconds for noted in notes]
+    return all(map(lt, seconds, seconds[1:]))
 
 
 def _timed(readings: Iterable[Noted[Reading]]) -> list[Noted[Reading]]:

@@ -1,8 +1,8 @@
 """One thing that falls due."""
 
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from enum import StrEnum
+from typing import NamedTuple
 
 from bot.entries import Activity, Meal
 from bot.messages import Kind
@@ -27,8 +27,8 @@ class Topic(StrEnum):
 PROMPTS = frozenset({Topic.BEFORE_MEAL, Topic.AFTER_MEAL, Topic.AFTER_ACTIVITY, Topic.RECHECK})
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Due:
+# A tuple: a turn makes half a dozen, and a frozen dataclass takes four times as long to make.
+class Due(NamedTuple):
     """Something to say at `at`, worthless after `until`.
 
     `key` names it for ever: what was said once is never said again. `cause` is the event it is
@@ -59,7 +59,8 @@ class Due:
 
 
 def _stamp(instant: datetime) -> str:
-    return f"{instant.astimezone(UTC):%Y%m%dT%H%M%S}"
+    written = instant.astimezone(UTC).isoformat(timespec="seconds")  # a third of strftime's time
+    return written.partition("+")[0].replace("-", "").replace(":", "")
 
 
 def meal_key(meal: Meal) -> str:

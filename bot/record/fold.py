@@ -195,9 +195,8 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
         )
         fresh.setdefault(type(event.body), []).append(noted)
     fields: dict[str, Any] = {
-        name: _merged(getattr(record, name), fresh.get(kind, []), gone)
-        for kind, name in _TOLD.items()
-        if gone or kind in fresh
+        _TOLD[kind]: _merged(getattr(record, _TOLD[kind]), fresh.get(kind, []), gone)
+        for kind in (_TOLD if gone else fresh)
     }
     grown = record.changed(**fields, last_id=max(record.last_id, ordered[-1].id))
     if gone:
