@@ -1,7 +1,7 @@
 """Local clock times across changes of the clock. Nothing here reads a clock."""
 
 import unicodedata
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta, timezone
 from functools import lru_cache
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -63,7 +63,8 @@ def iso(moment: datetime) -> str:
 
 def fixed(moment: datetime, zone: str) -> datetime:
     """The instant with the offset that the zone has then, as a record keeps it."""
-    return datetime.fromisoformat(in_zone(moment, zone).isoformat())
+    offset = in_zone(moment, zone).utcoffset() or timedelta(0)
+    return moment.astimezone(timezone(offset))
 
 
 #: Areas of the zone database in which a city may lie.

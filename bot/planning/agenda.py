@@ -7,6 +7,7 @@ from itertools import chain
 
 from bot.caution.ladder import rechecks
 from bot.localtime import DAY, shifted
+from bot.messages import Kind
 from bot.participants import Participant, State
 from bot.planning.due import Due, Topic
 from bot.planning.prompts import after_activities, after_meals, before_meals
@@ -178,5 +179,7 @@ def _near(record: Record, now: datetime) -> Record:
     """What can still ask for a test: the last two days, or everything if a caution of these days
     was about something older (an edit put a low into an old message, say)."""
     near = record.since(shifted(now, -NEAR))
-    causes = {spoken.entry.cause for spoken in near.spoke if spoken.entry.cause is not None}
+    if near is record:
+        return near
+    causes = {spoken.entry.cause for spoken in near.spoke if spoken.entry.kind is Kind.CAUTION}
     return near if causes <= {noted.id for noted in near.readings} else record

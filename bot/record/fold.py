@@ -189,9 +189,9 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
                 gone.add(event.mends)
             standing[event.root] = event
     fresh: dict[type, list[Noted[Any]]] = {}
-    for event in standing.values():
+    for id_, event in standing.items():
         noted: Noted[Any] = Noted(
-            id=event.root, at=event.at, message=event.message, entry=cast("Any", event.body)
+            id=id_, at=event.at, message=event.message, entry=cast("Any", event.body)
         )
         fresh.setdefault(type(event.body), []).append(noted)
     fields: dict[str, Any] = {

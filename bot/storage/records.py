@@ -122,6 +122,8 @@ class Records:
     def changed(self, participant: Participant) -> bool:
         """Whether a person is another than the row that was read of them says."""
         known = self._cache.peek(participant.id)
+        if known is not None and known.participant is participant:
+            return False  # most turns: no field has to be compared to know it
         return known is None or known.participant != participant
 
     def remember(self, turn: Turn) -> None:

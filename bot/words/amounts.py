@@ -35,4 +35,4 @@ def signed_words(mg_dl: float, unit: Unit) -> str:
 
 def clock(moment: datetime) -> str:
     """The clock time as the participant's own clock shows it: `14:31`."""
-    return f"{moment:%H:%M}"
+    return f"{moment.hour:02}:{moment.minute:02}"
