@@ -29,7 +29,7 @@ AFTER_A_FAILED_WAKE = timedelta(minutes=5)
 READ_TOGETHER = 10
 #: A transaction reads and decides no longer than this, so that whoever writes just then waits
 #: for two of them, at most, until the answer leaves. A weekly summary and a record of weeks take
-#: ten milliseconds, a prompt to somebody new 0.3.
+#: ten milliseconds, a prompt to somebody new 0.2.
 LONGEST = timedelta(milliseconds=20)
 
 
