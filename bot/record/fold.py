@@ -4,6 +4,7 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
+from itertools import chain
 from math import inf
 from operator import attrgetter
 from typing import Any, Generic, TypeVar, cast
@@ -100,6 +101,11 @@ class Record:
     def said(self, key: str) -> bool:
         """Tell whether the bot has already said the thing with this key."""
         return any(spoken.entry.key == key for spoken in reversed(self.spoke))
+
+    def noted(self, id_: int) -> Noted[Any] | None:
+        """What stands under an id, as it was told."""
+        every = chain.from_iterable(_ALL_NOTES(self))
+        return next((noted for noted in every if noted.id == id_), None)
 
     def spoke_since(self, instant: datetime) -> tuple[Noted[Spoke], ...]:
         """What the bot has said from an instant on."""

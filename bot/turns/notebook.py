@@ -59,7 +59,10 @@ class Notebook:
         for event in chain(reversed(self.new), reversed(self.old)):
             if event.root == id_:
                 return event
-        raise KeyError(id_)
+        noted = self.record.noted(id_)  # it may reach a week further back than the events do
+        if noted is None:
+            raise KeyError(id_)
+        return Event(id=id_, at=noted.at, message=noted.message, body=noted.entry)
 
     def mend(self, id_: int, **changes: Any) -> int:
         """Put a changed copy in the place of an event: it keeps its id in the record, and when

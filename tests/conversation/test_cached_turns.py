@@ -12,6 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.conversation import Conversation
+from bot.entries import Reading
 from bot.messages import Incoming
 from bot.record import Wrote
 from bot.record.events import Event
@@ -142,3 +143,14 @@ def test_one_whose_turn_fails_is_alone_in_it() -> None:
     life.store.close()
     assert wakes[1] == now + timedelta(minutes=5)
     assert all(wake is not None and wake > now for wake in wakes)
+
+
+def test_what_only_the_remembered_record_holds_still_is_put_right() -> None:
+    """The record left by the last turn may reach a week further back than the events."""
+    life = Life(forgets=False)
+    for number, (days, text) in enumerate(((0, "131"), (30, "118"), (36, "not 131, 113"))):
+        life.step(number, "hear", "p0", text, START + timedelta(days=days))
+    with life.store.turn() as work:
+        assert work.parked() == []
+        values = [e.body.value for e in work.events("p0") if isinstance(e.body, Reading)]
+    assert values == [131, 118, 113]
