@@ -52,8 +52,11 @@ def _patterns(language: str) -> _Patterns:
     )
     near = "about bout abt around round roughly approx for fer almost nearly over like por durante"
     about = rf"(?:(?:{'|'.join(near.split())}|unos|unas|casi|como) ){{0,2}}"
+    walks = r"(?:[a-z]+ )?(?:walks|strolls|runs|jogs|rides|swims|sessions|workouts|caminatas)"
+    several = rf"(?=\d+ (?:- )?(?:mins?|minutes?|minutos?) (?:de )?{walks} )"
+    bouts = rf"(?P<bouts>[2-9]) (?:x|times|sets of|lots of|rounds of) |(?P<some>[234]) {several}"
     return _Patterns(
-        long=pattern(f"{about}(?:a )?{duration(language)}(?: long| of| de)?"),
+        long=pattern(f"{about}(?:a |{bouts})?{duration(language)}(?: long| of| de)?"),
         far=pattern(
             f"{NUMBER} (?:more |brisk |k |thousand |mil )?{far}"
             f"|(?:a|1) (?:mile|km|half marathon)|half a mile|{counter}"
@@ -194,7 +197,7 @@ def measures(page: Page, language: str) -> list[Measure]:
         return []
     patterns = _patterns(language)
     found = [
-        Measure(start=_long_from(page, span), end=span.end, minutes=minutes_of(span.match))
+        Measure(start=_long_from(page, span), end=span.end, minutes=_length(span))
         for span in (page.find(patterns.long) if any_unit(page, language) else ())
     ]
     taken = {index for measure in found for index in range(measure.start, measure.end)}
@@ -204,6 +207,11 @@ def measures(page: Page, language: str) -> list[Measure]:
         if not taken & set(range(span.start, span.end))
     ]
     return sorted(found, key=lambda measure: measure.start)
+
+
+def _length(span: Span) -> float:
+    """Its minutes, all bouts together (`3 x 10 min walks`)."""
+    return minutes_of(span.match) * int(span["bouts"] or span["some"] or 1)
 
 
 def _long_from(page: Page, span: Span) -> int:

@@ -54,7 +54,9 @@ class _Patterns:
 def _patterns(language: str) -> _Patterns:
     cue = either(gathered(language, "correction"))
     cue_after = either(gathered(language, "correction_after"))
-    instead = either(gathered(language, "instead_of"))
+    instead = either(  # `142 no 124` is no English for `142 not 124`
+        tuple(w for w in gathered(language, "instead_of") if w != "no" or language.startswith("es"))
+    )
     should = either(gathered(language, "should_be"))
     that_was = either(gathered(language, "that_was"))
     small = r"(?:(?:,|\.|:|!|-|its|it|is|was|i|meant|mean|to|be|say|the|my|sugar|reading|number|that|thats|should|make|sorry|oops|no|not|es|era|eran|son|fue|fueron|quise|decir|put|write|wrote|actually|really|glucose|last|one|value|have|been|ment|azucar|glucosa|typed|type|mistyped|entered|sent|gave|said|says|read|reads|saw|told|you|meter|in|as|a|typo|wrong|by|mistake|error|for|so|fat|finger|fingers|fingered|thumb|thumbs|glasses|off|on|hit|key|button|correct|correction|right|please|change|replace|swap|fix|update|edit|earlier|just|now|this|escribi|puse|mande|dije|correcto|cambia|cambiar|reemplaza) )*"
@@ -80,9 +82,11 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so|no(?= (?:, )?(?:i|we) )|nope|nah|wait) (?:, )?)*(?:{cue}|no ,|{_WRONG}) {small}(?P<new>{_N}){_UNIT}{tail}"
         ),
         cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
-        starred=re.compile(rf"(?:{cue} )?(?:[:,] )?\* ?(?P<new>{_N}){_UNIT}|(?P<new2>{_N}) \*"),
+        starred=re.compile(
+            rf"(?:{cue} )?(?:[:,] )?\* ?(?P<new>{_N}){_UNIT}{tail}|(?P<new2>{_N}) \*"
+        ),
         that_was=re.compile(
-            rf"(?:(?:oh|ah|oh no|oh wait|wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
+            rf"(?:(?:oh|ah|oh no|oh wait|wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|perdona|disculpa|disculpe|ups|espera|me equivoque|que pena|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
         ),
         ate_at=re.compile(
             r"(?:(?:sorry|oops|no|actually|correction|perdon|wait|my bad|my mistake) (?:, )?)*(?:i |we |she |he |yo )?(?:actually |really |only |in fact )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
@@ -113,8 +117,8 @@ class Mend:
 
 
 def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Mend] | None:
-    """A correction of two named numbers, or a removal, in front of something else: where the rest
-    begins (`undo, I feel faint`, `sorry 162 not 126, having roti`)."""
+    """A correction of a number, or a removal, in front of something else: where the rest begins
+    (`undo, I feel faint`, `sorry 162 not 126, having roti`)."""
     for end, token in enumerate(page.tokens[:-1]):
         if token.word not in _ENDS or end < 1:
             continue
@@ -122,7 +126,7 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
         if removals.takes_back(part, language):
             return end + 1, Mend(entry=Removal())
         mend = find(part, language, at, own)
-        if mend is not None and isinstance(mend.entry, Correction) and mend.entry.replaces:
+        if mend is not None and isinstance(mend.entry, Correction) and mend.entry.value:
             return end + 1, mend
         if end > removals.LONGEST:
             break

@@ -24,6 +24,16 @@ def any_unit(page: Page, language: str) -> bool:
     return not _units(language).isdisjoint(token.word for token in page.tokens)
 
 
+def is_hours(page: Page, index: int, language: str) -> bool:
+    """Whether a word for hours stands there."""
+    return not _hours(language).isdisjoint(page.words(index, index + 1))
+
+
+@cache
+def _hours(language: str) -> frozenset[str]:
+    return frozenset(gathered(language, "hours"))
+
+
 @cache
 def duration(language: str) -> str:
     """A pattern of a length of time; `minutes_of` reads its match."""

@@ -66,8 +66,10 @@ def _patterns(language: str) -> _Patterns:
     moving = either(gathered(language, "moving"))
     before, after = either(gathered(language, "before")), either(gathered(language, "after"))
     later = either(gathered(language, "later"))
+    #: With a length behind it, it is an activity of its own (`después de caminar 25 minutos`).
+    unmeasured = r"(?! (?:(?:durante|por|for|about|unos|como) )*(?:media hora|half an|una hora|\d+ (?:mi?n|h|k|cuadra|vuelta)))"
     glue = r"(?:(?:of|de|que|eating|having|taking|i had|i ate|finishing|ate|for|to) ){0,2}"
-    tail = f"(?: {glue}{OWN}(?:(?P<name>{names})(?: time)?|(?P<food>{eating})|(?P<move>{moving})))?"
+    tail = f"(?: {glue}{OWN}(?:(?P<name>{names})(?: time)?|(?P<food>{eating})|(?P<move>{moving}){unmeasured}))?"
     long = duration(language)
     of_meal = f"(?: (?:del?|of|into|from|since) {OWN}(?P<name>{names}))?"
     whole = tuple(

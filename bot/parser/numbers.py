@@ -61,7 +61,12 @@ _TOKEN = re.compile(
     re.VERBOSE,
 )
 _NEEDED_ALIKE = re.compile(r"\d{1,2}l|\d+")
+#: `my arm's gone weak`: no more than one.
+_OF_THE_BODY = frozenset({"chest's", "arm's", "leg's", "face's", "speech's", "breath's"})
 _FIXED = {"b4": "before", "2day": "today", "2nite": "tonight", "hba1c": "a1c", "hba1": "a1c"}
+#: `walked 1h20` tells a length, `19h30` and `at 2h30` a time.
+FEW_HOURS = frozenset("12345")
+_AT = frozenset({"at", "las", "la", "around", "about", "from", "till", "until", "to", "by"})
 _SPOKEN = {"&": "and", "@": "at"}
 #: Short forms that people type for a word (`shld i tk my insulin b4 food`).
 _SHORT = {
@@ -77,7 +82,8 @@ _SHORT = {
     "awfy": "awfully", "ahm": "im", "wuz": "was", "dis": "this", "dat": "that",
     "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
     "sry": "sorry", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
-    "isnae": "isnt", "wasnae": "wasnt",
+    "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
+    "xq": "porque", "pq": "porque", "isnae": "isnt", "wasnae": "wasnt",
 }  # fmt: skip
 
 
@@ -101,12 +107,16 @@ def tokens(shown: str, plain: str) -> list[Token]:
             word = LINK
         elif kind == "clock":
             word = raw.replace("h", ":")
+            if raw[1] == "h" and raw[0] in FEW_HOURS and (not found or found[-1].word not in _AT):
+                found.append(Token(match.start(), match.end(), word))
+                found.append(Token(match.end(), match.end(), "h"))
+                continue
         elif kind == "decimal":
             word = raw.replace(",", ".")
         elif kind == "thousands":
             word = raw.replace(",", "")
         elif kind == "word":
-            word = raw.replace("'", "")
+            word = raw.removesuffix("'s") if raw in _OF_THE_BODY else raw.replace("'", "")
             word = _SHORT.get(word, word)
         elif kind == "arrow":
             word = ">"

@@ -10,7 +10,18 @@ is surely no glucose come first, then times and moments, then values, and food l
 from dataclasses import replace
 from datetime import datetime
 
-from bot.entries import Ask, Asked, By, Doubt, Removal, Request, Understood, What
+from bot.entries import (
+    Ask,
+    Asked,
+    By,
+    Correction,
+    Doubt,
+    Removal,
+    Request,
+    Symptom,
+    Understood,
+    What,
+)
 from bot.parser import (
     asides,
     corrections,
@@ -70,6 +81,10 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
         return Understood(entries=(mend.entry,))
     if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
         return None
+    if isinstance(mend.entry, Correction) and mend.entry.replaces is None:
+        # `sorry 62 and shaky`; beside all else, `sorry` may only be polite (`sorry, 162, rice`)
+        if rest.ask is not None or not all(isinstance(each, Symptom) for each in rest.entries):
+            return None
     return replace(rest, entries=(mend.entry, *rest.entries))
 
 

@@ -19,7 +19,7 @@ _MESSAGES: Final = (
     "142 before breakfast, kweevsh, 2 spoons of rice",
     "ate rice that mum made at the picnic",
     "ate glucose, feel dizzy now, not thirsty",
-    "finished walking for thirty minutes, 9500 steps",
+    "finished walking for 1:20 h, 9500 steps",
     "9500 steps",
     "rice with 2 pav",
     "kweevsh training 30 min",

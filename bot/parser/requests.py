@@ -193,18 +193,19 @@ _NO_PLACE = frozenset(
     "pain bed trouble bathroom car bus garden kitchen hurry doubt shock meeting range love luck "
     "agony distress hospital clinic ambulance the a an my er surgery labour labor tears house "
     "town traffic school work church class el la casa cama mi apuros dolor una un peligro danger "
-    "charge need hell heaven bits debt".split()
+    "charge need hell heaven bits debt ayunas ayuno pijama pie".split()
 )
 
 
 def _zone(page: Page, match: re.Match[str], language: str) -> Request | None:
-    """A place: written with a capital, or followed by `now`."""
+    """A place: written with a capital, or with `now` beside it."""
     place = match["place"].split()
     if set(place) & _NO_PLACE or set(place) <= _everyday(language):
         return None
     words = [token for token in page.tokens if token.word in place][-len(place) :]
     named = all(page.shown[token.start].isupper() for token in words)  # `New York`
-    if not named and not match["now"]:
+    now = {"ahora", "now"}.intersection(match.string.split())
+    if not named and not match["now"] and not now:
         return None
     text = page.shown[words[0].start : words[-1].end]
     return Request(what=What.SETTINGS, setting="zone", setting_value=text)

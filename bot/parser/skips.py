@@ -26,7 +26,7 @@ class _Patterns:
 
 
 _EDGE = r"(?:(?:thanks|thank you|sorry|ok|oh|well|no|so|but|i|just|ah|please|today|again|oops|,|perdon|hoy|ay|have to|and|y|hi|hello|um|it|then|i think i) )*"
-_TAIL = r"(?: (?:muna|po|na|lang|lah|abeg|eh|ha|today|again|this time|now|sorry|for now|tonight|please|thanks|hoy|ahora|it|, sorry|, thanks|right now|lol|before|before lunch|to test|one|test))*"
+_TAIL = r"(?: (?:perdon|, perdon|disculpa|disculpe|lo siento|muna|po|na|lang|lah|abeg|eh|ha|today|again|this time|now|sorry|for now|tonight|please|thanks|hoy|ahora|it|, sorry|, thanks|right now|lol|before|before lunch|to test|one|test))*"
 
 
 @cache
@@ -69,7 +69,7 @@ def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | 
         return Skip(reason=_typed(page, match.start("reason"), match.end("reason")))
     if match := patterns.skip.fullmatch(words):
         said = match["skip"]
-        forgot = re.search(r"forg|olvid|asleep|dormi|overslept|slept", said)
+        forgot = re.search(r"forg|olvid|se (?:me|nos|le) paso|asleep|dormi|overslept|slept", said)
         return Skip(reason=_typed(page, match.start("skip"), match.end("skip")) if forgot else None)
     match = patterns.because.fullmatch(words)
     if match and not re.search(r"\d|\?", words) and not _FORGOT_A_THING.match(words):

@@ -11,10 +11,11 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 from functools import cache
 
-from bot.parser.durations import any_unit, duration, minutes_of
+from bot.parser.durations import any_unit, duration, is_hours, minutes_of
 from bot.parser.instants import AHEAD, Day, Half, When
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
+from bot.parser.numbers import FEW_HOURS
 from bot.parser.page import Page, Span, pattern
 
 
@@ -127,7 +128,7 @@ def find(page: Page, language: str) -> list[When]:
             found.append(When(start=span.start, end=span.end, ago=minutes_of(span.match)))
             page.claim(span.start, span.end)
     line = page.line
-    if any(char.isdigit() for char in line) or " once " in line:
+    if any(char.isdigit() for char in line) or " una " in line or " once " in line:
         for clock in _clocks(page, patterns, language):
             found.append(clock)
             page.claim(clock.start, clock.end)
@@ -185,6 +186,8 @@ def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
         yield _clock(span, _hour(span, language), 0)
     for span in page.find(patterns.colon):
         raw = span["hour"] or "0"
+        if not span["sure"] and raw in FEW_HOURS and is_hours(page, span.end, language):
+            continue  # `walked 1:20 h`
         half = _half_of(raw)
         yield replace(
             _clock(span, int(raw), int(span["minute"] or 0)),

@@ -43,7 +43,7 @@ def _told(by: By) -> re.Pattern[str]:
         rf"|(?P<doing>[a-z]{{2,}}(?:ing|in|ando|iendo|andome|iendome))(?P<more>(?: .+?)?)"
         rf"|(?:tried (?:\d+ times |twice |again )?(?:but )?)?(?P<kept>{kept})(?: (?:to do it|to test|here|at|in|with|on|en|con|till|until|hasta|cooking|working) .+?)?"
         rf"|(?P<outage>{outage})(?: .+?)?"
-        rf"|(?P<left>(?:ive |have |he |she |we )*(?:left|forgot) (?:it|mine|the thing|that thing|everything|all of it|my (?:bag|purse|stuff|things|handbag|backpack)) (?:at|in|on|with|behind|back|upstairs|downstairs|home|to bring)(?: .+?)?|(?:i |we |he |she )?(?:forgot|left) (?:my|her|his|the) (?:bag|purse|handbag|backpack|stuff|things)(?: .+?)?|(?:i |we |he |she )?(?:dont|didnt|do not|did not|havent|doesnt) (?:have|got|get|bring|brought) (?:it|mine|anything|them|nothing|my things|my stuff)(?: (?:with|on|here|along).*?)?)"
+        rf"|(?P<left>(?:ive |have |he |she |we )*(?:left|forgot) (?:it|mine|the thing|that thing|everything|all of it|(?:my|the|her|his) (?:bag|purse|stuff|things|handbag|backpack|meter|kit|monitor|machine|lancets|testing kit)) (?:at|in|on|with|behind|back|upstairs|downstairs|home|to bring)(?: .+?)?|(?:i |we |he |she )?(?:forgot|left) (?:my|her|his|the) (?:bag|purse|handbag|backpack|stuff|things)(?: .+?)?|(?:i |we |he |she )?(?:dont|didnt|do not|did not|havent|doesnt) (?:have|got|get|bring|brought) (?:it|mine|anything|them|nothing|my things|my stuff)(?: (?:with|on|here|along).*?)?)"
         rf"|(?P<here>(?:my|the|our) [a-z]+(?: [a-z]+)? (?:is|are) (?:here|around|watching|with me|visiting|looking|over|round|on the phone|waiting)(?: .+?)?)"
         rf"|(?P<dejado>(?:lo |la |todo )?(?:deje|olvide|tengo)(?: todo| mis cosas| mi bolsa)? en .+?)"
         rf")){_TAIL}"

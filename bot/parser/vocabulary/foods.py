@@ -71,7 +71,7 @@ NOT_FOOD_PHRASES: Final[tuple[str, ...]] = phrases(
     big apple, going bananas, {go|went} bananas, top banana, cherry picking, lemon of a car
     peaches and cream skin, blood orange moon, date night, blind date, up to date, out of date
     due date, expiry date, expiration date, start date, end date, what date, the date
-    date of birth, new date, save the date, a date with, dated, first date, traffic jam(s)
+    {mi|tu|su} mami, date of birth, new date, save the date, a date with, dated, first date, traffic jam(s)
     in a jam, stuck in a jam, paper jam, log jam, door jam, jam session, jam packed, talk turkey
     trip to turkey, in turkey, from turkey, to turkey, turkey the country, hi honey, hey honey
     thanks honey, ok honey, yes honey, honeymoon, my honey, hello honey, morning honey

@@ -18,7 +18,7 @@ from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|vry|verry|vrey|v|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well
+    "very": """{very|vry|verry|vrey|v|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
@@ -113,7 +113,7 @@ hungry and {shaky|shakey|weak|sweaty|dizzy|trembling|faint|shaking|lightheaded},
 weak as {water|a kitten|a baby|a lamb}, weak from hunger, weak with hunger, shaky and hungry
 starving and {shaky|weak|shaking|sweaty|dizzy}, ravenous and {shaky|weak|shaking}, hunger shakes
 {i|we|he|she|body|hand|hands|leg|legs|my body|my hand|my hands} {dey|de|don dey|just dey|still dey} {shake|sweat|tremble|shiver}( and {shake|sweat|tremble})( well well| well)
-hangry and shaky, hunger is making me shake, hunger dey shake me, faint with hunger
+dey {shake|sweat|tremble|shiver}( and {|dey }{shake|sweat|tremble|shiver}), hangry and shaky, hunger is making me shake, hunger dey shake me, faint with hunger
 faint from hunger, sudden hunger, hunger pangs and shaky, empty and shaky
 # the word itself
 hypo(s), hypoed, hypo'd, hypo-ed, hypoo, hypos, having a hypo, going hypo, hypoing, hypo symptoms, hypo feeling
