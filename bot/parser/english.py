@@ -326,7 +326,7 @@ ENGLISH = Lexicon(
     denials_after=("gone", "is gone", "has gone", "went away", "has passed", "passed now",
                    "has stopped", "stopped", "is over", "no more", "all gone", "cleared up",
                    "are gone", "better now", "resolved", "no", "went", "passed", "has passed", "have passed", "wore off", "has worn off", "worn off", "gone off", "has gone off", "have gone off", "went off", "settled", "has settled", "has eased", "eased off", "subsided", "cleared", "has cleared"),
-    others=("my (?:wee|big|little|oldest|youngest|eldest|elder|younger|older|poor|late|dear|best|good|next door|old) (?:boy|girl|one|yin|lad|lass|man|brother|sister|son|daughter|friend|pal|mate|neighbou?r|cousin|bro|sis|kid|child)s?",
+    others=("(?:the|a|an) (?:old )?(?:lady|woman|man|guy|boy|girl|fella|neighbou?r) (?:next door|across the road|in the waiting room|on the bus|beside me|opposite)", "my (?:wee|big|little|oldest|youngest|eldest|elder|younger|older|poor|late|dear|best|good|next door|old) (?:boy|girl|one|yin|lad|lass|man|brother|sister|son|daughter|friend|pal|mate|neighbou?r|cousin|bro|sis|kid|child)s?",
             "my (?:buddy|comadre|compadre|lola|lolo|nani|dadi|dada|tita|tito|kuya|abuela|amma|appa|baba|oma|opa|babcia|yiayia|bairn|lass|lad|workmate|teammate|carer|landlord|tenant|client|patient|bro|sis|grand (?:daughter|son|ma|pa|mother|father|kid|child)|student|teacher|trainer|driver|customer|bestie|fella|auld man|auld yin)s?",
             "grand (?:daughter|son|ma|pa|mother|father)",
             "(?:neighbou?r|friend|buddy|workmate|flatmate|roommate|coworker|colleague|landlord|tenant|patient|client|student|teacher|customer|cousin|bro|sis)s? (?:reading|sugars?|glucose|number|level|bs|bg|bgl|test|meter|was|is|got|had|hit)",

@@ -1,6 +1,6 @@
 """What was the reading taken for, in the words of the text? Before, after, fasting, and so on."""
 
-# ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: E501, SIM905 - patterns and word lists, one a line
 # ruff: noqa: PLR0917 - a finding needs all of them
 
 import re
@@ -123,6 +123,8 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
         for span in page.find(sought):
             if active.issuperset({span.start - 1, span.start}):
                 continue  # within what was done (`just in from a walk`)
+            if not span["name"] and _of_no_meal(page, span.end, names):
+                continue  # `142 after work`
             page.claim(span.start, span.end)
             found.append(_cue(page, span.start, span.end, span.match, moment, names, active))
     return sorted(found, key=lambda cue: cue.start)
@@ -153,6 +155,21 @@ def _at_length(
                 )
             )  # fmt: skip
     return found
+
+
+#: What one comes from or goes to, and eats neither before nor after as a rule.
+_OF_NO_MEAL = frozenset(
+    "work school church mass mosque temple college uni office shift prayers prayer class trabajo "
+    "misa escuela iglesia turno".split()
+)
+
+
+def _of_no_meal(page: Page, index: int, names: dict[str, MealName]) -> bool:
+    """Whether one of them stands there, and no meal with it (`after work`, not `work lunch`)."""
+    words = page.words(index, index + 3)
+    if words and words[0] in {"my", "the", "mi", "la", "el", "del"}:
+        words = words[1:]
+    return not _OF_NO_MEAL.isdisjoint(words[:1]) and names.keys().isdisjoint(words[1:2])
 
 
 def _of_no_test(page: Page, start: int, end: int, moment: Moment) -> bool:
