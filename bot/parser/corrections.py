@@ -11,7 +11,6 @@ from functools import cache
 
 from bot.entries import Ask, Correction, Moment, Removal
 from bot.parser import activity, food, moments, removals, times
-from bot.parser.food import kinds_of
 from bot.parser.instants import When, resolved
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
@@ -222,7 +221,7 @@ def _meant_food(page: Page, match: re.Match[str], language: str) -> Mend | None:
     if not all(i in foods or page.tokens[i].word in joined for i in words) or first not in foods:
         return None
     text = page.text(start, words.stop)
-    return Mend(entry=Correction(text=text, foods=kinds_of(text, language)))
+    return Mend(entry=Correction(text=text, foods=food.kinds_of(text, language)))
 
 
 def _mended(match: re.Match[str], own: Unit) -> Mend:
@@ -313,4 +312,4 @@ def _food(page: Page, match: re.Match[str], language: str) -> Mend | None:
         if token.word.replace(".", "").isdigit()
     ):
         return None
-    return Mend(entry=Correction(text=text, foods=kinds_of(text, language)))
+    return Mend(entry=Correction(text=text, foods=food.kinds_of(text, language)))

@@ -134,9 +134,8 @@ def _inside_word(place: int, plain: str) -> bool:
     return before.isalpha() and after.isalpha()
 
 
-#: Before a road's number (`on i80`) a letter is no digit; the words take less room than this.
-_ROAD_ROOM = 20
-_ROAD = re.compile(r"\b(?:on|off|along|via|onto|down) (?:the )?$")
+#: Before a road's number (`on i80`) a letter is no digit. Its words take less than that room.
+_ROAD, _ROAD_ROOM = re.compile(r"\b(?:on|off|along|via|onto|down) (?:the )?$"), 20
 
 
 def _mended(match: re.Match[str], plain: str) -> list[Token]:

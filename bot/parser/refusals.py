@@ -91,7 +91,7 @@ def _told(page: Page, match: re.Match[str], language: str) -> tuple[int, int] | 
     said = set(why.split())
     if why in _ITSELF or not any(word.isalpha() for word in said) or said & _OTHERWISE:
         return None
-    done = activity.find(Page(page.shown, page.tokens), language)
+    done = activity.find(page.afresh(), language)
     if any(doing.over and not activity.unfinished(page, doing) for doing in done):
         return None
     start = match.start("why") + match["why"].index(why)

@@ -94,16 +94,12 @@ def _denied(page: Page, doing: Doing) -> bool:
 
 #: So many words before an activity speak of it; more would make a long message slow.
 _CLAUSE = 30
+_ENDS_A_CLAUSE = _PARTED - {"and", "so", "then", "y"}
 
 
 def _clause_before(page: Page, end: int) -> str:
     start, furthest = end, max(end - _CLAUSE, 0)
-    while start > furthest and page.tokens[start - 1].word not in _PARTED - {
-        "and",
-        "so",
-        "then",
-        "y",
-    }:
+    while start > furthest and page.tokens[start - 1].word not in _ENDS_A_CLAUSE:
         start -= 1
     return " ".join(page.words(start, end)).lstrip("¿¡ ")
 
