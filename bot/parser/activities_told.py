@@ -187,7 +187,8 @@ def _gap(start: int, end: int, other_start: int, other_end: int) -> int:
 
 
 _ON = frozenset(
-    "to in around at with up along on through by into down for the from a al en por con hasta".split()
+    "to in around at with up along on through by into down for the from a al en por con hasta round "
+    "across past near inside outside alrededor desde hacia dentro cerca".split()
 )
 
 

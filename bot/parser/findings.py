@@ -13,6 +13,7 @@ from bot.entries import Asked, By, Skip, Strips, Suggests
 from bot.parser import (
     activity,
     advice,
+    blamed,
     eating,
     food,
     helpings,
@@ -306,9 +307,8 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     all_found.values = [value for value in all_found.values if not _hour_to_come(all_found, value)]
     all_found.values.sort(key=lambda value: value.start)
     if len(all_found.values) + bool(all_found.whens) > 1:
-        all_found.whens = sorted(
-            all_found.whens + times.find_now(page, language), key=lambda when: when.start
-        )
+        all_found.whens += times.find_now(page, language)
+        all_found.whens.sort(key=lambda when: when.start)
     longer = [dish for dish in all_found.dishes if dish.end - dish.start > 1 or dish.sugar]
     all_found.named = values.claim_names(
         page,
@@ -321,10 +321,10 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     if not (context.wants_reading or all_found.named or all_found.cues or dish_at):
         _named_otherwise(page, language, all_found)
     sugar = {at for dish in longer if dish.sugar for at in range(dish.start, dish.end)}
-    medicines = strangers.find_medicine(page, language, sugar | busy)
-    all_found.strangers += medicines
+    all_found.strangers += strangers.find_medicine(page, language, sugar | busy)
     whole = food.of_several_words(page, language, all_found.dishes)
     within = {at for start, end in whole for at in range(start, end)}
+    all_found.leads += blamed.find(page, language, dish_at, all_found.values)
     all_found.leads += meals.leads(page, language, within, busy - dish_at)
     all_found.leads += taken.find(page, all_found.dishes)
     all_found.leads.sort(key=lambda lead: lead.start)

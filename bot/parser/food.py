@@ -10,11 +10,12 @@ from bot.entries import Food, FoodKind
 from bot.parser.languages import LEXICA, gathered, lexica, of_all
 from bot.parser.misspelt import no_slips
 from bot.parser.moments import meal_names
-from bot.parser.numbers import spoken, tokens
+from bot.parser.numbers import spoken
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases, spelled
 from bot.parser.spelling import SHORTEST, Spelling
 from bot.parser.tidy import plain, shown
+from bot.parser.tokens import cut
 from bot.parser.vocabulary.foods import ALSO_NOT_FOOD, NOT_FOOD_PHRASES
 from bot.parser.vocabulary.sugar import BARE_SUGAR, EATEN, SUGAR_TABLETS
 
@@ -157,7 +158,7 @@ _NUMBER_BEHIND = frozenset("is was of at : = - test reading level es fue".split(
 def kinds_of(text: str, language: str = "en") -> tuple[Food, ...]:
     """The foods of a dish's text, each with its kind; a dish of no known food is one unknown."""
     kept = shown(text)
-    page = Page(kept, spoken(tokens(kept, plain(kept)), [lex.numerals for lex in lexica(language)]))
+    page = Page(kept, spoken(cut(plain(kept)), [lex.numerals for lex in lexica(language)]))
     dishes = find(page, language)
     foods = [
         Food(text=page.text(dish.start, dish.end), kind=dish.kind)

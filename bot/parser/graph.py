@@ -12,8 +12,8 @@ from collections.abc import Iterable, Iterator, KeysView
 from functools import cache
 from typing import Any, Generic, TypeVar
 
-from bot.parser.numbers import tokens
 from bot.parser.tidy import plain, shown
+from bot.parser.tokens import cut
 from bot.parser.vocabulary import Block, is_or, unfolded
 
 Meaning = TypeVar("Meaning")
@@ -34,7 +34,7 @@ def spelled(phrase: str) -> tuple[str, ...]:
         words = phrase.replace("'", "").replace("-", " ").split(" ")
     else:
         kept = shown(phrase)
-        words = [token.word for token in tokens(kept, plain(kept))]
+        words = [token.word for token in cut(plain(kept))]
     return tuple(_WORDS.setdefault(word, word) for word in words)
 
 

@@ -24,7 +24,8 @@ from bot.parser.phrases import Phrases, spelled
 class Lead:
     """Words that food follows, or that say that a meal is begun or over.
 
-    `strong` ones are followed by food and nothing else; `past` ones lie behind.
+    `strong` ones are followed by food and nothing else; `past` ones lie behind. What is `blamed`
+    for the reading before it was eaten before it.
     """
 
     start: int
@@ -33,6 +34,7 @@ class Lead:
     is_name: bool = False
     strong: bool = False
     past: bool = False
+    blamed: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,8 +204,10 @@ def runs(page: Page, amounts: set[int]) -> list[tuple[int, int]]:
     return found
 
 
-def _too_much(page: Page, index: int) -> bool:
-    return page.words(index, index + 2) in (["too", "much"], ["too", "many"])
+def too_much(page: Page, index: int) -> bool:
+    """Whether it says there that it was more than it should have been."""
+    first, *rest = page.words(index, index + 2)
+    return (first == "too" and rest in (["much"], ["many"])) or first.startswith("demasiad")
 
 
 def trimmed(
@@ -223,7 +227,7 @@ def trimmed(
         following = start + 1 < end
         article = word in _ARTICLES and following
         if (
-            (word in edges and not article and word.isalpha() and not _too_much(page, start))
+            (word in edges and not article and word.isalpha() and not too_much(page, start))
             or (
                 word in {"a", "an", "the", "some"}
                 and following
@@ -255,6 +259,8 @@ def judged(
     led: bool,
 ) -> Piece | None:
     """Tell whether a run of words is food. `led` says that a lead-in stands before it."""
+    if start and not page.free(start - 1) and page.words(start, start + 1) == ["like"]:
+        start += 1  # `before like 10 chips`
     first_dish = bisect_left(dishes, start, key=lambda dish: dish.start)
     dishes = list(takewhile(lambda dish: dish.start < end, islice(dishes, first_dish, None)))
     food_at = {index for dish in dishes for index in range(dish.start, dish.end)}

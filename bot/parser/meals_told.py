@@ -127,6 +127,7 @@ def _lead_before(page: Page, found: Findings, start: int, used: set[int]) -> Lea
 def _led(plate: Plate, lead: Lead, found: Findings, used: set[int]) -> None:
     plate.led = True
     plate.past = plate.past or lead.past
+    plate.over = plate.over or lead.blamed
     plate.name = plate.name or lead.name
     for other in found.leads:  # `having lunch: rice`
         if other.end == lead.start or (other.end <= lead.start and lead.start - other.end <= 1):
@@ -266,6 +267,8 @@ _TELLING = frozenset("which was is that it the my of".split())
 
 def _tense(page: Page, found: Findings, plate: Plate) -> None:
     """Whether the meal is named only as what is over."""
+    if plate.spans and not plate.led and found.values:  # `201. too much naan i think`
+        plate.over = meals.too_much(page, plate.spans[0][0])
     after = [cue for cue in found.cues if cue.moment is Moment.AFTER_MEAL]
     if not after or not plate.spans:
         return

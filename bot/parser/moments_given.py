@@ -4,6 +4,7 @@
 
 from bisect import bisect_left
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.entries import Asked, Moment
 from bot.parser.activities_told import Told
@@ -62,7 +63,16 @@ def given_to(
         return [said or _default(context, found, values[0], given, plates, activities)]
     shares = _shares(found, values, cues)
     moments: list[Moment | None] = [_strongest([cue.moment for cue in share]) for share in shares]
-    if not _apart(page, found, values, cues, given):
+    for earlier, later in pairwise(range(len(values))):
+        if moments[later] is None and _moved(values[earlier], values[later], activities):
+            moments[later] = Moment.AFTER_ACTIVITY
+            if moments[earlier] is None and plates and plates[0].start < values[later].start:
+                moments[earlier] = Moment.BEFORE_MEAL
+    told = [
+        bool(share or moment or value.start in given)
+        for value, share, moment in zip(values, shares, moments, strict=True)
+    ]
+    if not (all(told) if len(values) > 2 else _apart(page, found, values, cues, given)):
         return None
     if all(moment is None for moment in moments) or moments.count(None) == len(moments):
         moments = [Moment.BEFORE_MEAL, Moment.AFTER_MEAL] if len(values) == 2 else moments
@@ -71,6 +81,11 @@ def given_to(
     elif moments[0] is Moment.BEFORE_MEAL and moments[-1] is None:
         moments[-1] = Moment.AFTER_ACTIVITY if activities.done and not plates else Moment.AFTER_MEAL
     return [moment or Moment.UNSTATED for moment in moments]
+
+
+def _moved(earlier: Value, later: Value, activities: Told) -> bool:
+    """`141 then mowed the lawn 40 min then 119`: what was done lies between the two."""
+    return any(earlier.end <= done.start and done.end <= later.start for done in activities.done)
 
 
 def _after_walk(cue: Cue) -> Cue:
@@ -132,9 +147,6 @@ def _apart(
     """Whether something tells the values apart."""
     if all(value.start in given for value in values):
         return True
-    if len(values) > 2:
-        shares = _shares(found, values, cues)
-        return all(shares)
     first, second = values
     between = set(range(first.end, second.start))
     if not _NOT.isdisjoint(page.words(first.end, second.start)[:2]):

@@ -1,19 +1,16 @@
-"""Which numbers stand in the text, in digits, in words, or with a letter in place of a digit?"""
+"""Which numbers are told in words, and which digits are they?"""
 
-# ruff: noqa: E501 - patterns and word lists, one a line
-
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 
 from bot.parser.page import Token
-from bot.units import Unit, plausible
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Numerals:
-    """How a language says numbers, one of a kind; `tens` join a unit with `joined` (`cuarenta y dos`)."""
+    """How a language says numbers, one of a kind; `tens` join a unit with `joined`
+    (`cuarenta y dos`)."""
 
     units: Mapping[str, int]
     teens: Mapping[str, int]
@@ -36,123 +33,6 @@ class Numerals:
         """Every word that can begin a number."""
         named = {*self.units, *self.teens, *self.tens, *self.hundreds}
         return frozenset(named) | self.hundred
-
-
-#: The word on the line for an address on the net or of a mailbox.
-LINK = "\x02link"
-
-_ALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "|": "1", "s": "5", "b": "8"})
-_TOKEN = re.compile(
-    r"""
-      (?P<link>(?:https?://|www\.)\S+|[^\s@]{1,64}@[^\s@]{1,255}\.[a-z]{2,}\S*)
-    | (?P<fixed>(?:hb\s?a1c|hba1|a1c|a[ -](?:1|one)[ -]c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
-    | (?P<without>(?<![a-z0-9])w\s?/\s?o(?:ut)?(?![a-z0-9]))
-    | (?P<with>(?<![a-z0-9])w\s?/(?=\s?[a-z]))
-    | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
-    | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?!\d|:\d))
-    | (?P<thousands>(?<![\d.,])\d{1,3},\d{3}(?=\s?(?:steps?|pasos|cals?|kcals?|calories|calorias|m\b|meters|metres))|\d{1,2},\d00(?![\d.,]))
-    | (?P<alike>(?<![a-z0-9|.,'])(?=[a-z|.,]*\d)(?=[0-9.,]*[a-z|])(?:(?:[0-9oli|]{2,4}|[1-5][sb]\d)(?:[.,][0-9ol]{1,2})?|[0-9l][.,][ol]|[ol][.,]\d)(?![a-z0-9|']|[.,]\d))
-    | (?P<decimal>\d+(?:\.\d+|,\d{1,2}(?!\d)))
-    | (?P<digits>\d+)
-    | (?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)
-    | (?P<arrow>-+>|=+>|>+)
-    | (?P<mark>(?:(?<=\s)-(?=\s))|(?P<again>[^\w\s'"])(?P=again)*)
-    """,
-    re.VERBOSE,
-)
-_NEEDED_ALIKE = re.compile(r"\d{1,2}l|\d+")
-#: `my arm's gone weak`: no more than one.
-_OF_THE_BODY = frozenset({"chest's", "arm's", "leg's", "face's", "speech's", "breath's"})
-_FIXED = {"b4": "before", "2day": "today", "2nite": "tonight", "hba1c": "a1c", "hba1": "a1c"}
-#: `walked 1h20` tells a length, `19h30` and `at 2h30` a time.
-FEW_HOURS = frozenset("12345")
-_AT = frozenset({"at", "las", "la", "around", "about", "from", "till", "until", "to", "by"})
-_SPOKEN = {"&": "and", "@": "at"}
-#: Short forms that people type for a word (`shld i tk my insulin b4 food`).
-_SHORT = {
-    "shld": "should", "shud": "should", "cld": "could", "wld": "would", "tk": "take", "hv": "have",
-    "hvin": "having", "wht": "what", "hw": "how", "dnt": "dont",
-    "cnt": "cant", "carnt": "cant", "cannae": "cant", "cudnt": "couldnt", "jst": "just", "wiv": "with", "wif": "with", "wid": "with", "wth": "with",
-    "bcoz": "because", "bcos": "because", "coz": "because", "nw": "now", "tdy": "today",
-    "mornin": "morning", "evenin": "evening", "nite": "night", "feelin": "feeling",
-    "goin": "going", "havin": "having", "eatin": "eating", "drinkin": "drinking",
-    "shakin": "shaking", "sweatin": "sweating", "walkin": "walking", "brkfst": "breakfast",
-    "cyah": "cant", "cyaan": "cant", "caan": "cant", "canny": "cant", "dinnae": "dont",
-    "didnae": "didnt", "afore": "before", "afor": "before", "efter": "after", "aifter": "after",
-    "awfy": "awfully", "ahm": "im", "wuz": "was", "dis": "this", "dat": "that",
-    "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
-    "sry": "sorry", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
-    "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
-    "xq": "porque", "pq": "porque", "isnae": "isnt", "wasnae": "wasnt",
-}  # fmt: skip
-
-
-def tokens(shown: str, plain: str) -> list[Token]:
-    """Split the text; numbers in digits come out with a decimal point, thousands without a mark."""
-    found: list[Token] = []
-    for match in _TOKEN.finditer(plain):
-        kind = match.lastgroup
-        raw = match.group().strip()
-        if kind in {"ampm", "half"}:
-            word = f"{match['half']}m"
-        elif kind == "fixed":
-            squeezed = raw.replace(" ", "").replace("-", "").replace("one", "1")
-            word = _FIXED.get(squeezed, squeezed)
-        elif kind in {"with", "without"}:
-            word = kind
-        elif kind == "alike":
-            found.extend(_mended(match, plain))
-            continue
-        elif kind == "link":
-            word = LINK
-        elif kind == "clock":
-            word = raw.replace("h", ":")
-            if raw[1] == "h" and raw[0] in FEW_HOURS and (not found or found[-1].word not in _AT):
-                found.append(Token(match.start(), match.end(), word))
-                found.append(Token(match.end(), match.end(), "h"))
-                continue
-        elif kind == "decimal":
-            word = raw.replace(",", ".")
-        elif kind == "thousands":
-            word = raw.replace(",", "")
-        elif kind == "word":
-            word = raw.removesuffix("'s") if raw in _OF_THE_BODY else raw.replace("'", "")
-            word = _SHORT.get(word, word)
-        elif kind == "arrow":
-            word = ">"
-        elif raw == "-" and _inside_word(match.start(), plain):
-            continue
-        else:
-            word = raw if kind == "digits" else _SPOKEN.get(raw[0], raw[0])
-        start = match.end() - len(match.group().lstrip())
-        found.append(Token(start, match.end(), word))
-    return found
-
-
-def _inside_word(place: int, plain: str) -> bool:
-    before, after = plain[place - 1 : place], plain[place + 1 : place + 2]
-    return before.isalpha() and after.isalpha()
-
-
-#: Before a road's number (`on i80`) a letter is no digit. Its words take less than that room.
-_ROAD, _ROAD_ROOM = re.compile(r"\b(?:on|off|along|via|onto|down) (?:the )?$"), 20
-
-
-def _mended(match: re.Match[str], plain: str) -> list[Token]:
-    """A number with letters for digits, if that alone makes it one; else its two halves."""
-    raw = match.group()
-    before = plain[max(match.start() - _ROAD_ROOM, 0) : match.start()]
-    if _NEEDED_ALIKE.fullmatch(raw) is None and not _ROAD.search(before):
-        mended = raw.translate(_ALIKE).replace(",", ".")
-        value = float(mended)
-        digits = sum(char.isdigit() for char in raw)
-        written = raw[0] in "ol" and raw[1] in ".,"  # `O.4` is 0.4 and no 4
-        if digits >= 1 and (written or any(plausible(value, unit) for unit in Unit)):
-            return [Token(match.start(), match.end(), mended)]
-    return [
-        Token(match.start() + part.start(), match.start() + part.end(), part.group())
-        for part in re.finditer(r"\d+(?:[.,]\d+)?|[a-z]+", raw)
-    ]
 
 
 @cache

@@ -163,10 +163,9 @@ def _counts(
         between = follows.isalpha() and follows not in _NO_DISH and page.free(index + 1)
         counted = between or _of_another(page, index, starts, language)
         return whole and value < own_small and counted
-    several = (
-        page.tokens[dish.end - 1].word.endswith("s")
-        and page.tokens[dish.end - 1].word not in _SINGULAR
-    )
+    words = page.words(dish.start, dish.end)
+    several = words[-1].endswith("s") and words[-1] not in _SINGULAR
+    several = several or not _PLURAL.isdisjoint(words)
     if own_small < 6:  # mmol/L: 5 may be a value, 5 almonds are not
         return (whole and (value <= own_small or several)) or (value % 0.5 == 0 and value < 3)
     counted = whole or value < 3  # `1.5`; 8.3 is more like a value
@@ -215,6 +214,14 @@ def _behind(page: Page, index: int, starts: dict[int, Dish]) -> bool:
     follows = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
     return follows in {",", "+", "&", "nos", "and"} and _ends(starts, index)
 
+
+#: Several by their own grammar, or named by the piece.
+_PLURAL = frozenset(
+    "pierogi pelmeni vareniki varenyky gyoza jiaozi mandu momo manti khinkali wonton takoyaki "
+    "blini blinchiki syrniki draniki pirozhki golubtsi holubtsi uszka kopytka knedle "
+    "tortellini ravioli gnocchi cannoli arancini shumai siomai lumpia falafel nigiri onigiri "
+    "akara mandazi brigadeiro coxinha cevapi cevapcici frikadeller boller dumplin".split()
+)
 
 _SINGULAR = frozenset(
     "hummus couscous asparagus molasses swiss grits oats greens noodles beans lentils "

@@ -40,6 +40,7 @@ from bot.parser.languages import lexica
 from bot.parser.misspelt import mended
 from bot.parser.page import Page
 from bot.parser.tidy import plain, shown
+from bot.parser.tokens import cut
 from bot.units import Unit
 
 
@@ -100,7 +101,7 @@ _CHATTER = Request(what=What.CHATTER)
 
 def _page(text: str, language: str) -> Page:
     kept = shown(text)
-    tokens = asides.without(numbers.tokens(kept, plain(kept)), language)
+    tokens = asides.without(cut(plain(kept)), language)
     tokens = numbers.spoken(tokens, [lexicon.numerals for lexicon in lexica(language)])
     return Page(kept, mended(tokens, language))
 

@@ -14,6 +14,7 @@ from bot.parser.findings import SMALL, Findings
 from bot.parser.instants import When, is_today, resolved
 from bot.parser.meals_told import Plate
 from bot.parser.page import Page
+from bot.parser.pieces import MOST_PIECES
 from bot.parser.subjects import Whose
 from bot.parser.values import Value
 from bot.units import Unit, to_mg_dl
@@ -130,9 +131,12 @@ _HELPINGS = 2.0
 
 
 def _perhaps_pieces(context: Context, found: Findings, value: Value, plates: list[Plate]) -> bool:
-    """`empanadas 2` in mmol/L: two of them, or 2.0?"""
+    """`empanadas 2`, `5 roti` in mmol/L: so many of them, or 2.0 and 5.0?"""
     if value.unit is not None or context.wants_reading or found.named:
         return False
+    if context.unit is Unit.MMOL_L and not value.decimal and value.number <= MOST_PIECES:
+        if any(plate.start == value.end for plate in plates):
+            return True
     most = _HELPINGS if value.decimal else _PIECES
     if value.off_scale is not None or value.number > most:
         return False

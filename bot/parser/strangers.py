@@ -18,8 +18,8 @@ from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
 from bot.parser.misspelt import known_words
 from bot.parser.moments import meal_names
-from bot.parser.numbers import LINK
 from bot.parser.page import Page, Span, pattern
+from bot.parser.tokens import LINK
 
 
 class Kind(Enum):

@@ -75,6 +75,7 @@ def claim_company(page: Page, language: str, food_at: set[int]) -> None:
     for span in page.find(_with_people(language)):
         before = span.start - 1
         eaten = not food_at.isdisjoint(range(span.start, span.end))  # `pollo con papas`
+        eaten = eaten or (before in food_at and page.text(span.start, span.end) == "con papa")
         at_meal = before in food_at or (before >= 0 and page.tokens[before].word in names)
         if at_meal and not eaten:
             page.claim(span.start, span.end)

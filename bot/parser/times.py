@@ -15,8 +15,8 @@ from bot.parser.durations import any_unit, duration, is_hours, minutes_of
 from bot.parser.instants import AHEAD, Day, Half, When
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
-from bot.parser.numbers import FEW_HOURS
 from bot.parser.page import Page, Span, pattern
+from bot.parser.tokens import FEW_HOURS
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,6 +25,7 @@ _REACH = 6
 _NOT_DONE = re.compile(
     r"\b(?:forgot(?:ten)? (?:to|about)|forgetting to|too [a-z]+ (?:to|for)|wish|if only|nada de"
     r"|(?:se me )?olvid[eo](?: hacer)?(?: mi| el)?|cancel(?:l?ed|aron|ado|ada)|called off|rained off"
+    r"|(?<!even )(?:if|si) (?:i|we|id|you|yo)|(?:could|should|might|would|pude|debi) (?:have|haber)"
     r"|planning|thinking (?:about|of)|dread(?:ing)?|looking forward to)(?: [a-z]+){0,3}$"
 )
 #: The same, where the tense does not say that it was done: a habit, what is liked or advised.
@@ -42,7 +43,7 @@ _ASKED = re.compile(
     r"(?:(?:can|could|should|may|shall|must|would|will|do|does|is|are|what about|how about"
     r"|when|why|which|what) (?!.*\b(?:log|add|record|note|count|put|enter|save|write|only|just|barely)\b)"
     r"|(?:puedo|podemos|debo|deberia|tengo que|es (?:bueno|malo|mejor|seguro|recomendable)"
-    r"|conviene|esta bien|sirve|ayuda|cuando|como) ?)(?:[a-z]+ ?){0,6}$"
+    r"|conviene|esta bien|sirve|ayuda|cuando|como) ?)(?:[a-z0-9]+ ?){0,6}$"
 )
 #: Right behind it: it did not take place, or is told of in general.
 _BEHIND = re.compile(

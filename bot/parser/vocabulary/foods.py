@@ -82,6 +82,7 @@ NOT_FOOD_PHRASES: Final[tuple[str, ...]] = phrases(
     poke {him|her|me|them|my finger|twice|again}, {before|after|at|to} uni, shake {him|her|it|them|hands|my head|your head|well|off}, something fishy, fish out of water, goldfish, pet fish, chicken out, chickened out
     feed the chickens, fed the chickens, spring chicken, chicken coop, chicken pox, chickenpox
     no spring chicken, ham radio, hammed it up, beef with, say cheese, cheesed off, cheesy joke
+    {veg|veggie|vegetable|potato|bean|pumpkin|onion|herb|cabbage} {patch|patches|garden|plot|bed|beds}
     nuts about, {are|is|am|drive|drives|driving|going|went|gone} {me nuts|nuts|you nuts}
     tough nut, in a nutshell, nuts and bolts, breadwinner, best thing since sliced bread
     butter up, buttered me up, butterfly, stewing over, alphabet soup, pea brain
