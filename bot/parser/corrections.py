@@ -66,7 +66,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"
         ),
         not_then=re.compile(
-            rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"
+            rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt|no (?:es|era|fue|son|eran)) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"
         ),
         put_but=re.compile(
             rf"{small}(?:typed|put|wrote|sent|entered|said|gave|told you|read|saw|misread|puse|escribi|mande|dije)(?: (?:it|as|in|you|the|number))* (?P<old>{_N})(?: (?:,|\.|;|-|but|and|it|its|was|is|should|be|actually|really|meant|i|have|been|to|say|the|meter|says|said|number|pero|era|es|fue|in|fact|put|type|right|instead|of))+ (?P<new>{_N}){_UNIT}{tail}"

@@ -46,7 +46,7 @@ def duration(language: str) -> str:
     joined = either(("and", "y", ","))
     return (
         f"(?:(?P<half_hour>{half_hour})"
-        f"|(?P<quarter>(?:a )?quarter of an hour|un cuarto de hora|3 quarters of an hour|[13] / 4 (?:of an |of a |de )?(?:hour|hora)|(?:an?|1|un) {minutes})"
+        f"|(?P<quarter>(?:a )?quarter of an hour|un cuarto de hora|3 quarters of an hour|3 cuartos de hora|[13] / 4 (?:of an |of a |de )?(?:hour|hora)|(?:an?|1|un) {minutes})"
         f"|(?P<one>{one_hour})(?: (?P<one_half>{and_half})| (?:{joined} )?(?P<one_rest>{NUMBER}) "
         f"{minutes})?"
         f"|(?P<two>{couple}) (?:of )?(?P<two_in>{hours}|{minutes})"

@@ -62,9 +62,10 @@ def of_all(
 
 
 def gathered(language: str, field: str) -> Words:
-    """The words of one field in all languages."""
+    """The words of one field in all languages; those of other languages without what is an
+    everyday word of the participant's (`he medido`, `me sale 142`)."""
     words: list[str] = []
     for lexicon in lexica(language):
         home = lexicon.times if hasattr(lexicon.times, field) else lexicon
-        words.extend(getattr(home, field))
+        words.extend(phrases_of(language, lexicon, getattr(home, field)))
     return tuple(words)

@@ -90,7 +90,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"
         ),
         lead=pattern(
-            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|also|that|i had|i ate|had|ate|a nice|say|like|about|around|roughly|maybe|ahora))*(?: :| -)?"
+            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora|recien) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|also|that|i had|i ate|had|ate|a nice|say|like|about|around|roughly|maybe|ahora))*(?: :| -)?"
         ),
         planned=pattern(either(gathered(language, "planned"))),
         same=pattern(either(gathered(language, "same_as"))),
@@ -351,7 +351,7 @@ def strange_words(page: Page, language: str) -> bool:
 
 
 _BEGINNING = frozenset(
-    "eating comiendo start started starting began begin beginning empece empiezo empezando eat ate "
+    "eating comiendo start started starting began begin beginning empece empiezo empezando empezar empezamos comienzo comence comenzando comenzar comenzamos sentamos siento pongo puse eat ate "
     "almorzando cenando desayunando desayune cene almorce comi bite snacking plate drinking snacked tuck tucking munching plating dishing dig digging".split()
 )
 

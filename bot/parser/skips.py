@@ -46,7 +46,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"
         ),
         box=pattern(
-            rf"(?:(?:new|a|another|full|fresh|one|1|nueva|una|opened|got|bought|my|box|caja|pack|vial|bottle|tub|{strips}|have|left|quedan|me|:|=|down|to|test(?! strip)|of|only|with|tengo|about|remaining|i|is|de) )*(?:box|pack|vial|caja|tub|{strips})(?: (?:of|left|de|remaining|:|=|down to|down|to|with|i|have|quedan|,|only|me|test|strips|now|tiras|about|at))*+ (?P<left>\d+)(?: (?:left|remaining|now|strips|only|tiras))*"
+            rf"(?:(?:new|a|another|full|fresh|one|1|nueva|una|opened|got|bought|my|box|caja|pack|vial|bottle|tub|{strips}|have|left|quedan|me|:|=|down|to|test(?! strip)|of|only|with|tengo|about|remaining|i|is|de) )*(?:box|pack|vial|caja|tub|{strips})(?: (?:of|left|de|nueva|nuevo|remaining|:|=|down to|down|to|with|i|have|quedan|,|only|me|test|strips|now|tiras|about|at))*+ (?P<left>\d+)(?: (?:left|remaining|now|strips|only|tiras))*"
         ),
     )
 

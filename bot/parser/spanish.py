@@ -44,7 +44,7 @@ TIMES = TimeWords(
     minutes=("min", "minuto", "minutos", "minutitos", "minuticos", "minutico", "minutillos"),
     hours=("h", "hora", "horas", "hrs", "horitas", "horicas"),
     half_hour=("media hora", "1/2 hora", "media horita"),
-    one_hour=("una hora", "1 hora", "una horita"),
+    one_hour=("una hora", "1 hora", "una horita", "hora(?= y media)"),
     and_a_half=("y media",),
     two_or_so=("un par de",),
     ago_before=("hace", "hace como", "hace unos", "hace unas", "hace ya", "hace casi"),
@@ -81,6 +81,16 @@ TIMES = TimeWords(
     hour_words={"una": 1, "once": 11},
 )  # fmt: skip
 
+#: What begins a meal, before the verb that names it (`recién empiezo a cenar`).
+BEGUN = (
+    "empezando", "empiezo", "empece", "empezar", "empezamos", "comienzo", "comence", "comenzando", "comenzar",
+    "comenzamos", "me siento", "nos sentamos", "me pongo", "me puse",
+)  # fmt: skip
+EATEN = {
+    "cenar": MealName.DINNER, "almorzar": MealName.LUNCH, "desayunar": MealName.BREAKFAST,
+    "merendar": MealName.SNACK,
+}  # fmt: skip
+
 SPANISH = Lexicon(
     code="es",
     numerals=NUMERALS,
@@ -88,7 +98,8 @@ SPANISH = Lexicon(
     glucose=("mi azucar", "el azucar", "la glucosa", "mi glucosa", "glucosa", "glucemia", "glicemia",
              "azucar en sangre", "nivel de azucar", "nivel", "lectura", "medicion", "mi glicemia",
              "resultado", "la glicemia", "la glucemia", "mi lectura", "valor", "azucar", "me salio",
-             "salio", "medi", "me medi", "marco", "glicosa", "mi nivel"),
+             "salio", "me sale", "me ha salido", "ha salido", "me ha dado", "me he medido", "he medido",
+             "me he pinchado", "medi", "me medi", "marco", "glicosa", "mi nivel"),
     meter=("medidor", "glucometro", "aparato", "maquina", "maquinita", "pantalla", "glucometer", "el",
            "aparatito", "lector"),
     meter_says=("me dio", "traigo", "ando en", "ando por", "amanecio en", "anda en", "trae", "me arrojo", "arrojo", "dice", "marca", "marque", "marcaba", "muestra", "sale", "marco", "dijo", "me dice", "indica", "pone",
@@ -113,6 +124,7 @@ SPANISH = Lexicon(
                          "cuando me levante", "cuando me desperte", "acabo de levantarme"),
         Moment.BEDTIME: ("al acostarme", "antes de dormir", "antes de acostarme", "antes de dormirme",
                          "al dormir", "a la hora de dormir", "para dormir", "antes de acostar",
+                         "antes de irme a dormir", "antes de irme a la cama", "antes de meterme (?:a|en) la cama",
                          "antes de ir a dormir", "antes de ir a la cama", "ya para dormir",
                          "me voy a dormir", "me voy a acostar", "por dormir", "al acostar", "a dormir"),
         Moment.RECHECK: ("otra vez", "de nuevo", "nueva medicion", "segunda prueba", "repetida", "repeti",
@@ -135,14 +147,12 @@ SPANISH = Lexicon(
         "comi": None, "comiendo": None, "merende": MealName.SNACK, "almuerzo": MealName.LUNCH,
         "ceno": MealName.DINNER, "almorzo": MealName.LUNCH, "desayuno": MealName.BREAKFAST,
         "para cenar": MealName.DINNER, "para almorzar": MealName.LUNCH, "para desayunar": MealName.BREAKFAST, "para merendar": MealName.SNACK,
-        "empezando a cenar": MealName.DINNER, "empiezo a cenar": MealName.DINNER, "empece a cenar": MealName.DINNER,
-        "empezando a almorzar": MealName.LUNCH, "empiezo a almorzar": MealName.LUNCH, "empece a almorzar": MealName.LUNCH,
-        "empezando a desayunar": MealName.BREAKFAST, "empiezo a desayunar": MealName.BREAKFAST, "empece a desayunar": MealName.BREAKFAST,
+        **{f"{begun} a {verb}": name for begun in BEGUN for verb, name in EATEN.items()},
         "almorzado": MealName.LUNCH, "cenado": MealName.DINNER, "desayunado": MealName.BREAKFAST,
     },
     lead_ins=("comi", "comiendo", "estoy comiendo", "me comi", "tome", "bebi", "tomando", "bebiendo",
               "voy a comer ahora", "empece", "empiezo", "empezando", "me tome", "me estoy comiendo",
-              "comio", "comimos", "como", "acabo de comer", "acabo de empezar", "acabo de empezar a comer", "empezando a comer", "empece a comer", "plato(?= :)", "mi plato", "en el plato",
+              "comio", "comimos", "como", "acabo de comer", "acabo de empezar", *(f"{begun} a comer" for begun in BEGUN), "plato(?= :)", "mi plato", "en el plato",
               "terminando", "termine de comer", "por comer", "tomo", "he comido", "ya comi", "comere ahora",
               "a punto de comer", "tomandome", "comiendome", "se comio", "come"),
     blamed=("debe ser", "debe de ser", "debio ser", "ha de ser", "han de ser", "fue", "fueron", "por culpa de", "por culpa del", "culpa de", "culpa del", "por comer",
@@ -211,7 +221,7 @@ SPANISH = Lexicon(
             "|vecina|vecino|abuela|abuelo|tia|tio|prima|primo|suegra|suegro|nieto|nieta|novio|novia"
             "|jefe|cunada|cunado|companera|companero|perro|gato|sobrino|sobrina"
             "|abuelit[oa]|mamita|mami|papi|papito|hermanit[oa]|hijit[oa]|viej[oa]|viejit[oa]|jefa|nene|nena|nin[oa]|bebe|yerno|nuera|comadre|compadre|padrastro|madrastra|pareja|paciente)",
-            "su", "ella", "de ella", "de el", "alguien", "un amigo", "una amiga", "la vecina", "el vecino"),
+            "mama", "papa", "he(?= (?:is|was|has|had|feels|felt|looks|passed|says|said) )", "su", "ella", "de ella", "de el", "alguien", "un amigo", "una amiga", "la vecina", "el vecino"),
     helped=("ella", "mama", "mami", "mamita", "papito", "papa", "abuela", "abuelo", "su"),
     mine=("mi", "mio", "mia", "yo", "me", "estoy", "tengo", "la mia", "el mio"),
     weight=("kg", "kilos", "kilo", "libras", "kilogramos"),
@@ -273,7 +283,7 @@ SPANISH = Lexicon(
              "borra la ultima", "elimina lo ultimo", "borrar lo ultimo", "ignora mi ultimo mensaje",
              "no hagas caso", "olvidalo", "borra mi ultimo mensaje", "borralo", "quitalo", "eliminalo",
              "ignora el ultimo", "borra mi ultima lectura", "borra la ultima lectura"),
-    skip=("se nos olvido", "se nos paso", "se le olvido", "se le paso", "nos olvidamos", "saltemos esta", "saltamos esta", "saltemosla", "no puedo medir", "no puedo medirme", "se me olvido", "saltar", "omitir", "me olvide",
+    skip=("ahora no puedo", "ahora mismo no puedo", "se nos olvido", "se nos paso", "se le olvido", "se le paso", "nos olvidamos", "saltemos esta", "saltamos esta", "saltemosla", "no puedo medir", "no puedo medirme", "se me olvido", "saltar", "omitir", "me olvide",
           "no me medi", "olvide medir", "lo olvide", "saltalo", "paso", "salta esta", "no pude medir",
           "no pude medirme", "no puedo ahora", "no puedo ahorita", "ahorita no puedo", "no voy a medir", "se me paso", "olvide medirme", "no pude",
           "no me puedo medir", "omitir esta", "saltar esta", "no medi", "se me olvido medirme",

@@ -57,6 +57,7 @@ _SHORT = {
     "sry": "sorry", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
     "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
     "xq": "porque", "pq": "porque", "isnae": "isnt", "wasnae": "wasnt",
+    "tenes": "tienes", "podes": "puedes", "queres": "quieres",
 }  # fmt: skip
 
 

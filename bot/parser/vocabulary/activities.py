@@ -545,7 +545,7 @@ ACTIVITIES_UNDERWAY_SPANISH: Final = Block(
       empezando a|listo para|lista para|manana voy a|luego voy a|al rato voy a} {caminar|correr
       bailar|nadar|pasear|trotar|andar en bici|montar bici|montar en bicicleta|hacer ejercicio
       hacer yoga|hacer zumba|hacer gimnasia|hacer limpieza|barrer|trapear|limpiar|lavar ropa
-      salir a caminar|salir a correr|dar un paseo|dar una vuelta|subir escaleras|jugar futbol
+      salir a caminar|salir a correr|dar un paseo|dar una vuelta|dar una vuelta en bici|dar una vuelta en bicicleta|subir escaleras|jugar futbol
       jugar|entrenar|trabajar en el jardin|pasear al perro|sacar al perro|cortar el pasto
       regar las plantas|ir al gimnasio|ir al gym|ir a caminar}
     {estoy|estamos|ando|andamos|sigo|seguimos|ahora estoy|todavia estoy|aun estoy|ya estoy|empece
