@@ -118,13 +118,13 @@ def _linked(found: Findings, doing: Doing) -> Cue | None:
 def _carries_on(page: Page, found: Findings, first: Doing, second: Doing) -> bool:
     """`cycled 25 min on the exercise bike`: the second only says on what."""
     measured = {at for m in found.measures for at in range(m.start, m.end)}
-    between = [i for i in range(first.end, second.end) if i not in measured][:3]
+    between = [i for i in range(first.end, second.start) if i not in measured]
     words = [page.tokens[i].word for i in between]
-    on = words[:1] in (["on"], ["at"], ["in"], ["en"])
-    return on and set(words[: len(words) - 1]) <= _ON_WHAT and between[-1] >= second.start
+    return words[:1] != [] and words[0] in _WHERE and _ON_WHAT.issuperset(words)
 
 
-_ON_WHAT = frozenset("on at in en the my a la el mi".split())
+_WHERE = frozenset("on at in en to up down over out".split())
+_ON_WHAT = _WHERE | frozenset("the my a la el mi".split())
 _HEADINGS = frozenset("exercise exercises activity workout sport ejercicio actividad".split())
 
 
@@ -163,7 +163,7 @@ def _behind_comma(page: Page, found: Findings, doing: Doing, measure: Measure) -
     other = any(dish.start in told for dish in found.dishes) or any(
         value.start in told for value in found.values
     )
-    parted = words[-1:] in ([","], ["("]) and words.count(words[-1]) == 1
+    parted = words[-1:] in ([","], ["("], ["."]) and words.count(words[-1]) == 1
     return parted and (ended or ahead[0] in distances.OVER) and not other
 
 

@@ -4,13 +4,15 @@ At the borders of a clause they say nothing to the reader, and are left off the 
 finder sees it; elsewhere, and where nothing else was said, they stay.
 """
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from functools import cache
 
 from bot.parser.languages import gathered
 from bot.parser.page import Token
 from bot.parser.phrases import spelled
 
-_BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())  # noqa: SIM905 - read best as one string
+_BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())
 
 #: Only the last word of a message, behind another word: `coke x` is signed, `tacos x 2` counted.
 _KISSES = frozenset({"ta", "x", "xx", "xxx", "xo", "xoxo"})
@@ -25,7 +27,20 @@ _THANKS = tuple(
 _THANKING = frozenset(thanks[0] for thanks in _THANKS)
 
 #: Wherever they stand, behind another word: they only make it kinder (`sorry po 156`).
-_PARTICLES = frozenset({"po", "lah", "leh", "lor"})
+_PARTICLES = frozenset({"po", "lah", "leh", "lor", "ka", "kha", "krap", "khrap"})
+
+#: Whom one speaks to, in words that may be food or something else, too.
+_CALLED = frozenset(
+    "love luv mate m8 honey hen cariad guv fam bru boet cuzzy machan machang ji beta "
+    "kuya manong mzee ndugu sha akhi babe hunny sweetheart darlin sunshine hun hon doc pal bro "
+    "bruv boss sis dear darling sweetie sir madam miss".split()
+)
+#: The same, only where a clause ends with them (`forgot baby`).
+_CALLED_LAST = frozenset({"baby", "pet", "duck", "petal", "doll", "chick"})
+#: Behind one of these they are called so, wherever the clause goes on (`sorry love 9.1`); behind
+#: the others where it ends (`skip m8`).
+_CALLING = frozenset("sorry oops well och right evening ok okay thanks cheers ta".split())
+_ANSWERING = frozenset("no nah nope yes yeah yep skip forgot undo done stop".split())
 
 #: Nothing but behind a number: `at 8 sharp`, and never `sharp pain`.
 _BEHIND_AN_HOUR = (("sharp",), ("on", "the", "dot"), ("en", "punto"))
@@ -44,7 +59,7 @@ def _asides(language: str) -> dict[str, list[tuple[str, ...]]]:
 @cache
 def _firsts(language: str) -> frozenset[str]:
     behind = {each[0] for each in _BEHIND_AN_HOUR}
-    return frozenset(_asides(language)) | behind | _KISSES | _THANKING
+    return frozenset(_asides(language)) | behind | _KISSES | _THANKING | _CALLED | _CALLED_LAST
 
 
 def without(tokens: list[Token], language: str) -> list[Token]:
@@ -76,6 +91,8 @@ def _end(words: list[str], at: int, language: str) -> int:
             return end
     if at and words[at] in _PARTICLES and words[at + 1 : at + 2] != ["box"]:
         return at + 1
+    if at and words[at] in _CALLED | _CALLED_LAST and _called(words, at):
+        return at + 1
     opens = at == 0 or words[at - 1] in _BORDERS
     for aside in _asides(language).get(words[at], ()):
         end = at + len(aside)
@@ -83,6 +100,15 @@ def _end(words: list[str], at: int, language: str) -> int:
             return end
     kiss = words[at] in _KISSES and at + 1 == len(words) and at > 0
     return at + 1 if kiss and words[at - 1].isalpha() else at
+
+
+def _called(words: list[str], at: int) -> bool:
+    """Whether somebody is called so there, rather than spoken of."""
+    before = words[at - 1]
+    if before in _CALLING and words[at] in _CALLED:
+        return True
+    answered = before in _ANSWERING or before[0].isdigit()
+    return answered and _closes(words, at + 1) and (before, words[at]) != ("no", "honey")
 
 
 def _thanked(words: list[str], at: int) -> int:

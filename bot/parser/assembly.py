@@ -48,7 +48,8 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     sheet = _Sheet()
     _symptoms(page, context, found, sheet)
     activities = activities_told.told(page, context.language, found)
-    plates = meals_told.plates(page, context.language, found)
+    answer = context.asked is Asked.MEAL
+    plates = meals_told.plates(page, context.language, found, answer=answer)
     values, others = readings_told.own_values(page, found, context.unit)
     places = [(value.start, value.end) for value in values]
     places += [(plate.start, plate.end) for plate in plates]
@@ -216,7 +217,7 @@ def _remainder(page: Page, context: Context, found: Findings, sheet: _Sheet) -> 
         return Understood(entries=(meal,))
     greeted = not kinds and requests.greeting(page, context.language)
     unwell = not _UNWELL.isdisjoint(token.word for token in page.tokens)
-    if greeted and not unwell and not requests.strange(page, context.language):
+    if greeted and not unwell and not requests.strange(page, context.language, greeted):
         return Understood(entries=(Request(what=What.CHATTER),))
     return Understood(ask=Ask.MEANING)
 

@@ -206,8 +206,11 @@ def runs(page: Page, amounts: set[int]) -> list[tuple[int, int]]:
 
 def too_much(page: Page, index: int) -> bool:
     """Whether it says there that it was more than it should have been."""
-    first, *rest = page.words(index, index + 2)
-    return (first == "too" and rest in (["much"], ["many"])) or first.startswith("demasiad")
+    first, rest = page.words(index, index + 1), page.words(index + 1, index + 2)
+    return (first == ["too"] and rest in (["much"], ["many"])) or first in _TOO_MUCH
+
+
+_TOO_MUCH = (["demasiado"], ["demasiada"], ["demasiados"], ["demasiadas"])
 
 
 def trimmed(

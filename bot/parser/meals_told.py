@@ -15,7 +15,7 @@ from bot.parser.meals import Lead
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
-from bot.parser.unlisted import surely_food
+from bot.parser.unlisted import opens_a_list, surely_food
 
 
 @dataclass(slots=True, kw_only=True)
@@ -49,14 +49,16 @@ class Plate:
         )
 
 
-def plates(page: Page, language: str, found: Findings) -> list[Plate]:
-    """Put the meals together, in the order of the text."""
+def plates(page: Page, language: str, found: Findings, *, answer: bool = False) -> list[Plate]:
+    """Put the meals together, in the order of the text; `answer` is whether the message answers
+    what is on the plate."""
     result: list[Plate] = []
     used: set[int] = set()
     for start, end in meals.runs(page, found.amounts):
         lead = _lead_before(page, found, start, used)
         led = lead is not None and not _any_start(page, lead)
         led = led or surely_food(page, language, found, start, end)
+        led = led or (answer and not result and opens_a_list(page, language, start, end))
         piece = meals.judged(page, start, end, language, found.dishes, found.amounts, led=led)
         if result and dish_lists.how_much(page, language, found, result[-1].spans, start, end):
             result[-1].spans.append((start, end))
@@ -268,7 +270,9 @@ _TELLING = frozenset("which was is that it the my of".split())
 def _tense(page: Page, found: Findings, plate: Plate) -> None:
     """Whether the meal is named only as what is over."""
     if plate.spans and not plate.led and found.values:  # `201. too much naan i think`
-        plate.over = meals.too_much(page, plate.spans[0][0])
+        plate.over = any(
+            meals.too_much(page, at) for at in (plate.spans[0][0], max(plate.end - 2, 0))
+        )
     after = [cue for cue in found.cues if cue.moment is Moment.AFTER_MEAL]
     if not after or not plate.spans:
         return

@@ -232,12 +232,20 @@ def _measured(page: Page, index: int) -> bool:
     return following.isalpha() and following[0] in "mhks"
 
 
+_FAR = frozenset(
+    "km kms k kilometers kilometres miles laps lengths steps stairs flights blocks pasos cuadras "
+    "vueltas kilometros".split()
+)
+
+
 def _active_next(page: Page, end: int, active: set[int]) -> bool:
     """Whether an activity follows, a length of time or `a`, `my` between at most."""
     for index in range(end, min(end + 5, len(page.tokens))):
         if index in active:
             return True
         word = page.tokens[index].word
+        if word[0].isdigit() and not _FAR.isdisjoint(page.words(index + 1, index + 2)):
+            return True  # `after 40 laps`
         if not word[0].isalnum() or (word[0].isdigit() and not _measured(page, index)):
             return False
         if not (

@@ -59,6 +59,8 @@ def given_to(
         if activities.done and not plates and context.asked is not Asked.AFTER_MEAL:
             first = activities.done[0].start
             cues = [_after_walk(cue) if first < cue.start else cue for cue in cues]
+        if context.asked is Asked.AFTER_ACTIVITY and not plates:  # `121 after`
+            cues = [_after_walk(cue) for cue in cues]
         said = _strongest([cue.moment for cue in cues])
         return [said or _default(context, found, values[0], given, plates, activities)]
     shares = _shares(found, values, cues)

@@ -9,6 +9,7 @@ is surely no glucose come first, then times and moments, then values, and food l
 
 from dataclasses import replace
 from datetime import datetime
+from typing import TypeGuard
 
 from bot.entries import (
     Ask,
@@ -78,7 +79,7 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
     start, mend = opening
     after = Page(page.shown, page.tokens[start:])
     rest = _parts(after, context, symptoms.find(after, context.language))
-    if isinstance(mend.entry, Removal) and _tells_why(after, rest):
+    if _plainly_mends(page, mend.entry) and _tells_why(after, rest):
         return Understood(entries=(mend.entry,))
     if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
         return None
@@ -87,6 +88,23 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
         if rest.ask is not None or not all(isinstance(each, Symptom) for each in rest.entries):
             return None
     return replace(rest, entries=(mend.entry, *rest.entries))
+
+
+def _plainly_mends(
+    page: Page, entry: Correction | Removal | None
+) -> TypeGuard[Correction | Removal]:
+    """Whether it takes back or mends by more than `sorry`, which may excuse a delay (`sorry, 162,
+    was on the bus`): `I meant 145, wrong glasses`."""
+    if isinstance(entry, Correction):
+        mistaken = not _MISTAKEN.isdisjoint(token.word for token in page.tokens)
+        return entry.replaces is not None or mistaken
+    return entry is not None
+
+
+_MISTAKEN = frozenset(
+    "meant misread misheard wrong wrongly typo mistake mistyped glasses fingers fingered thumb "
+    "thumbs autocorrect error quise equivoque lentes gafas anteojos mal".split()
+)
 
 
 def _tells_why(page: Page, rest: Understood) -> bool:

@@ -53,10 +53,21 @@ def own_values(page: Page, found: Findings, unit: Unit) -> tuple[list[Value], bo
             if value.start in places
             or value.unit is not None
             or value.decimal
-            or value.number >= SMALL[unit]
+            or (value.number >= SMALL[unit] and not _of_things(page, value, unit))
             or places & {value.start - 1, value.start + 1}
         ]
     return own, others
+
+
+def _of_things(page: Page, value: Value, unit: Unit) -> bool:
+    """`5.6, done 180 ewes today`: in mmol/L a whole number that no meter shows, before a word."""
+    return (
+        unit is Unit.MMOL_L
+        and isinstance(value.judged(unit), Ask)
+        and value.end < len(page.tokens)
+        and page.free(value.end)
+        and page.tokens[value.end].word.isalpha()
+    )
 
 
 def _age(page: Page, value: Value) -> bool:

@@ -27,7 +27,7 @@ _NO = re.compile(
 _STARTS = frozenset(
     "im i am were we at in on too still busy driving working out stuck with already asleep sleeping sleepy "
     "tired hands forgot left lost dont wont hes shes he she got gotta need running travelling traveling "
-    "away the my no very so just both kids baby meter kit battery strips phone meeting church work "
+    "meters kits away the my no very so just both kids baby boss customer customers client clients guests visitors meter kit battery strips phone meeting church work "
     "estoy ando tengo en voy muy ya me se ocupado ocupada cansado cansada manejando trabajando sali "
     "olvide deje estamos andamos mi la el sin fuera dormida dormido".split()
 )

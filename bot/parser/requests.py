@@ -169,9 +169,12 @@ def _plain(rule: Rule, words: list[str]) -> bool:
     """Whether it can be nothing else beside other words."""
     if rule.what is What.LATER:
         return bool({"remind", "ask", "recuerdame", "preguntame", "avisame"} & set(words))
+    if rule.setting == "nights":  # `on nights, eating a sandwich in the van`
+        return not _SPAN.isdisjoint(words)
     return rule.what not in {What.NEXT_STEP, What.HELP, What.STOP} or len(words) > 2
 
 
+_SPAN = frozenset("week next tonight from till until esta semana proxima hasta desde".split())
 _ENDS = frozenset(". ? ! ; , and but so pero y".split())
 
 
@@ -260,8 +263,17 @@ def not_glucose(strangers: list[Stranger]) -> Wish:
     )
 
 
-def strange(page: Page, language: str) -> bool:
-    """Whether words are left beside greetings that are not everyday ones."""
+def strange(page: Page, language: str, greeted: list[tuple[int, int]]) -> bool:
+    """Whether words are left beside greetings that are not everyday ones; whoever is thanked
+    may have any name (`thank you teresa`)."""
     everyday = _everyday(language)
     left = [word for _, word in page.find_words(0, len(page.tokens)) if word[0].isalnum()]
+    start, end = greeted[-1]
+    named = len(page.tokens) - end <= _NAME and not _THANKS.isdisjoint(page.words(start, end))
+    if named and all(word.isalpha() for word in page.words(end, len(page.tokens))):
+        return False
     return len(left) > 4 or any(word not in everyday for word in left)
+
+
+_NAME = 2
+_THANKS = frozenset("thanks thank thankyou thx ty cheers gracias".split())

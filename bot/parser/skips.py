@@ -40,7 +40,7 @@ def _patterns(language: str) -> _Patterns:
         ),
         soft=re.compile("{0}(?: {0})*".format(either(gathered(language, "soft_no")))),
         because=re.compile(
-            f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues|i am|im)| (?=(?:am|im|at|in|on|still|got|too|was|were|stuck|estoy|the|my|hands|meter|battery|kit|out|busy|driving|no|he|she|we|hes|shes|its|theyre|ando|voy|vengo|estamos) ))+ ?(?P<why>.+)"
+            f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues)| (?=(?:am|im|i am|at|in|on|still|got|too|was|were|stuck|estoy|the|my|hands|meter|battery|kit|out|busy|driving|no|he|she|we|hes|shes|its|theyre|ando|voy|vengo|estamos) ))+ ?(?P<why>.+)"
         ),
         strips=pattern(
             rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"

@@ -14,7 +14,7 @@ _ALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "|": "1", "s": "5", "b": "
 _TOKEN = re.compile(
     r"""
       (?P<link>(?:https?://|www\.)\S+|[^\s@]{1,64}@[^\s@]{1,255}\.[a-z]{2,}\S*)
-    | (?P<fixed>(?:hb\s?a1c|hba1|a1c|a[ -](?:1|one)[ -]c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
+    | (?P<fixed>(?:hb\s?a1c|hba1|a1c|a[ -](?:1|one)[ -]c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|m8|gr8|l8r|4got|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
     | (?P<without>(?<![a-z0-9])w\s?/\s?o(?:ut)?(?![a-z0-9]))
     | (?P<with>(?<![a-z0-9])w\s?/(?=\s?[a-z]))
     | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
@@ -36,7 +36,16 @@ _MOST_SIGNS = 1000
 _NEEDED_ALIKE = re.compile(r"\d{1,2}l|\d+")
 #: `my arm's gone weak`: no more than one.
 _OF_THE_BODY = frozenset({"chest's", "arm's", "leg's", "face's", "speech's", "breath's"})
-_FIXED = {"b4": "before", "2day": "today", "2nite": "tonight", "hba1c": "a1c", "hba1": "a1c"}
+_FIXED = {
+    "gr8": "great",
+    "l8r": "later",
+    "4got": "forgot",
+    "b4": "before",
+    "2day": "today",
+    "2nite": "tonight",
+    "hba1c": "a1c",
+    "hba1": "a1c",
+}
 #: `walked 1h20` tells a length, `19h30` and `at 2h30` a time.
 FEW_HOURS = frozenset("12345")
 _AT = frozenset({"at", "las", "la", "around", "about", "from", "till", "until", "to", "by"})

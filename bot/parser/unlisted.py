@@ -42,6 +42,17 @@ def surely_food(page: Page, language: str, found: Findings, start: int, end: int
     return before and bool(found.values) and (counted or strange > 1)
 
 
+_OPENING = 3
+
+
+def opens_a_list(page: Page, language: str, start: int, end: int) -> bool:
+    """`vat, dal ar ilish mach`: words that no list holds in front of the list's first comma."""
+    known = no_slips(language)
+    words = page.words(start, end)
+    listed = page.words(end, end + 1) == [","]
+    return listed and len(words) <= _OPENING and all(_names_nothing(word, known) for word in words)
+
+
 def _names_nothing(word: str, known: frozenset[str]) -> bool:
     """Whether no list holds the word, nor one of the thing (`meetings`)."""
     return is_strange(word, known) and word.removesuffix("s") not in known

@@ -183,13 +183,22 @@ def _counted_object(page: Page, index: int, language: str, measured: set[int]) -
             thing = page.words(index + 1, index + 2)
             if len(word) > _DIGITS or not thing or not thing[0].isalpha() or thing[0] in ends:
                 break
-        elif not word.isalpha() or word in ends:
+        elif not word.isalpha() or word in ends or _timed(page, index):
             break
         index += 1
     return index
 
 
 _DIGITS = 3
+
+
+def _timed(page: Page, index: int) -> bool:
+    """`milked the goats at 6`."""
+    at, hour = page.words(index, index + 1), page.words(index + 1, index + 2)
+    return at in _AT and bool(hour) and hour[0][0].isdigit()
+
+
+_AT = (["at"], ["around"], ["about"], ["by"])
 
 
 @cache

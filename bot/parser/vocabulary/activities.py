@@ -293,7 +293,8 @@ calisthenics, warm up exercises, football match, football practice, football tra
 soccer practice
 {shot|shooting|shoot} (some ){hoops|baskets}, a game of {football|soccer|cricket|basketball|tennis|badminton|golf|squash|rugby|netball
   volleyball|hockey|bowls|pickleball|table tennis|ping pong}
-{3|4|5|6|7|8|9|11}-a-side (football|soccer|hockey|rugby|netball|game), five a side(s)
+{3|4|5|6|7|8|9|11}-a-side( {football|soccer|hockey|rugby|netball|game})
+({play|played|playing} ){3|4|5|6|7|8|9|11} {aside|asides|a side}( {football|soccer|hockey|rugby|netball|game}), five a side(s)
 football, soccer, cricket, basketball, tennis, table tennis, ping pong, badminton, volleyball
 netball, hockey, rugby, baseball, softball, pickleball, handball, lawn bowls, petanque, kabaddi
 lacrosse, shinty, hurling, camogie, kickabout, round of golf

@@ -29,7 +29,7 @@ NUMBERED: Final = phrases(
 #: Money, behind the number (`120 shillings`).
 MONEY: Final = phrases(
     """
-    dollar(s), buck(s), euro(s), pounds sterling, peso(s), rupee(s), rupiah, rupya, naira, cent(s), shilling(s), bob, quid, fiver, tenner, grand, sole(s), real, reais, rand(s), pence, pennies, p each, penny
+    dollar(s), buck(s), euro(s), pounds sterling, peso(s), rupee(s), rupiah, rupya, naira, cent(s), shilling(s), bob, quid, fiver, tenner, sole(s), real, reais, rand(s), pence, pennies, p each, penny
     cedi(s), pesewa(s), dirham(s), dinar(s), riyal(s), rial(s), ringgit, baht, yen, yuan, rmb, won, krona, kroner, kronor, krone, franc(s), lira, zloty, forint, rouble(s), ruble(s), taka, birr, kwacha, dalasi, leone(s), lempira(s), quetzal(es), colon(es), guarani(es), bolivar(es), boliviano(s), cordoba(s), balboa(s), lucas, varos, plata, centavo(s), lakh, crore, nairas, cedis, pula, metical
     """
 )

@@ -32,7 +32,7 @@ WORK: Final = frozenset(
     reaped reaping refereed repaired repairing riding rinsed rode rolled rolling roofed rowed
     rowing running saddled sailed sailing sanded sanding sawed sawing sawn scoured scraped
     scraping scrubbed scrubbing scythed selling served serving sewed sewing sewn shampooed
-    sheared shearing shelled shelling shifted shifting shopped shopping shoveled shovelled
+    sheared shearing shelled shelling shelved shelving shifted shifting shopped shopping shoveled shovelled
     shovelling shucked shucking sieved sieving sifted skinned skipped skippered slashed
     slashing slung smashed sold sorted sorting sowed sowing spaded split splitting sprayed
     spraying spread spreading spun squeegeed stacked stacking staked standing steered stirred
