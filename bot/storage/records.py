@@ -146,6 +146,7 @@ class Records:
         return Opened(
             participant=known.participant,
             events=known.recent(now),
+            last_id=known.last,
             whole=lambda: self._whole(who, known),
             record=known.folded(now),
         )

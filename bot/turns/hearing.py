@@ -61,6 +61,7 @@ def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | Non
     book = Notebook(
         person=person,
         old=opened.events,
+        last_id=opened.last_id,
         at=said_at,
         message=incoming.message,
         folded=opened.record,

@@ -16,12 +16,13 @@ from bot.record.fold import extended, of
 class Notebook:
     """Collects what a turn adds.
 
-    `old` are the events so far, in the order of their ids; `at` is when the message was said,
-    `message` the chat's id of it.
+    `old` are the recent events, in the order of their ids, and `last_id` that of the last event
+    so far, of however long ago; `at` is when the message was said, `message` the chat's id of it.
     """
 
     person: Participant
     old: tuple[Event, ...]
+    last_id: int
     at: datetime
     message: str | None
     new: list[Event] = field(default_factory=list)
@@ -82,9 +83,9 @@ class Notebook:
     def _add(
         self, body: Body, *, at: datetime, message: str | None, mends: int | None = None
     ) -> int:
-        id_ = 1 + (self.new[-1].id if self.new else self.old[-1].id if self.old else 0)
-        self.new.append(Event(id=id_, at=at, message=message, mends=mends, body=body))
-        return id_
+        self.last_id += 1
+        self.new.append(Event(id=self.last_id, at=at, message=message, mends=mends, body=body))
+        return self.last_id
 
     def say(
         self,

@@ -141,11 +141,8 @@ class Lesson:
             )
             says = (saying,)
             bodies = (*bodies, Spoke(kind=Kind.NOTE, about=None, key=saying.key))
-        last = max((event.id for event in opened.events), default=0)
-        if not opened.events:  # nothing in 35 days: older events hold the last id
-            last = max((event.id for event in opened.whole()), default=0)
         events = tuple(
-            Event(id=last + place, at=at, body=body) for place, body in enumerate(bodies, start=1)
+            Event(id=id_, at=at, body=body) for id_, body in enumerate(bodies, opened.last_id + 1)
         )
         record = fold(person, (*opened.events, *events))
         self.turns.append(

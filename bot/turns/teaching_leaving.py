@@ -24,6 +24,7 @@ def leave(opened: Opened, incoming: Incoming, *, now: datetime) -> Turn | None:
     book = Notebook(
         person=alone,
         old=opened.events,
+        last_id=opened.last_id,
         at=fixed(incoming.said_at or incoming.at, person.zone),
         message=incoming.message,
         folded=opened.record,

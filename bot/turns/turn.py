@@ -13,13 +13,15 @@ from bot.record import Event, Record
 class Opened:
     """What a turn starts from.
 
-    `events` are those of the last 35 days; `whole` gives all of them, and is only called by
-    the few turns that look back further (a digest, a food asked about). `record` is `events`
-    folded, if that is at hand from the turn before.
+    `events` are those of the last 35 days, and may be none; `last_id` is that of the newest event
+    of all, 0 before the first. `whole` gives all events, and is only called by the few turns
+    that look back further (a digest, a food asked about). `record` is `events` folded, if that
+    is at hand from the turn before.
     """
 
     participant: Participant
     events: tuple[Event, ...]
+    last_id: int
     whole: Callable[[], tuple[Event, ...]]
     record: Record | None = None
 

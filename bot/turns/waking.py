@@ -41,7 +41,14 @@ def wake(opened: Opened, *, now: datetime) -> Turn:
     """Say what is due at `now`. A stale wake-up says nothing and only names the next instant."""
     person = opened.participant
     local = fixed(now, person.zone)
-    book = Notebook(person=person, old=opened.events, at=local, message=None, folded=opened.record)
+    book = Notebook(
+        person=person,
+        old=opened.events,
+        last_id=opened.last_id,
+        at=local,
+        message=None,
+        folded=opened.record,
+    )
     waking = _Waking(opened=opened, book=book, now=local, words=language(person.language))
     agenda = Agenda.of(book.before, local)
     for item in agenda.due:

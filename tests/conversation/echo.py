@@ -57,7 +57,7 @@ def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | Non
         )
     if text == "buttons":
         says[0] = saying(who.id, "more?", key, at=now, buttons=("yes", "no"))
-    last = max((event.id for event in opened.events), default=0)
+    last = opened.last_id
     events = [Event(id=last + 1, at=now, body=Wrote(), message=incoming.message)]
     events += [
         Event(id=last + 2 + number, at=now, body=Spoke(kind=said.kind, about=None, key=said.key))
@@ -76,7 +76,7 @@ def hear(opened: Opened, incoming: Incoming, *, now: datetime, quoted: str | Non
 def wake(opened: Opened, *, now: datetime) -> Turn:
     """Say one prompt for the last thing heard."""
     who = opened.participant
-    last = opened.events[-1].id if opened.events else 0
+    last = opened.last_id
     key = f"prompt:{last}"
     prompt = saying(
         who.id, f"prompt {last}", key, at=now, kind=Kind.PROMPT, expires_at=now + PROMPT_WORTH

@@ -145,6 +145,19 @@ def test_one_whose_turn_fails_is_alone_in_it() -> None:
     assert all(wake is not None and wake > now for wake in wakes)
 
 
+def test_whoever_was_silent_for_two_months_is_answered() -> None:
+    """None of their events is at hand then, and the next one comes behind all of them still."""
+    for forgets in (False, True):
+        life = Life(forgets=forgets)
+        for number, (days, text) in enumerate(((0, "stop"), (60, "shaky"), (60, "54"))):
+            life.step(number, "hear", "p0", text, START + timedelta(days=days, minutes=number))
+        with life.store.turn() as work:
+            assert work.parked() == []
+            said = [letter.text for letter in work.outbox.pending() if letter.reader == "p0"]
+        life.store.close()
+        assert any("54 mg/dL is low" in text for text in said), said
+
+
 def test_what_only_the_remembered_record_holds_still_is_put_right() -> None:
     """The record left by the last turn may reach a week further back than the events."""
     life = Life(forgets=False)

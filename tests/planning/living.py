@@ -86,7 +86,11 @@ class Life:
     def _opened(self) -> Opened:
         events = tuple(self.events)
         return Opened(
-            participant=self.participant, events=events, whole=lambda: events, record=self.record
+            participant=self.participant,
+            events=events,
+            last_id=events[-1].id if events else 0,
+            whole=lambda: events,
+            record=self.record,
         )
 
     def _keep(self, turn: Turn, now: datetime) -> None:

@@ -103,7 +103,7 @@ def test_on_any_other_day_it_says_nothing_of_a_fast(room: Classroom, text: str) 
 
 def test_a_helper_reads_it_of_the_person() -> None:
     fasting = person(MONDAY, fast_from=MONDAY.date(), fast_to=MONDAY.date())
-    opened = Opened(participant=fasting, events=(), whole=tuple)
+    opened = Opened(participant=fasting, events=(), last_id=0, whole=tuple)
     told = Incoming(update=1, chat="ana", message="1", at=MONDAY, text="62", by=By.HELPER)
     said = hear(opened, told, now=MONDAY).says[0].text
     assert "They are fasting: end the fast now." in said
