@@ -200,9 +200,12 @@ class Simulation:
         self.store = FlakyStore.in_memory()
         self.store.chance = self.chance
         asyncio.set_event_loop(self.loop)
+        before = random.getstate()
+        random.seed(self.plan.seed)  # the waits of `poll` and `Delivery` are spread by it
         try:
             return self.loop.run_until_complete(self._play())
         finally:
+            random.setstate(before)
             self.loop.close()
             asyncio.set_event_loop(None)
             self.store.close()
@@ -238,10 +241,10 @@ class Simulation:
             try:
                 await asyncio.sleep(self.chance.choice((0.3, 20.0, HOUR, 6 * HOUR)))
             finally:
-                for task in asyncio.all_tasks():
-                    if task.get_name().startswith("process"):
-                        task.cancel()
-                await asyncio.gather(*parts, return_exceptions=True)
+                dying = [*parts, *self.delivery._under_way]
+                for task in dying:
+                    task.cancel()
+                await asyncio.gather(*dying, return_exceptions=True)
             self.deaths += 1
             await asyncio.sleep(self.chance.choice((0.1, 60.0, 1.5 * HOUR)))
 
