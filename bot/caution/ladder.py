@@ -112,8 +112,6 @@ def retest_after_recovery(back: Noted[Reading]) -> datetime:
 
 def recovery(record: Record, new: Collection[int]) -> Noted[Reading] | None:
     """The new reading that is back in range after a low, if there is one."""
-    if not any(noted.id in new for noted in record.readings):
-        return None  # most messages: no low has to be looked for to know it
     backs = [back for back, _ in _recoveries(record, _lows(record)) if back.id in new]
     return backs[-1] if backs else None
 
@@ -232,10 +230,9 @@ def _has_ladder(record: Record, noted: Noted[Reading]) -> bool:
 
 def _after_highs(record: Record) -> Iterator[Recheck]:
     limits = record.participant.limits
-    places = {noted.id: place for place, noted in enumerate(record.readings)}
     for episode in episodes(record.readings, lambda reading: is_high(reading, limits)):
         first = next((noted for noted in episode if not planned_high(record, noted)), None)
-        if first is None or _answer(record, places[first.id]) is not None:
+        if first is None or _answer(record, first) is not None:
             continue
         due = retest_at(first, _told(record, first))
         until = shifted(due, RECHECK_OPEN - REPEAT_WITHIN / 2)
@@ -280,10 +277,7 @@ def _told(record: Record, noted: Noted[Reading]) -> datetime:
 
 def _lows(record: Record) -> Iterator[_Low]:
     """Each low with the reading that answers it."""
-    limits = record.participant.limits
-    for place, noted in enumerate(record.readings):
-        if is_low(noted.entry, limits):
-            yield noted, _answer(record, place)
+    return ((low, _answer(record, low)) for low in record.lows)
 
 
 def _recoveries(
@@ -298,12 +292,11 @@ def _recoveries(
             yield answer, low
 
 
-def _answer(record: Record, place: int) -> Noted[Reading] | None:
+def _answer(record: Record, noted: Noted[Reading]) -> Noted[Reading] | None:
     """The first reading taken after this one and told after it.
 
     Told after it: a low that is told late has its recheck, whatever was measured since then,
     because its caution asks for a test now.
     """
-    readings = record.readings
-    later = range(place + 1, len(readings))
-    return next((readings[at] for at in later if readings[at].id > readings[place].id), None)
+    later = record.readings_behind(noted)
+    return next((other for other in later if other.id > noted.id), None)

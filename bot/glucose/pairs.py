@@ -12,6 +12,7 @@ from datetime import datetime
 from enum import StrEnum
 from functools import lru_cache
 from math import floor
+from typing import NamedTuple
 
 from bot.entries import Meal, Moment, OffScale, Reading
 from bot.glucose.readings import (
@@ -53,8 +54,7 @@ class Status(StrEnum):
     COMPLETE = "complete"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Pair:
+class Pair(NamedTuple):
     """A meal with its readings; `rise` in mg/dL, None where a number is missing.
 
     `after_minutes` counts from the meal's start to the after reading's own instant, rounded half
@@ -210,12 +210,7 @@ def _assign(
 
 
 def _lows(record: Record) -> list[float]:
-    limits = record.participant.limits
-    return sorted(
-        noted.seconds
-        for noted in record.readings
-        if noted.entry.taken_at is not None and is_low(noted.entry, limits)
-    )
+    return [noted.seconds for noted in record.lows if noted.entry.taken_at is not None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,12 +8,11 @@ between, is surprising: until a next one is near it no goal and no trend is draw
 
 from bisect import bisect_left
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import lru_cache
 from math import inf
 from operator import lt
-from typing import Any
+from typing import Any, NamedTuple
 
 from bot.entries import FoodKind, Meal, Moment, OffScale, Reading
 from bot.participants import Limits
@@ -29,8 +28,9 @@ REPEAT_WITHIN = timedelta(minutes=30).total_seconds()
 SURPRISE_WITHIN = timedelta(hours=1).total_seconds()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Settled:
+# A tuple, as a pair is: of five weeks each sum makes a hundred, and a frozen dataclass takes four
+# times as long to make.
+class Settled(NamedTuple):
     """A reading with what later readings made of it.
 
     `moment` and `at` are the ones to pair it by: a washed repeat has those of the reading whose
@@ -78,12 +78,6 @@ def eaten_instants(record: Record) -> list[float]:
     return sorted(starts)
 
 
-def any_between(instants: Sequence[float], earliest: float, before: float) -> bool:
-    """Tell whether one of the ordered instants lies in [earliest, before)."""
-    index = bisect_left(instants, earliest)
-    return index < len(instants) and instants[index] < before
-
-
 def any_up_to(instants: Sequence[float], earliest: float, latest: float) -> bool:
     """Tell whether one of the ordered instants lies in [earliest, latest]."""
     index = bisect_left(instants, earliest)
@@ -100,7 +94,7 @@ def settled(record: Record) -> tuple[Settled, ...]:
     standing = [
         noted for noted in timed if noted.id not in doubtful and noted.entry.mg_dl is not None
     ]
-    surprises, confirmed = _surprises(standing, _food_told(record))
+    surprises, confirmed = _surprises(standing, record)
     return tuple(
         Settled(
             noted=noted,
@@ -183,14 +177,15 @@ def _moment(noted: Noted[Reading], place: Noted[Reading] | None) -> Moment:
     return taken_over
 
 
-def _food_told(record: Record) -> list[float]:
-    told = [noted.seconds for noted in record.meals if not is_free_drink(noted.entry)]
-    return sorted(told + [noted.seconds for noted in record.treatments])
+def _ate_between(record: Record, earlier: Noted[Reading], later: Noted[Reading]) -> bool:
+    """Whether food was told from one reading to before another."""
+    start, end = _taken(earlier), _taken(later)
+    return any(
+        start <= noted.seconds < end and not is_free_drink(noted.entry) for noted in record.meals
+    ) or any(start <= noted.seconds < end for noted in record.treatments)
 
 
-def _surprises(
-    standing: Sequence[Noted[Reading]], food: Sequence[float]
-) -> tuple[set[int], set[int]]:
+def _surprises(standing: Sequence[Noted[Reading]], record: Record) -> tuple[set[int], set[int]]:
     """Ids of surprising readings, and of those that a next one was near to."""
     surprises: set[int] = set()
     confirmed: set[int] = set()
@@ -202,7 +197,7 @@ def _surprises(
             if not _far(noted, last):
                 if doubted:
                     confirmed.add(last.id)
-            elif not any_between(food, _taken(last), _taken(noted)):
+            elif not _ate_between(record, last, noted):
                 overrules = (
                     doubted and before_surprise is not None and not _far(noted, before_surprise)
                 )

@@ -175,7 +175,7 @@ def _judged_by(pair: Pair, then: Callable[[datetime], Participant]) -> Pair:
         before = before_in_goal(pair.before.entry, then(when(pair.before)))
     if pair.after is not None and after is not None:
         after = after_in_goal(pair.after.entry, then(when(pair.after)))
-    return replace(pair, before_in_goal=before, after_in_goal=after)
+    return pair._replace(before_in_goal=before, after_in_goal=after)
 
 
 def step_figures(

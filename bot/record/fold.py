@@ -75,9 +75,10 @@ class Record:
     """Everything that stands for one participant; each kind in the order of its own instant.
 
     Readings are ordered by `taken_at` (where unknown, by when they were told), meals by
-    `started_at` (likewise), activities by `ended_at`, the rest by when they were said. `told`
-    holds the meals as they were told, those against a low among them. Two records are equal if
-    they are the same one, so that sums over a record can be remembered by it.
+    `started_at` (likewise), activities by `ended_at`, the rest by when they were said. `lows` are
+    the readings below the participant's limit; `told` holds the meals as they were told, those
+    against a low among them. Two records are equal if they are the same one, so that sums over a
+    record can be remembered by it.
     """
 
     participant: Participant
@@ -96,6 +97,7 @@ class Record:
     wondered: tuple[Noted[Wondered], ...] = ()
     told: tuple[Noted[Meal], ...] = ()
     told_treatments: tuple[Noted[Treatment], ...] = ()
+    lows: tuple[Noted[Reading], ...] = ()
     last_id: int = 0
 
     def said(self, key: str) -> bool:
@@ -116,13 +118,17 @@ class Record:
         place = bisect_right(self.wrote, end.timestamp(), key=_SECONDS)
         return place > 0 and self.wrote[place - 1].at >= start
 
+    def readings_behind(self, noted: Noted[Reading]) -> tuple[Noted[Reading], ...]:
+        """The readings that come after this one in their order."""
+        return self.readings[bisect_right(self.readings, _PLACE(noted), key=_PLACE) :]
+
     def since(self, instant: datetime) -> "Record":
         """The same record from an instant on: for what looks back no further than that."""
         start = instant.timestamp()
         cut = {
-            name: _since(notes, start)
-            for name, notes in zip(_FIELDS, _ALL_NOTES(self), strict=True)
-            if notes and notes[0].seconds < start
+            name: notes[bisect_left(notes, start, key=_SECONDS) :]
+            for name in _FIELDS
+            if (notes := getattr(self, name)) and notes[0].seconds < start
         }
         return self.changed(**cut) if cut else self
 
@@ -159,8 +165,8 @@ _TOLD: Mapping[type, str] = {
     Spoke: "spoke",
     Wondered: "wondered",
 }
-#: All fields that hold notes: the last two are worked out from the others.
-_FIELDS = (*_TOLD.values(), "meals", "treatments")
+#: All fields that hold notes: the last three are worked out from the others.
+_FIELDS = (*_TOLD.values(), "meals", "treatments", "lows")
 _ALL_NOTES: Callable[[Record], tuple[tuple[Noted[Any], ...], ...]] = attrgetter(*_FIELDS)
 #: Those that decide which meals were eaten against a low.
 _PARTING = frozenset({Reading, Meal, Treatment})
@@ -238,11 +244,15 @@ def _merged(
 
 
 def _parted(record: Record, since: float = -inf) -> Record:
-    """Take out of the meals what was eaten against a low; nothing is new before `since`.
+    """Find the lows, and take out of the meals what was eaten against one; nothing is new before
+    `since`.
 
     Worked out here and not when it is heard, so that a correction of the low turns the
     sugar back into a meal.
     """
+    limits = record.participant.limits
+    lows = (noted for noted in _since(record.readings, since) if is_low(noted.entry, limits))
+    record = record.changed(lows=(*_before(record.lows, since), *lows))
     told, treated = _since(record.told, since), _since(record.told_treatments, since)
     if not told and not treated and since > -inf:
         return record  # nothing was eaten since then
