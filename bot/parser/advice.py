@@ -186,7 +186,10 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
             and patterns.eat.search(words) is not None
             and re.search("eat|drink|comer|beber", words)
         )
-        if about_food and not re.search(r"\b(?:test|sugar level|strip)\b", words):
+        if about_food and not re.search(
+            r"\b(?:test|sugar level|strip|signs?|symptoms?|means?|cause|thirsty|dizzy|blurry|my sugar|the sugar)\b",
+            words,
+        ):
             found.append(wish(page, first, end, What.FOOD_ADVICE, food_at))
     return found
 

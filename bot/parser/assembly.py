@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from bot.entries import (
     Ask,
     Asked,
+    By,
     Doubt,
     Meal,
     Request,
@@ -27,6 +28,7 @@ from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
 from bot.parser.symptoms import Feeling
+from bot.parser.things import SaidOf
 
 #: Of several doubts the one that is asked about.
 WORST_FIRST = (Ask.UNIT, Ask.VALUE, Ask.MEANING, Ask.WHEN_DONE)
@@ -149,7 +151,7 @@ def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> N
         suggests = Suggests.EMERGENCY if grave else feeling.suggests
         if not feeling.now or _over(page, found, feeling.start, context.language):
             sheet.denied = True
-        elif found.subjects.whose(feeling.start) is Whose.OTHER and not grave:
+        elif not grave and _anothers(found, feeling, context.by):
             sheet.others = True
             sheet.others_feel = sheet.others_feel or suggests
             sheet.asks.append(Ask.MEANING)
@@ -157,6 +159,14 @@ def _symptoms(page: Page, context: Context, found: Findings, sheet: _Sheet) -> N
             seen.add(suggests)
             text = page.text(feeling.start, feelings[last].end)
             sheet.entries.append((feeling.start, Symptom(text=text, suggests=suggests)))
+
+
+def _anothers(found: Findings, feeling: Feeling, by: By) -> bool:
+    """Whether somebody else feels it; whom a helper speaks of by a noun is the participant."""
+    if feeling.of is SaidOf.ANOTHER:
+        return by is not By.HELPER
+    whose = found.subjects.whose(feeling.start, feeling.end)
+    return feeling.of is SaidOf.SOMEBODY or whose is Whose.OTHER
 
 
 _JOINING = frozenset("and y e , & also very a so still".split())

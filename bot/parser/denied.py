@@ -88,14 +88,24 @@ _PASSED = frozenset(
     "again con it this con".split()
 )
 #: Signs that are none alone carry a denial on where they are joined: `no more sweat or tremble`.
-_MILDER = frozenset("sweat sweats shake shakes".split())
+_MILDER = frozenset(
+    "sweat sweats shake shakes headache headaches fever cough nausea hunger hungry thirst thirsty "
+    "tired tiredness sick swelling fiebre tos hambre sed".split()
+)
 _JOINING = frozenset("or nor and ni o y".split())
+_ANSWERED = frozenset("i im ive my hes shes its yo me mi".split())
 _EMPHATIC = frozenset("this so such tan that as more".split())
 
 
 def _reaches(words: list[str], at: int, end: int, start: int, told: set[int]) -> bool:
     """Whether the denial at `at` is one of the symptom at `start`."""
     between = words[end:start]
+    if words[at] == "no" and not _ANSWERED.isdisjoint(between[:1]):
+        return False  # `no im dizzy`
+    if "," in between:
+        on = words[end + between.index(",") : start + REACH]
+        if _JOINING.isdisjoint(on):
+            return False  # `no chest pain, dizzy`; `no pain, sweats or shakes` denies all three
     if between[:1] in ([","], [":"], ["-"]) or _double(words, at, end):
         return False
     if words[at] in {"never", "nunca", "jamas"} and not _EMPHATIC.isdisjoint(

@@ -341,7 +341,7 @@ ENGLISH = Lexicon(
             "|nephew|roommate|boyfriend|girlfriend|in law|grandson|granddaughter|nan|nana|pal"
             "|mate|hubby|missus|gran|mum in law|mother in law|father in law|spouse|parents?)s?",
             "the (?:little|wee|small|youngest|eldest|oldest) (?:one|uns?|ones)", "our (?:son|daughter|boy|girl|youngest|eldest|little one|baby|mum|mom|dad|nan)", "my (?:youngest|eldest|oldest)", "his", "her", "hers", "their", "theirs", "he", "she", "hes", "shes", "somebody",
-            "(?:someone|somebody) (?:in|of|from|at) (?:my|the|our) [a-z]+", "someone", "someone elses", "a friend", "the neighbor", "the neighbour", "the kid",
+            "(?:amma|ammi|abbu|oga|pikin|baby) (?:is|was|has|dey|don|threw|vomited|keeps|looks|feels)", "my (?:oga|pikin|amma|ammi|abbu)", "(?:someone|somebody) (?:in|of|from|at) (?:my|the|our) [a-z]+", "someone", "someone elses", "a friend", "the neighbor", "the neighbour", "the kid",
             "hubby", "missus", "the nurse", "the doctor", "my nurse", "my doctor", "my nan", "my nanna", "my old man", "my old lady", "my flatmate", "my neighbours", "my colleagues", "my mates", "husbands", "wifes", "hubbys", "moms", "dads", "mums", "sons", "daughters", "brothers", "sisters", "mothers", "fathers", "the (?:dog|cat|puppy|horse)s?", "they", "him", "them",
             "wife", "husband", "mom", "mum", "dad", "grandma", "grandpa", "sister", "brother",
             "mother", "father", "son", "daughter", "neighbor", "neighbour", "friend", "hubby", "missus",
@@ -387,7 +387,7 @@ ENGLISH = Lexicon(
                  "colesterol", "potassium", "sodium", "hemoglobin", "haemoglobin", "ph", "tsh",
                  "preasure", "blood preasure", "wt", "lipids", "body fat", "peak flow"),
     taken=("took", "doubled", "double dosed", "overdosed", "overdose", "od on", "mixed up", "taken", "take", "taking", "inject", "injected", "have taken", "just took", "had",
-           "shot", "swallowed", "used", "gave myself", "given myself", "given (?:him|her)", "did", "jabbed"),
+           "shot", "swallowed", "tek", "used", "gave myself", "given myself", "given (?:him|her)", "did", "jabbed"),
     wrong_dose=("supposed to", "supposed to be", "meant to", "meant to be", "them again", "it again", "should have been", "rather than", "wasnt supposed", "twice", "two times", "2 times", "double", "doubled", "double dose", "two doses",
                 "2 doses", "too much", "too many", "wrong dose", "wrong insulin", "wrong pill",
                 "wrong pen", "wrong medicine", "wrong tablet", "extra dose", "by mistake",

@@ -99,7 +99,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     language = context.language
     subjects = Subjects(page, language, context.by)
     clauses = _clauses(page)
-    symptoms.claim(page, feelings)
+    feelings = symptoms.claimed(page, feelings)
     wish = requests.pregnancy(page, language, context.by)
     wishes = medicine.find(page, language) + ([wish] if wish else [])
     if not feelings:  # `she passed out, what do I do`
@@ -201,6 +201,9 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
     `before` it says what the reading was taken for and is not asked about."""
     for doing in doings:
         if doing.over:
+            continue
+        if symptoms.befell(page, all_found.feelings, doing.start):
+            page.claim(doing.start, doing.end)
             continue
         before = page.words(max(doing.start - 2, 0), doing.start)
         after_it = page.words(doing.end, doing.end + 2) in (["after", "this"], ["after", "that"])

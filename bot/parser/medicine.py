@@ -53,6 +53,8 @@ def find(page: Page, language: str) -> list[Wish]:
     if not drugs and not doses:
         span = page.first(_MAY_I_DOUBLE)
         return [wish(page, span.start, span.end, What.MEDICINE_ADVICE)] if span else []
+    if named := _named_only(page):
+        return named
     found = []
     for start, end, question in sentences(page):
         here = [span for span in (*drugs, *doses) if start <= span.start < end]
@@ -157,13 +159,33 @@ def _swapped(page: Page) -> list[Wish]:
     return [wish(page, span.start, span.end, What.WRONG_DOSE)] if span else []
 
 
+#: `wrong insulin!`, with nothing taken named and nothing asked.
+_WRONG_ONE = re.compile(
+    "(?:hi |help |oops |oh no |i )?(?:the |a )?(?:wrong|too much|too many|double|extra|dosis equivocada|doble|demasiada|mucha)"
+    "(?: (?:of )?(?:my |the )?(?:insulin|insulina|doses?|dosis|pills?|tablets?|pens?|pluma|meds|medicine|pastillas?|metformin[ae]?)){1,3}"
+    "(?: (?:taken|tonight|today|now|by mistake|help|oops|sorry|hoy|ahora))*|dosis equivocada|insulina equivocada|pastilla equivocada|pluma equivocada"
+)
+#: What is taken slowly and once a day: `took two lantus tonight`.
+_TWO_PENS = pattern(
+    "(?:took|taken|injected|tome|me puse) (?:2|3|both) (?:lantus|basaglar|toujeo|levemir|tresiba|glargine|detemir|degludec)"
+)
+
+
+def _named_only(page: Page) -> list[Wish]:
+    """A wrong dose that is told by its name alone."""
+    if _WRONG_ONE.fullmatch(page.said().replace(" !", "")) is not None:
+        return [wish(page, 0, len(page.tokens), What.WRONG_DOSE)]
+    span = page.first(_TWO_PENS)
+    return [wish(page, span.start, span.end, What.WRONG_DOSE)] if span else []
+
+
 #: `took it twice! the metformin`: in another sentence than the drug.
 _IT_TWICE = pattern(
     r"(?:took|taken|injected|swallowed) (?:it |them |the lot )?(?:twice|2 times|too much|too many|double|again by mistake)(?= (?:[.,;!?]|today|by|this|tonight|in|$)| $)"
 )
 _MAY_I_DOUBLE = pattern(r"(?:should|can|shall|may|must|could) i (?:double up|double it|up it)")
 _IN_THE_PAST = pattern(
-    r"(?:took|injected|doubled|overdosed|swallowed|jabbed|mixed up|(?:gave|given) (?:myself|him|her|them|mum|mom|mama|dad|papa|nan|gran|granny|grandma|grandpa|my (?:mum|mom|mother|dad|father|wife|husband|nan|gran))|(?:have|has|ive|hes|shes) (?:taken|had|done|injected)"
+    r"(?:took|tek|injected|doubled|overdosed|swallowed|jabbed|mixed up|(?:gave|given) (?:myself|him|her|them|mum|mom|mama|dad|papa|nan|gran|granny|grandma|grandpa|my (?:mum|mom|mother|dad|father|wife|husband|nan|gran))|(?:have|has|ive|hes|shes) (?:taken|had|done|injected)"
     r"|(?:me |se )?(?:tome|puse|inyecte|aplique|tomo|puso|inyecto|aplico)|me equivoque|se equivoco|me pase|se paso)"
 )
 

@@ -40,6 +40,7 @@ from bot.parser.findings import found
 from bot.parser.languages import lexica
 from bot.parser.misspelt import mended
 from bot.parser.page import Page
+from bot.parser.things import SaidOf
 from bot.parser.tidy import plain, shown
 from bot.parser.tokens import cut
 from bot.units import Unit
@@ -61,7 +62,7 @@ def read(
         return Understood(ask=Ask.MEANING)
     feelings = symptoms.find(page, language)
     return (
-        _whole(page, context, felt=bool(feelings))
+        _whole(page, context, felt=any(each.of is not SaidOf.A_THING for each in feelings))
         or _mend_and_more(page, context)
         or _parts(page, context, feelings)
     )

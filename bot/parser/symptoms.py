@@ -8,21 +8,24 @@ from functools import cache
 from bot.entries import Suggests
 from bot.parser.denied import denied, deniers
 from bot.parser.languages import LEXICA, of_all
+from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.pairs import paired
 from bot.parser.phrases import Phrases
 from bot.parser.supposed import is_supposed
+from bot.parser.things import SaidOf, said_of
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS, WEAK_SIGNS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Feeling:
-    """A symptom in the text: `now` false if it is denied or was over before today."""
+    """A symptom in the text: `now` false if it is denied or was over before today; `of` whom."""
 
     start: int
     end: int
     suggests: Suggests
     now: bool = True
+    of: SaidOf = SaidOf.ONESELF
 
 
 _GRAVEST_FIRST = (Suggests.EMERGENCY, Suggests.LOW, Suggests.HIGH)
@@ -41,6 +44,10 @@ def _phrases(language: str) -> Phrases[Suggests | None]:
     return talk | of_all(language, _signs)
 
 
+#: Words that are signs where nothing else is said (`stroke!`, not `a stroke of luck`).
+_ALONE = dict.fromkeys(
+    ("stroke", "a stroke", "fits", "a fit", "fitting", "un ataque"), Suggests.EMERGENCY
+)
 _STILL = frozenset("still since aun todavia sigo sigue desde".split())
 
 
@@ -60,13 +67,16 @@ def find(page: Page, language: str) -> list[Feeling]:
         if level is not None:
             found.append(Feeling(start=index, end=end, suggests=level))
         index = end
+    if found == [] and (alone := _ALONE.get(page.said())) is not None:
+        found.append(Feeling(start=0, end=len(page.said().split()), suggests=alone))
     found += [
         Feeling(start=sign.start, end=sign.end, suggests=sign.suggests, now=not sign.denied)
         for sign in paired(page, language, passed)
     ]
     words = page.words(0, count)
+    known = known_words(language)
     found = [
-        feeling
+        _said(page, feeling, known)
         for feeling in _felt(page, found)
         if not (_of_value(words, feeling) or _of_food(words, feeling))
     ]
@@ -98,6 +108,12 @@ def _felt(page: Page, found: list[Feeling]) -> list[Feeling]:
     return felt
 
 
+def _said(page: Page, feeling: Feeling, known: frozenset[str]) -> Feeling:
+    """With whom it is said of; what is said of a thing begins with the thing."""
+    of, start = said_of(page, feeling.start, feeling.end, feeling.suggests, known)
+    return replace(feeling, of=of, start=start if of is SaidOf.A_THING else feeling.start)
+
+
 def _of_value(words: list[str], feeling: Feeling) -> bool:
     """`my sugar is low, 65`: what is said of a number is no sign of the body."""
     said = words[feeling.start : feeling.end]
@@ -125,11 +141,24 @@ _AFTER_LOW_SUGAR = frozenset(
 _SAID_OF_VALUES = frozenset({"is", "are", "too", "very"})
 
 
-def claim(page: Page, feelings: list[Feeling]) -> None:
-    """Claim the words of symptoms and what leads into them."""
+def claimed(page: Page, feelings: list[Feeling]) -> list[Feeling]:
+    """Claim the words of symptoms and what leads into them, and what is said of things (`the tomato
+    plants look dry`); the symptoms alone are given."""
     for feeling in feelings:
+        if feeling.of is SaidOf.A_THING:
+            page.claim(feeling.start, feeling.end)
+            continue
         end = _brought_up(page, feeling.start, feeling.end)
         page.claim(_led_in(page, feeling.start), _where(page, end))
+    return [feeling for feeling in feelings if feeling.of is not SaidOf.A_THING]
+
+
+def befell(page: Page, feelings: list[Feeling], start: int) -> bool:
+    """Whether what begins at `start` is what one was at when it happened (`nearly passed out
+    carrying shopping`)."""
+    at = start - (page.words(start - 1, start) in (["while"], ["when"], ["whilst"]))
+    doing = page.words(start, start + 1)[0].endswith("ing")
+    return doing and any(feeling.end == at for feeling in feelings)
 
 
 _VOMITED = ("vomit", "throw", "threw", "puk", "chuck", "brought", "bring", "devolv", "spew", "barf")

@@ -96,7 +96,7 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
             Suggests.LOW,
             "eyes, eye, vision, front of me, my eyes, ojos, vista",
             """
-            darkness in front of, blackness in front of, blackness infront of, darkness infront of, darkness, blackness, black spots, black dots, dark spots, going black, gone black, darkening, stars, sparkles, sparks, tunnel
+            darkness in front of, blackness in front of, blackness infront of, darkness infront of, darkness, darkness coming, darkness is coming, blackness, black spots, black dots, dark spots, going black, gone black, going dark, gone dark, darkening, dey turn, stars, sparkles, sparks, tunnel
             puntitos, puntos negros, estrellitas, estrellas, lucecitas, luces, oscurece, oscurecio, apaga, se me apaga, chispas
             """,
         ),
@@ -109,8 +109,8 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
             Suggests.LOW,
             "heart, heartbeat, ticker, pulse, heart rate, corazon",
             """
-            so hard, too hard, very hard, really hard, so fast, too fast, very fast, really fast, hard and fast, somersaults, somersaulting, flips, flipping, flip flops, backflips, out of my chest, out my chest, going mad, mile a minute, miles an hour, miles a minute, drumming, bumping, doing funny things, jumping out, going like a train, going crazy, going bonkers, going wild, doing the samba, in overdrive, racing, beating like mad, beating too fast, beating anyhow, dey run, dey beat fast, dey jump
-            mil por hora, sale del pecho, se me sale, brinca, brincando, galopa, galopando, late fuerte, late muy fuerte, late muy rapido, va a mil, rebota, alborotado
+            so hard, too hard, very hard, really hard, so fast, too fast, very fast, really fast, hard and fast, somersaults, somersaulting, flips, flipping, flip flops, backflips, out of my chest, out my chest, going mad, mile a minute, miles an hour, miles a minute, drumming, bumping, doing funny things, jumping out, going like a train, like the clappers, like a hammer, ten to the dozen, nineteen to the dozen, going crazy, going bonkers, going wild, doing the samba, in overdrive, racing, beating like mad, beating too fast, beating anyhow, dey run, dey beat fast, dey jump
+            mil por hora, sale del pecho, se me sale, brinca, brincando, galopa, galopando, late fuerte, late muy fuerte, late muy rapido, late rapidisimo, late rapidito, late fortisimo, va a mil, rebota, alborotado
             """,
         ),
         (
@@ -136,8 +136,13 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
         ),
         (
             Suggests.HIGH,
-            "mouth, throat, boca, garganta",
-            "dry as a bone, dry as dust, bone dry, sandpaper, desert, sahara, cotton wool, parched, estropajo, algodon, lija, desierto, corcho, carton, pegada, como trapo",
+            "mouth, throat, tongue, boca, garganta, lengua",
+            "so dry, very dry, really dry, dried up, dry as a bone, dry as dust, bone dry, sandpaper, desert, sahara, cotton wool, parched, estropajo, algodon, lija, desierto, corcho, carton, pegada, como trapo",
+        ),
+        (
+            Suggests.HIGH,
+            "bladder, vejiga",
+            "won't quit, won't stop, won't hold, always full, full again, never empty, bursting all the time, llena a cada rato, no aguanta",
         ),
         (
             Suggests.HIGH,
@@ -162,7 +167,7 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
         (
             Suggests.LOW,
             "everything, everythings, world, people, voices, sounds",
-            "far away, distant, miles away, under water, underwater, in slow motion, unreal, like a dream, closing in, moving, tilting",
+            "far away, distant, miles away, under water, underwater, in slow motion, unreal, like a dream, closing in, moving, tilting, shakes, shaking",
         ),
         (
             Suggests.HIGH,

@@ -19,7 +19,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "breath, breathe, breathing, breaths, brethe, breathin, breething, respirar, respiracion, respira, respiro, aire, aliento",
             """
             hard, difficult, difficulty, difficulties, trouble, struggle, struggling, struggles, can't, cannot, can not, can hardly, hardly, barely, short, shortness, laboured, labored, fighting for, fighting to, gasping, gasping for, unable
-            not able, tight, heavy, catch my, catch her, catch his, catch, problem, problems, shallow, rapid, fast, very fast, too fast, quick, noisy, wheezing, stopped, stopping, hurts, hurting, painful, couldn't, out of, losing my, no breath, short of, cant get, can't get
+            not able, tight, heavy, catch my, catch her, catch his, catch, problem, problems, shallow, rapid, fast, very fast, too fast, quick, noisy, wheezing, stopped, stopping, hurts, hurting, painful, couldn't, out of, losing my, no breath, short of, no dey come, no gree come, not getting, not coming, cant get, can't get
             no puedo, no puede, cuesta, me cuesta, le cuesta, dificultad, dificil, falta, me falta, le falta, agitada, agitado, trabajo, sin, no logro, rapida, rapido, ahogo, corta, batallando para, apenas puedo, apenas
             """,
         ),
@@ -102,13 +102,13 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.HIGH,
             "thirst, thirsty, thursty, thristy, sed, sediento, sedienta, sedientos",
             """
-            very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too
+            very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too, too much
             mucha, muchisima, demasiada, tanta, no se me quita, no se quita, terrible, todo el tiempo, todo el dia, bastante, horrible, muerto de, muerta de, muriendo de, insaciable
             """,
         ),
         (
             Suggests.HIGH,
-            "vision, sight, eyesight, eyes, eye, seeing, see, words on the, letters, print, page, writing, lines, telly, vista, vision, ojos, veo, ver, letras",
+            "vision, sight, eyesight, eyes, eye, seeing, see, words, letters, print, page, writing, lines, telly, vista, vision, ojos, veo, ver, letras",
             """
             blurry, blurred, blurring, blury, blurr, blurrd, blured, blur, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, dancing, jumping about, moving about, running together, blurrier, blurs
             borrosa, borroso, borrosos, nublada, nublado, nublados, doble, empanada, no enfoco, distorsionada, turbia
@@ -126,7 +126,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.LOW,
             "hand, hands, finger, fingers, leg, legs, knee, knees, body, arms, whole body, manos, mano, piernas, cuerpo, rodillas, dedos, all over, inside, insides",
             """
-            shaking, shaky, shakey, shake, shakes, shook, tremble, trembles, trembling, trembly, tremor, tremors, trembled, jittery, jelly, like jelly, wobbly, wobbling, wobble, quivering, shivering, unsteady, quaking, jittering, vibrating, buckling, quivery, juddering
+            shaking, shaky, shakey, shake, shakes, shook, tremble, trembles, trembling, trembly, tremor, tremors, trembled, jittery, jelly, like jelly, wobbly, wobbling, wobble, quivering, shivering, unsteady, quaking, jittering, vibrating, buckling, knocking, like the clappers, flapping, quivery, juddering
             tiemblan, tiembla, temblo, temblaron, temblaba, temblaban, temblando, temblorosas, temblorosa, tembloroso, temblor, temblores, flojas, aguadas, tembleque, temblar, tembladera
             """,
         ),
@@ -134,7 +134,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.LOW,
             "sweat, sweats, sweating, sweaty, sweated, perspiring, perspiration, sudor, sudando, sudores, sudo, sudar",
             """
-            cold, pouring, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
+            cold, pouring, running, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
             frio, fria, frios, mucho, a mares, empapado, empapada, a chorros, demasiado, helado, banado, banada, gotas de, de la nada, chorreando
             """,
         ),
@@ -142,7 +142,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.LOW,
             "head, heid, room, everything, everythings, world, vision, cabeza, cuarto, mundo, todo, floor, house, ground, ceiling, walls, bed",
             """
-            spinning, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, floating, floaty, going dark, going black, dizzy
+            spinning, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, moving, won't stop moving, won't stay still, rounding, dey turn, floating, floaty, going dark, going black, dizzy
             vueltas, da vueltas, dando vueltas, me da vueltas, gira, girando, mareada, mareado, ligera, se mueve
             """,
         ),
@@ -183,6 +183,6 @@ BETWEEN: Final = frozenset(
     sitting sits sat pressing sitting coming come comes catch needing need wanting want have to need
     how what into round around down there here also about over dat de dey ah mi la el los las un una me se
     te le lo su sus esta estan estoy tengo tiene siento siente y con muy mas tan como que en al del por para
-    ya hoy ahora mucho mucha todo toda puedo puede bien
+    ya ve ven side hoy ahora mucho mucha todo toda puedo puede bien
     """.split()  # noqa: SIM905 - a block is read more easily
 )

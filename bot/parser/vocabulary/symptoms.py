@@ -18,7 +18,7 @@ from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|vry|verry|vrey|v|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
+    "very": """{very|vry|verry|vrey|v|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
@@ -28,7 +28,7 @@ _SHARED: Final = {
     "him": """{him|her|them|mum|mom|dad|mama|papa|my {wife|husband|mother|father|son|daughter|partner|sister|brother}
         grandma|granny|grandpa|nan}""",
     "face": "{face|mouth|smile|eyelid|side of (my |his |her |the )face|half (my |his |her )face}",
-    "almost": """{about to|gonna|going to|goin to|might|may|could|fixing to|finna|near to|close to|want to
+    "almost": """{about to|bout to|boutta|abt to|gonna|going to|goin to|might|may|could|fixing to|finna|near to|close to|want to
         ready to|{feel|think|afraid} {i will|i'll|i'm going to|i'm gonna|i might}
         feel like {i will|i'll|i'm going to|i'm gonna|i might|i could}|will|nearly|almost}""",
     "nearly": """{nearly|almost|near|just about|close to|feel like|feels like|feeling like|on the verge of
@@ -74,16 +74,16 @@ clammie, perspiring, perspiration, in a lather of sweat, sweat like crazy
 hot and sweaty and weak, sweated through, glowing with sweat
 # head
 {body|hands|hand} (just )dey vibrate, sar {ghoom|chakra} {raha|rahi}( hai), sweat a {run|pour|drip}( off| down)( mi), {wan|wan go} {faint|collapse|black out}
-{bout to|boutta|abt to} {pass out|black out|collapse|keel over}
 feel like {i'm|i am} on a {boat|ship|merry go round|roundabout|trampoline|swing}, {feel|feels|feeling} {fant|faynt|fent|fiant}
 feel(s) like (say |seh ){mi|i|me} {a go|ago|go|wan|wan go|dey go} {drop|fall|faint|collapse|fall down}
 tunnel vision, faint, feint, feeling faint, feel faint, faintish, fainty, fainting feeling, faint feeling
 faint spell coming, faintness
 $almost {faint|pass out|passout|black out|blackout|collapse|keel over|fall over|fall down|go down
-  drop|fall out|flake out|conk out|lose consciousness|keel|swoon}
+  drop|fall out|flake out|conk out|lose consciousness|keel|swoon|hit the {deck|floor|ground}}
 $nearly {fainted|fainting|passed out|passing out|blacked out|blacking out|collapsed|collapsing
   keeling over|keeled over|fell over|falling over|went down|fell out|falling out
   losing consciousness|lost consciousness}
+{feel|feels|feeling} (like )(i am |i'm |i )(will |going to |gonna ){falling|fall|falling down|fall down|falling over|topple|toppling over}
 $nearly (i )(will |would |am going to |could |might ){faint|pass out|black out|collapse|keel over}
 dizzy, dizy, dizzi, dizzie, dizzey, dizzzy, dizz, dizzily, dizziness, diziness, dizzyness
 dizzines, dizzness, dizzie spell, dizzy spell(s), diziy, disy head, giddy, giddyness, giddiness
@@ -103,7 +103,8 @@ cant concentrate, can't concentrate, cannot concentrate, hard to concentrate, ca
 muzzy, muzzy head, fuzzy headed, fuzzy head, head is fuzzy, brain feels fuzzy, brain fuzzy
 seeing stars, seeing spots, spots before my eyes, stars before my eyes, vision going dark
 going dark around the edges, everything going black, everything is going black, things going dark
-clumsy, so clumsy, swooning, swoony
+not steady, not steady on my {feet|legs}, can't walk straight, can't stand (up )(straight|without swaying|without falling), swaying, pening, dissy
+{lite|lyt|lyte} {heded|hedded|head}, {having|had|got|have} (a |the ){wobble|wobbles}, {it's|it is} (all |just ){spinning|going round|swaying}, clumsy, so clumsy, swooning, swoony
 {come|came|coming|comes} over (all ){funny|queer|strange|weird|peculiar|faint|dizzy|weak|hot and cold|odd}
 # hunger
 {very|really|so|super|extremely|crazy|suddenly|terribly} hungry and {shaky|weak|shakey|sweaty
@@ -195,7 +196,9 @@ thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going t
 tired and thirsty, dry and thirsty, thirst, thirstier than usual, more thirsty than usual
 water dey hungry me, thirsty dey catch me, dying of thirst, dying for water, gagging for a drink
 tongue stuck to the roof of my mouth, tongue like leather, tongue is dry, lips dry and cracked
-dehydrated, deydrated
+dehydrated, deydrated, drouthy, {terrible|awfy|awfully|some|wild|fierce} drouth
+{gasping|gaspin|choking|chokin|perishing|dead|burning|burnin|dying|mad} {with|wi|for|from|of} (the )thirst
+{urine|urination} frequency, frequency of {urine|urination}
 # water
 {pee|peeing|peein|peed|wee|weeing} $ever
 {peeing|weeing|urinating|pissing} every {few|other|half|couple of|five|ten|twenty|5|10|15|20|30|45} {min|mins|minutes|hour}
@@ -401,7 +404,7 @@ choked on, throat (is ){closing|swelling|swollen shut|tight and closing}
 tongue (is ){swelling|swollen}
 # chest
 {chest|ches|chesst|chets|chst|cheast|breastbone|heart} (is |feels |is feeling |keeps |keep |has been |a |dey |still |
-  really |gone |so ){pain(s)|pian|pane|paining (me)|pains me|pain me|hurts|hurting|hurt (me)|ache
+  really |gone |so ){pain(s)|pian|payn|pane|paining (me)|pains me|pain me|hurts|hurting|hurt (me)|ache
   aches|aching|pressure|tight|tightness|tightening|heavy|heaviness|squeezing|crushing|discomfort
   killing me|in pain|stabbing|painful|sore|attack}
 {crushing pain|pain(s)|pressure|tightness|tight|heaviness|squeezing|ache|weight|crushing|stabbing|band|hurt
@@ -723,7 +726,7 @@ todo lo {vomito|vomita|devuelvo|devuelve}, confundida y vomitando, confundido y 
 {vomitando|vomito|vomita} y {confundida|confundido|confusa|confuso|somnolienta|somnoliento}
 cetoacidosis, cetoacidosis diabetica, ni el agua me {queda|aguanta|cae}
 {llamar|llame|llamen|llama|llamo|llamamos} {a la ambulancia|ambulancia|una ambulancia|al 911
-  al 112|a emergencias|a urgencias}
+  al 112|a una ambulancia|a emergencias|a urgencias}
 necesito {una ambulancia|ambulancia}, manden {ambulancia|ayuda|una ambulancia}, es una emergencia
 no me sale {la voz|el habla}, no me salen palabras, me muero, me estoy muriendo, se muere, se esta muriendo, sobredosis, quiero morir, quiero morirme
 matarme, me quiero matar, ganas de {morir|morirme|matarme}, no (se )le entiend{o|e} {lo que habla|lo que dice|cuando habla}, suicidarme, quitarme la vida, {no quiero|ya no quiero} {vivir|seguir viviendo|estar aqui}
@@ -761,10 +764,11 @@ WEAK_SIGNS: Final[Mapping[Suggests, tuple[str, ...]]] = {
     ),
     Suggests.HIGH: phrases(
         """
-        thirsty, tired, exhausted, sluggish, heavy, peeing, weeing, urinating, toilet, dry, sed
+        thirsty, sick, tired, exhausted, sluggish, heavy, peeing, weeing, urinating, toilet, dry, sed
         cansado, cansada, orinando
         """
     ),
+    Suggests.EMERGENCY: phrases("fits, strokes, ataques"),
 }
 
 #: Ordinary talk that holds a symptom's words.
@@ -839,6 +843,11 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     sweating over {my|the|this|these|an|that} {exam|exams|bill|bills|results|homework|deadline|interview|test|speech|maths}
     {me|le|les} falta aire {a|en} {la|las|el|los|mi|su} {llanta|llantas|rueda|ruedas|balon|pelota|goma|gomas|bici|neumatico}
     confundid{a|o} con {el|la|los|las|tu|tus|este|esta|estos|estas} {horario|horarios|mensaje|mensajes|pregunta|preguntas|app|aplicacion|numeros|instrucciones|medidor|fechas|fecha|cita}
+    swaying {to|in the|with|along}, giddy up, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
+    {the |}jitters {about|before|over} {my|the|an}, {shaking|shakin|trembling|shivering} {with|wi|in} {laughter|laughing|rage|anger|excitement|joy}, trembling at the {thought|idea|sight}
+    {dizzy|faint|giddy} with {joy|happiness|love|relief|excitement|success}, {had|have|having|such|what} a stroke of {luck|genius|good luck}
+    {fainted|fainting|faint|collapsed|passed out} {when i saw|at|over|looking at} {the|my|that} {price|prices|bill|bills|cost|total}
+    throw up {some|more|new|interesting|red} {ideas|questions|flags|suggestions}, choking on my words, choked with {emotion|tears}
     feeling low {because|about|since|after the}, feel low because, sweaty {gym|session|workout|gym session|weather}
     jelly legs race, {price|prices|bill|bills|cost} {made|makes|make|nearly made} me {faint|dizzy|sick|pass out}
     """
