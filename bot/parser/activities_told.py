@@ -11,7 +11,7 @@ from functools import cache
 from itertools import islice, takewhile
 
 from bot.entries import Activity
-from bot.parser import activity, distances, work
+from bot.parser import activity, distances, symptoms, work
 from bot.parser.activity import Doing, Measure
 from bot.parser.findings import Findings
 from bot.parser.instants import When, resolved
@@ -73,7 +73,8 @@ def told(page: Page, language: str, found: Findings) -> Told:
             page.claim(doing.start, doing.end)
             continue
         if not near and activity.unfinished(page, doing) and not found.done:
-            result.under_way = result.under_way or page.text(doing.start, doing.end)
+            if not symptoms.befell(page, found.feelings, doing.start):
+                result.under_way = result.under_way or page.text(doing.start, doing.end)
             page.claim(doing.start, doing.end)
             continue
         for measure in near:

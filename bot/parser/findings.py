@@ -202,9 +202,6 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
     for doing in doings:
         if doing.over:
             continue
-        if symptoms.befell(page, all_found.feelings, doing.start):
-            page.claim(doing.start, doing.end)
-            continue
         before = page.words(max(doing.start - 2, 0), doing.start)
         after_it = page.words(doing.end, doing.end + 2) in (["after", "this"], ["after", "that"])
         page.claim(doing.start, doing.end + 2 * after_it)

@@ -103,8 +103,8 @@ cant concentrate, can't concentrate, cannot concentrate, hard to concentrate, ca
 muzzy, muzzy head, fuzzy headed, fuzzy head, head is fuzzy, brain feels fuzzy, brain fuzzy
 seeing stars, seeing spots, spots before my eyes, stars before my eyes, vision going dark
 going dark around the edges, everything going black, everything is going black, things going dark
-not steady, not steady on my {feet|legs}, can't walk straight, can't stand (up )(straight|without swaying|without falling), swaying, pening, dissy
-{lite|lyt|lyte} {heded|hedded|head}, {having|had|got|have} (a |the ){wobble|wobbles}, {it's|it is} (all |just ){spinning|going round|swaying}, clumsy, so clumsy, swooning, swoony
+not steady, not steady on my {feet|legs}, can't walk straight, can't stand (up ){straight|without swaying|without falling}, swaying, pening, dissy
+{lite|lyt|lyte} {heded|hedded|head}, {having|had|got|have} (a |the ){wobble|wobbles}, {it's|it is} (all |just ){spinning|going round|swaying}, {floor|room|ground|ceiling} (is |keeps |just keeps ){moving}, clumsy, so clumsy, swooning, swoony
 {come|came|coming|comes} over (all ){funny|queer|strange|weird|peculiar|faint|dizzy|weak|hot and cold|odd}
 # hunger
 {very|really|so|super|extremely|crazy|suddenly|terribly} hungry and {shaky|weak|shakey|sweaty

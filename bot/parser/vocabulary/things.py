@@ -11,7 +11,7 @@ THINGS: Final = frozenset(
     table tables chair chairs stool bench shelf shelves ladder fence gate door doors wall roof
     ceiling floorboards bridge footbridge scaffold scaffolding tent marquee gazebo tower pole post
     mast house building lift elevator escalator machine dryer dishwasher fridge freezer fan boiler
-    engine motor wheel wheels tyre tyres car van lorry truck bus tram train plane aeroplane flight
+    engine motor wheel wheels tyre tyres car van lorry truck minibus coach bus tram train plane aeroplane flight
     boat ship ferry bike bicycle scooter pram trolley cart tractor mower drill window windows
     windscreen laptop computer phone mobile app website internet wifi signal connection network
     line server power electricity battery batteries grid lights light lamp bulb candle torch
