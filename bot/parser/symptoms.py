@@ -48,6 +48,7 @@ def _phrases(language: str) -> Phrases[Suggests | None]:
 _ALONE = dict.fromkeys(
     ("stroke", "a stroke", "fits", "a fit", "fitting", "un ataque"), Suggests.EMERGENCY
 )
+_FEW = 4  # words and marks
 _STILL = frozenset("still since aun todavia sigo sigue desde".split())
 
 
@@ -67,7 +68,7 @@ def find(page: Page, language: str) -> list[Feeling]:
         if level is not None:
             found.append(Feeling(start=index, end=end, suggests=level))
         index = end
-    if found == [] and (alone := _ALONE.get(page.said())) is not None:
+    if not found and count <= _FEW and (alone := _ALONE.get(page.said())) is not None:
         found.append(Feeling(start=0, end=len(page.said().split()), suggests=alone))
     found += [
         Feeling(start=sign.start, end=sign.end, suggests=sign.suggests, now=not sign.denied)
@@ -111,6 +112,8 @@ def _felt(page: Page, found: list[Feeling]) -> list[Feeling]:
 def _said(page: Page, feeling: Feeling, known: frozenset[str]) -> Feeling:
     """With whom it is said of; what is said of a thing begins with the thing."""
     of, start = said_of(page, feeling.start, feeling.end, feeling.suggests, known)
+    if of is SaidOf.ONESELF:
+        return feeling
     return replace(feeling, of=of, start=start if of is SaidOf.A_THING else feeling.start)
 
 

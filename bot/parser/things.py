@@ -64,6 +64,8 @@ _DID = frozenset(
     "collapsed collapses crashed shakes trembles sweats vomited vomits threw fainted puked "
     "tiembla tiemblan vomito suda colapso".split()
 )
+_WITH_VERB = _IS | _HOW - {"the", "a"}
+_NEVER_ONESELF = THINGS | BEASTS
 _REACH = 9
 _MISTY = ("blur", "fuzz", "haz", "mist", "fog", "cloud", "doubl", "dim", "borros", "nubla", "empan")
 
@@ -73,7 +75,7 @@ def said_of(
 ) -> tuple[SaidOf, int]:
     """Of whom the sign at `start` is said, and where that is named, by the noun and the verb before
     it. `known` are the words of all lists: a word of none is a name where it stands alone."""
-    if start == 0:
+    if start == 0 or (start == 1 and page.tokens[start].word not in _IS):
         return SaidOf.ONESELF, start
     words = page.words(max(start - _REACH, 0), start + 1)
     first = start + 1 - len(words)
@@ -89,12 +91,12 @@ def said_of(
     if contracted and words[at].endswith("s") and words[at] not in _NO_NOUN:
         noun, last = at, words[at][:-1]
     elif words[at] in _IS:
-        while at > 0 and words[at - 1] in _IS | _HOW - {"the", "a"}:
+        while at > 0 and words[at - 1] in _WITH_VERB:
             at -= 1
         noun, last = at - 1, words[at - 1] if at else ""
     elif (
         at == len(words) - 2
-        and words[at] in THINGS | BEASTS
+        and words[at] in _NEVER_ONESELF
         and (sign[0] in _DID or sign[1:2] == ["out"])
     ):
         noun, last = at, words[at]  # `the economy collapsed`
@@ -117,8 +119,12 @@ def said_of(
         named.append(words[noun])
     if words[noun] in _AT or not all(map(str.isalpha, named)):
         return SaidOf.ONESELF, start
-    if {last, named[-1]} & (THINGS | BEASTS) or (
-        len(named) == 1 and len(last) > 2 and last not in known | _AT | OWN
+    if {last, named[-1]} & _NEVER_ONESELF or (
+        len(named) == 1
+        and len(last) > 2
+        and last not in known
+        and last not in _AT
+        and last not in OWN
     ):
         return _judged(named[::-1], sign, suggests), first + noun
     return SaidOf.ONESELF, start
@@ -136,7 +142,7 @@ def _judged(
         return SaidOf.ONESELF
     if suggests is Suggests.EMERGENCY:
         return SaidOf.A_THING if head[-1] in THINGS and head == named else SaidOf.ONESELF
-    if head[-1] in THINGS or head[-1] in BEASTS:
+    if head[-1] in _NEVER_ONESELF:
         return SaidOf.A_THING
     strange = somebody or not _NEARBY.isdisjoint(named)
     return SaidOf.SOMEBODY if strange else SaidOf.ANOTHER

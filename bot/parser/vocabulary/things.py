@@ -19,7 +19,7 @@ THINGS: Final = frozenset(
     markets stock stocks shares price prices sales business company bank currency pound peso naira
     team deal plan plans government league defence match game traffic cake souffle jelly sponge
     tea coffee soup brew tooth crown denture filling plant plants flower flowers roses tree trees
-    lawn grass garden soil field fields crop crops tomatoes seedlings hedge maize earth weather
+    lawn grass garden soil field fields crop crops beans peas lettuces cabbages courgettes strawberries tomatoes seedlings hedge maize earth weather
     temperature temperatures tide river road song film movie show joke story excuse alibi argument
     start onions onion cheese mesa silla escalera puente edificio casa ventana ventanas puerta
     techo lavadora licuadora motor carro coche camion camioneta autobus tren avion barco bici
@@ -55,7 +55,7 @@ OWN: Final = frozenset(
     bone joints nerves nerve blood brain mind oxter oxters armpits pits limbs limb tootsies pegs pins
     sight eyesight vision view hearing balance grip gait walk walking step steps hold voice speech words
     writing handwriting typing texting thinking thoughts memory mood feeling feelings sensation self
-    myself whole rest inside insides everything everythings thing things bit lot one ones part parts
+    myself rest inside insides everything everythings thing things bit lot one ones part parts
     half health condition state energy strength symptoms symptom sign signs shakes sweats sweat
     shaking sweating dizziness trembling thirst hunger headache headaches attack spell turn episode
     sugar sugars glucose bg bs bgl level levels reading readings number numbers result results count
