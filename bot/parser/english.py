@@ -134,7 +134,7 @@ ENGLISH = Lexicon(
             "the first bite", "my first bite", "i eaten", "we ate", "she ate", "he ate",
             "i started", "i chop", "we chop", "i chopped", "i nyam", "we nyam", "i begin", "i began", "i start", "we started", "she started", "he started",
             "a meal", "eatin", "starting to eat", "i started eating", "starting eating"),
-    moving=("activity", "exercise", "exercising", "workout", "work out", "working out", "gym",
+    moving=("activity", "exercise", "exercising", "workout", "work out", "working out", "gym", "gym class", "class",
             "the gym", "wlk", "moving", "movement", "sport", "training", "being active", "chores"),
     moments={
         Moment.FASTING: (
@@ -496,7 +496,7 @@ ENGLISH = Lexicon(
           "gonna skip", "im going to skip", "skip that", "skip the test", "skipping this one",
           "forgot to do it", "i forgot to do it", "have to skip", "unable to check", "overslept",
           "slept through it", "slept through", "i overslept", "i will skip this one"),
-    skip_reason=("(?:she|he|mum|mom|dad) (?:refused|wont let me|wouldnt let me|doesnt want to|didnt want to|wont|refuses to)(?: (?:test|do it|prick|be pricked|be tested|check|be checked|take it|let me))*",
+    skip_reason=("(?:my |the |new |more |next )*(?:test )?(?:strips|lancets|meter|kit|batter(?:y|ies))(?: are| is| will)? (?:come|coming|comes|arrive|arrives|arriving|due|on order|on the way|in the post|not here|not come|still coming)(?: [a-z]+){0,3}", "(?:she|he|mum|mom|dad) (?:refused|wont let me|wouldnt let me|doesnt want to|didnt want to|wont|refuses to)(?: (?:test|do it|prick|be pricked|be tested|check|be checked|take it|let me))*",
                  "no strips", "no strips left", "no more strips", "out of strips", "ran out of strips",
                  "ran out of test strips", "no test strips", "no test strips left", "strips are gone",
                  "strips ran out", "strips finished", "out of test strips", "0 strips left",

@@ -263,7 +263,7 @@ potato digging, hedge trimming, hedge cutting, grass cutting, cutting grass, str
 leaf blowing, pressure washing, window washing, car washing, floor washing, floor mopping
 decluttering, decorating, wallpapering, plastering, tiling, bricklaying, roofing, carpentry
 furniture moving, house move, packing boxes, unpacking boxes, carrying boxes, warehouse shift
-shift on my feet, day on my feet, {on my feet|on me feet|on my legs} {all day|all morning|all afternoon|all night|for hours|the whole day}
+shift on my feet, day on my feet, {on my feet|on me feet}, {on my feet|on me feet|on my legs} {all day|all morning|all afternoon|all night|for hours|the whole day}
 pelvic floor exercises, balance exercises, balance class, falls class, cardiac rehab, pulmonary rehab
 rehab exercises, rehab class, hydrotherapy, hydrotherapy class, physio class
 toddler chasing, playground with {the kids|the grandkids|my son|my daughter}
@@ -278,7 +278,7 @@ laps of the pool, laps of the park, steps, step count, stair(s), flights of stai
 flight of stairs, stair climbing, stepper, step class, spin class, spinning, treadmill, tredmill
 elliptical, cross trainer, rowing machine, exercise bike, stationary bike, chair bike
 pedal exerciser, arm bike, hand bike, gym, the gym, gym session, at the gym, in the gym
-workout session, zumba class, yoga, yoga class, chair yoga, tai chi, tai chi class, taichi
+workout session, gym class, spin class, zumba class, yoga, yoga class, chair yoga, tai chi, tai chi class, taichi
 qigong, qi gong, pilates, aerobics, aqua aerobics, aquafit, water aerobics, aqua gym, zumba
 exercise class, dance class, line dancing, ballroom, ballroom dancing, square dancing
 belly dancing, salsa dancing, bhangra, garba, folk dancing, powwow dancing, hula, hula hoop

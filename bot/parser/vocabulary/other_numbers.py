@@ -45,7 +45,7 @@ CURRENCIES: Final = phrases(
 #: What is counted and no food, behind the number (`102 points`).
 COUNTED: Final = phrases(
     """
-    people, persons, kids, children, times, time, days, day, weeks, week, months, month, guests, friends, grandkids, cats, dogs, percent, %, degrees, bus, tram, train, trains, buses, flight, points, goals, tests, texts, messages, calls
+    pokes, pricks, jabs, stabs, goes, attempts, tries, people, persons, kids, children, times, time, days, day, weeks, week, months, month, guests, friends, grandkids, cats, dogs, percent, %, degrees, bus, tram, train, trains, buses, flight, points, goals, tests, texts, messages, calls
     seconds, sec, secs, st, nd, rd, th, of us, street, avenue, ave, road, lane, drive, floor, likes, photos, emails, games, cigarettes, cigarette, beats, chairs, cars, books, pages, episodes, nights, more days, boulevard, blvd, grandchildren
     more, channels, stops, stop, watts, watt, volts, volt, amps, feet, ft, inches, sheep, goats, cows, chickens in the yard, minutes left, tickets, mph, kph, kmh, km / h, miles an hour, miles per hour, passengers, students, patients, men, women, boys, girls
     fm, am radio, mhz, khz, hz, hertz, gb, mb, tb, megabytes, gigs, gigabytes, mbps, pixels, ppm, decibels, db, horsepower, hp, cc, psi, rpm, knots, acres, hectares, square feet, square metres, sq ft, sqm, votes, followers, subscribers, views, runs, wickets, overs, rounds won, marks, questions, seats, houses, rooms, flats, workers, staff, members, cousins, voters, teams, players, pupils, houses down
