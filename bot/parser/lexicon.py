@@ -136,6 +136,12 @@ class Lexicon:
     not_pregnant: Words
     later_in: Words  # `in` 10
     greetings: Words
+    hailed: Words  # what opens a message and says nothing: `good morning`
+    hesitant: Words  # the same: `ok so`
+    late: Words  # the same: `sorry for the delay`
+    thanked: Words
+    parting: Words  # what closes a message and says nothing: `bye for now`, `please`
+    whom: Words  # who is greeted and thanked: `hello doc`
     correction: Words
     correction_after: Words
     instead_of: Words

@@ -9,7 +9,6 @@ is surely no glucose come first, then times and moments, then values, and food l
 
 from dataclasses import replace
 from datetime import datetime
-from typing import TypeGuard
 
 from bot.entries import (
     Ask,
@@ -26,6 +25,7 @@ from bot.entries import (
 from bot.parser import (
     asides,
     corrections,
+    courtesies,
     intents,
     numbers,
     removals,
@@ -80,7 +80,7 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
     start, mend = opening
     after = Page(page.shown, page.tokens[start:])
     rest = _parts(after, context, symptoms.find(after, context.language))
-    if _plainly_mends(page, mend.entry) and _tells_why(after, rest):
+    if mend.entry is not None and _plainly(page, mend.entry) and _tells_why(after, rest):
         return Understood(entries=(mend.entry,))
     if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
         return None
@@ -91,15 +91,11 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
     return replace(rest, entries=(mend.entry, *rest.entries))
 
 
-def _plainly_mends(
-    page: Page, entry: Correction | Removal | None
-) -> TypeGuard[Correction | Removal]:
-    """Whether it takes back or mends by more than `sorry`, which may excuse a delay (`sorry, 162,
-    was on the bus`): `I meant 145, wrong glasses`."""
-    if isinstance(entry, Correction):
-        mistaken = not _MISTAKEN.isdisjoint(token.word for token in page.tokens)
-        return entry.replaces is not None or mistaken
-    return entry is not None
+def _plainly(page: Page, entry: Correction | Removal) -> bool:
+    """Whether more than `sorry`, which may excuse a delay (`sorry, 162, was on the bus`), says that
+    something was wrong: `I meant 145, wrong glasses`."""
+    mistaken = not _MISTAKEN.isdisjoint(token.word for token in page.tokens)
+    return isinstance(entry, Removal) or entry.replaces is not None or mistaken
 
 
 _MISTAKEN = frozenset(
@@ -120,7 +116,8 @@ _CHATTER = Request(what=What.CHATTER)
 
 def _page(text: str, language: str) -> Page:
     kept = shown(text)
-    tokens = asides.without(cut(plain(kept)), language)
+    tokens = courtesies.without(cut(plain(kept)), kept, language)
+    tokens = asides.without(tokens, language)
     tokens = numbers.spoken(tokens, [lexicon.numerals for lexicon in lexica(language)])
     return Page(kept, mended(tokens, language))
 
@@ -137,7 +134,8 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
     """A message that is one thing altogether."""
     language = context.language
     words = [token.word for token in page.tokens if any(map(str.isalnum, token.word))]
-    if words in (["hi"], ["hello"], ["hola"], ["hey"]) and not page.shown.strip(" .!").isupper():
+    typed = page.text(0, len(page.tokens))
+    if words in (["hi"], ["hello"], ["hola"], ["hey"]) and not typed.isupper():
         if context.wants_reading:
             return Understood(ask=Ask.VALUE)
         return Understood(entries=(Request(what=What.CHATTER),))
@@ -145,7 +143,7 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
         words in (["low"], ["high"], ["lo"], ["alto"], ["bajo"], ["alta"], ["baja"])
         and context.wants_reading
     ):
-        if words != ["lo"] or not page.shown.strip(" .!").isupper():
+        if words != ["lo"] or not typed.isupper():
             return Understood(ask=Ask.VALUE)
     if context.wants_reading and _OFF.intersection(words) and _ABOUT_IT.issuperset(words):
         if not values.off_scale(page.afresh(), language):

@@ -27,6 +27,7 @@ _MESSAGES: Final = (
     "I am in Dubai now",
     "thanks, tired and headache",
     "asleep, no strips",
+    "hi, asleep",
 )
 
 

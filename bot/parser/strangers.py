@@ -40,6 +40,7 @@ class Stranger:
 
 
 N = r"\d+(?:\.\d+)?"
+_NOT_COUNTED = "(?:ago|back|earlier|portions?|meals?|menu|sized?)"
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,7 +177,7 @@ def _patterns(language: str) -> _Patterns:
         age=pattern(
             rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}}) anos|(?:age|aged|turned|turning|turn) (?:1[01]\d|\d{{1,2}})|tengo \d{{1,2}}|(?:edad) \d{{1,3}}"
         ),
-        counted=pattern(rf"{N} {words('counted')}(?! (?:ago|back|earlier|portions?|meals?|menu|sized?) )"),
+        counted=pattern(rf"{N} {words('counted')}(?! {_NOT_COUNTED} )"),
         drug=pattern(
             f"(?:{words('taken')} )?(?:(?:my|the|his|her|mi|la|el|mis|las|los|morning|evening|daily|night|blood pressure|bp|diabetes|sugar|water) ){{0,3}}{drugs}"
         ),

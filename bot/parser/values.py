@@ -249,12 +249,18 @@ _GREETED = frozenset(
 
 
 def _capital_means(page: Page, span: Span) -> bool:
-    """Capitals mean something only where not everything is written in them."""
+    """Capitals mean something only where not everything around is written in them."""
     following = page.tokens[span.end].word if span.end < len(page.tokens) else ""
     if following in _GREETED or following in {"mein", "fat", "carb", "tea", "carbs"}:
         return False
-    letters = [char for char in page.shown if char.isalpha()]
-    if len(page.tokens) == 1 or any(char.islower() for char in letters):
+    around = [
+        *page.tokens[max(span.start - 2, 0) : span.start],
+        *page.tokens[span.end : span.end + 2],
+    ]
+    worded = "".join(
+        page.shown[token.start : token.end] for token in around if token.word.isalpha()
+    )
+    if len(page.tokens) == 1 or (worded and not worded.isupper()):
         return True
     beside = {
         page.tokens[index].word

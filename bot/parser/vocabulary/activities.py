@@ -380,7 +380,7 @@ lets go for a walk, let's dance
 #: With an activity's word in them, and no activity.
 NOT_ACTIVITY_PHRASES: Final[tuple[str, ...]] = phrases(
     """
-    when i walked in, walked in {the door|from|on}, walk good, ran outta, running outta, ran {long|late|short|behind|hot|cold|slow|on and on|its course|dry|through my mind|a bath|the bath
+    {dead|asleep|back|steady|unsteady|run off|rushed off|off} {on |}my feet, on my feet again, when i walked in, walked in {the door|from|on}, walk good, ran outta, running outta, ran {long|late|short|behind|hot|cold|slow|on and on|its course|dry|through my mind|a bath|the bath
     the tap|the water|errand|errands by car}, ran off, run off, ran away, run away, ran into, ran over, ran out, run out, running out, running low, running late, ran late, run down
     running a {fever|temperature}, ran a {fever|temperature}, runny nose, running nose
     runs in {the|my} family, the runs, in the long run, run by you, running water, runny eggs
