@@ -353,7 +353,7 @@ ENGLISH = Lexicon(
             "my (?:old man|old lady|better half|other half|teacher|tutor|student|mates?|lad|lass|fella|bf|gf)"),
     helped=("she", "he", "her", "his", "hers", "mom", "mum", "mama", "mother", "dad", "papa",
             "father", "grandma", "grandpa", "granny", "they", "him", "wife", "husband", "patient"),
-    mine=("my", "mine", "i", "im", "me", "i am", "my own", "ive"),
+    mine=("my", "mine", "mines", "i", "im", "me", "i am", "my own", "ive"),
     weight=("kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "lb", "lbs", "pounds", "stone",
             "st"),
     doses=("units", "unit", "iu", "u", "tablet", "tablets", "tab", "tabs", "pill", "pills", "mg",

@@ -136,6 +136,8 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
         name = MealName.BREAKFAST if span["name"] == "bf" else name
         page.claim(span.start, span.end)
+        if page.words(max(span.start - 1, 0), span.start) in _NONE:
+            continue  # `no lunch today, meetings all day`
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True, strong=True))
     for span in page.find(patterns.lead):
         if within & set(range(span.start, span.end)) or span.end in active:
@@ -154,6 +156,7 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
     return sorted(found, key=lambda lead: lead.start)
 
 
+_NONE = (["no"], ["without"], ["skipped"], ["skipping"], ["missed"], ["sin"])
 _BREAK = frozenset(". ; ! ? , : > \n ( ) - / * = + ~ | _ &".split())
 _ARTICLES = frozenset("a an some un una unos unas the half medio media la el".split())
 _LISTED = frozenset(", + & /".split())

@@ -175,6 +175,8 @@ def _of_no_meal(page: Page, index: int, names: dict[str, MealName]) -> bool:
 def _of_no_test(page: Page, start: int, end: int, moment: Moment) -> bool:
     """A bed that is not one's own for the night (`put the kids to bed`), or no night's sleep
     that was woken from (`woke up from a nap`)."""
+    if moment is Moment.BEDTIME and not _SLEEPERS.isdisjoint(page.words(max(start - 4, 0), start)):
+        return True
     before = page.words(max(start - 2, 0), start)
     if moment is Moment.BEDTIME and page.words(start, end)[0] == "bed":
         return before[-1:] == ["the"] or (before[-1:] == ["to"] and before[0] not in _TO_BED)
@@ -182,6 +184,9 @@ def _of_no_test(page: Page, start: int, end: int, moment: Moment) -> bool:
     return moment is Moment.FASTING and behind[:1] == ["from"] and not _NAPS.isdisjoint(behind)
 
 
+_SLEEPERS = frozenset(
+    "kids kid baby children child boys girls toddler twins grandkids weans wean bairns ninos bebe".split()
+)
 _TO_BED = frozenset({"go", "going", "off", "heading", "went", "gone", "get", "back", "straight"})
 _NAPS = frozenset({"nap", "naps", "siesta", "snooze", "doze"})
 

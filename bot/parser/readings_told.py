@@ -157,7 +157,10 @@ def _perhaps_pieces(context: Context, found: Findings, value: Value, plates: lis
 def _unexplained(page: Page, context: Context, found: Findings, value: Value) -> bool:
     """Whether a bare number stands among words that nobody has listed (`zumba raffle 142`): it may
     count anything. Nothing else of the message says that it is glucose."""
-    if value.unit is not None or value.off_scale is not None or found.named or found.feelings:
+    if value.unit is not None or value.off_scale is not None or found.named:
+        return False
+    few = context.unit is Unit.MMOL_L and not value.decimal and value.number <= MOST_PIECES
+    if found.feelings and not few:  # `hens laid 6 today and I feel dizzy`
         return False
     clause = found.clauses[value.start]
     explained = {index for start, end in found.planned for index in range(start, end)}

@@ -87,7 +87,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
-                rf"[$€£¥₹₦₱₵] {N}|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')})|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|price|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just)){{0,2}} {N}"
+                rf"[$€£¥₹₦₱₵] {N}|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')})|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
             ),
             dates,
             pattern(

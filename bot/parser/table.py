@@ -91,6 +91,8 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
             places = all(page.tokens[at].word in _PLACES for at in eaten)
             if eaten and page.words(span.start, span.start + 1) == ["de"]:
                 continue  # `un vaso de soda`, which is also where one eats
+            if not _NO_HOST.isdisjoint(page.words(span.start, span.end)):
+                continue  # `my sugar at noon was 7.9`
             if places and (_beside(page, dishes, span.start) or _at_meal(page, span.start, names)):
                 page.claim(span.start, span.end)
     if not _ahead_words(language).isdisjoint(words):
@@ -98,6 +100,9 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
             behind = next((at for at in range(span.end, span.end + 3) if at in starts), None)
             if behind is not None and food_at.isdisjoint(range(span.start, span.end)):
                 page.claim(span.start, span.end)
+
+
+_NO_HOST = frozenset({"was", "is", "has", "noon", "midnight", "midday"})
 
 
 def _at_meal(page: Page, start: int, names: dict[str, MealName]) -> bool:

@@ -4,6 +4,7 @@
 """
 
 # ruff: noqa: E501 - patterns and word lists, one a line
+# ruff: noqa: SIM905 - word sets read best as one string
 
 import re
 from collections.abc import Iterator
@@ -136,8 +137,20 @@ def find(page: Page, language: str) -> list[When]:
         hour = 12 if span["noon"] else 0
         found.append(When(start=span.start, end=span.end, hour=hour, half=Half.STATED))
         page.claim(span.start, span.end)
+    found = [when for when in found if not _of_an_event(page, when)]
     found.sort(key=lambda when: when.start)
     return _with_days(page, found, patterns, language)
+
+
+def _of_an_event(page: Page, when: When) -> bool:
+    """`shift ends at 10, 138 before dinner`: told of something else; it stays claimed."""
+    return not _EVENTS.isdisjoint(page.words(max(when.start - 2, 0), when.start))
+
+
+_EVENTS = frozenset(
+    "ends starts finishes closes opens begins departs arrives lands appointment bus train "
+    "flight film movie meeting termina empieza sale llega cierra abre cita reunion".split()
+)
 
 
 def find_ahead(page: Page, language: str) -> list[When]:

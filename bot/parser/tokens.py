@@ -64,7 +64,7 @@ _SHORT = {
     "awfy": "awfully", "ahm": "im", "wuz": "was", "dis": "this", "dat": "that",
     "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
     "sry": "sorry", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
-    "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
+    "comma": ",", "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
     "xq": "porque", "pq": "porque", "isnae": "isnt", "wasnae": "wasnt",
     "tenes": "tienes", "podes": "puedes", "queres": "quieres",
 }  # fmt: skip

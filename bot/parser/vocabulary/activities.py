@@ -286,7 +286,7 @@ capoeira, boxing, kickboxing, martial arts, karate, judo, taekwondo, wrestling p
 chair exercise(s), armchair exercises, seated exercise(s), sitting exercises, bed exercises
 leg lifts, arm circles, heel raises, sit to stands, sit to stand, resistance band(s)
 stretch band, weights, dumbbells, weight lifting, weightlifting, weight training, kettlebell(s)
-strength training, push ups, pushups, press ups, sit ups, situps, squats, lunges, planks, burpees
+strength training, {chest|bench|leg|shoulder|overhead} {press|presses}, push ups, pushups, press ups, sit ups, situps, squats, lunges, planks, burpees
 star jumps, jumping jacks, crunches, pull ups, stretches, stretching exercises, physio
 physiotherapy, physical therapy, physio exercises, cardio, hiit, bootcamp, circuit training
 calisthenics, warm up exercises, football match, football practice, football training
