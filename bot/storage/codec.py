@@ -30,9 +30,10 @@ def _kind_of(kind: type) -> str:
 
 
 _KINDS: Mapping[type, str] = {kind: _kind_of(kind) for kind in get_args(Body)}
-_ADAPTERS: Mapping[str, TypeAdapter[Any]] = {
-    name: TypeAdapter(kind) for kind, name in _KINDS.items()
-}
+_BODIES: Mapping[str, TypeAdapter[Any]] = {name: TypeAdapter(kind) for kind, name in _KINDS.items()}
+#: Straight to what writes and reads: the adapter's own methods take as long again.
+_WRITE = {name: adapter.serializer.to_json for name, adapter in _BODIES.items()}
+_READ = {name: adapter.validator.validate_json for name, adapter in _BODIES.items()}
 
 
 def to_ms(moment: datetime) -> int:
@@ -67,7 +68,7 @@ def event_row(participant: str, event: Event) -> dict[str, Any]:
         "message": event.message,
         "mends": event.mends,
         "kind": kind,
-        "body": _ADAPTERS[kind].dump_json(event.body).decode(),
+        "body": _WRITE[kind](event.body).decode(),
     }
 
 
@@ -79,7 +80,7 @@ def event_of(row: Sequence[Any]) -> Event:
         at=from_ms(at_ms, offset_s),
         message=message,
         mends=mends,
-        body=_ADAPTERS[kind].validate_json(body),
+        body=_READ[kind](body),
     )
 
 

@@ -130,7 +130,12 @@ class Outbox(SQLModel, table=True):
             "lease_real",
             sqlite_where=sql("lease_real IS NOT NULL"),
         ),
-        Index("outbox_receipt", "chat", "message"),
+        Index(
+            "outbox_receipt",
+            "chat",
+            "message",
+            sqlite_where=sql("message IS NOT NULL"),
+        ),
         Index("outbox_owed", "reader", sqlite_where=OWED),
     )
 

@@ -105,6 +105,8 @@ def test_every_step_only_adds_so_that_a_program_of_the_step_before_goes_on(empty
         after = shape(empty.engine)
         for table, parts in before.items():
             for name, part in parts.items():
+                if name.startswith("index") and not part[1]:
+                    continue  # it refuses no row, so that no program can miss it but in time
                 assert after[table][name] == part, f"step {step} changes {table} {name}"
             for name in after[table].keys() - parts.keys():
                 if name.startswith("column"):
