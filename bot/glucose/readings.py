@@ -95,6 +95,7 @@ def settled(record: Record) -> tuple[Settled, ...]:
         noted for noted in timed if noted.id not in doubtful and noted.entry.mg_dl is not None
     ]
     surprises, confirmed = _surprises(standing, record)
+    touched = doubtful | places.keys() | surprises
     return tuple(
         Settled(
             noted=noted,
@@ -104,6 +105,8 @@ def settled(record: Record) -> tuple[Settled, ...]:
             surprising=noted.id in surprises,
             unconfirmed=noted.id in surprises and noted.id not in confirmed,
         )
+        if noted.id in touched
+        else Settled(noted, noted.entry.moment, False, noted)  # most of them
         for noted in record.readings
     )
 

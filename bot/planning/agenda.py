@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime
 from itertools import chain
+from operator import attrgetter
 
 from bot.caution.ladder import rechecks
 from bot.localtime import DAY, shifted
@@ -14,7 +15,7 @@ from bot.planning.prompts import after_activities, after_meals, before_meals
 from bot.planning.quiet import is_quiet
 from bot.planning.weekly import digests, teaching, unknown_risks
 from bot.programme.testing import Rhythm, testing_day
-from bot.record import Record
+from bot.record import Noted, Record, Spoke
 
 #: Days ahead that are looked at: a week, so that the next digest is always among them.
 AHEAD = 9
@@ -22,6 +23,9 @@ AHEAD = 9
 #: How far back what was said and written is looked at: over a week, so that a digest put off
 #: by quiet time is found; and how far back meals, activities and lows can still ask for a test.
 LOOK_BACK, NEAR = 10 * DAY, 2 * DAY
+
+#: The key of what was said.
+_KEY: Callable[[Noted[Spoke]], str] = attrgetter("entry.key")
 
 #: What is said in the order of this list when several things fall due at one instant.
 ORDER = (
@@ -70,7 +74,7 @@ class Agenda:
         """
         if record.participant is not self.record.participant:
             return Agenda.of(record, self.now)
-        said = {spoken.entry.key for spoken in record.spoke_since(self.now)}
+        said = {*map(_KEY, record.spoke_since(self.now))}
         tests = _open_tests(record, self.now, _unsaid(record, self.now))
         series = tuple(item for item in self.series if item.key not in said)
         return Agenda(record, self.now, tests, series)
@@ -110,7 +114,7 @@ def due_later(record: Record, now: datetime) -> datetime | None:
 
 def _unsaid(record: Record, now: datetime) -> Callable[[Due], bool]:
     """Whether something was not said yet and may be sent."""
-    said = {spoken.entry.key for spoken in record.spoke_since(shifted(now, -LOOK_BACK))}
+    said = {*map(_KEY, record.spoke_since(shifted(now, -LOOK_BACK)))}
     return lambda item: item.key not in said and not _kept_quiet(record.participant, item)
 
 

@@ -82,7 +82,7 @@ def _is_answered(record: Record, prompt: Noted[Spoke]) -> bool:
         return _read_since(record, prompt.at)
     if about == Asked.AFTER_MEAL:
         return any(
-            counts_after(reading, meal, 90, 180)
+            counts_after(reading, meal, AFTER_FROM, AFTER_TO)
             for meal in record.meals
             if meal_key(meal.entry) == key
             for reading in record.readings
@@ -143,12 +143,14 @@ def _plate(record: Record, now: datetime) -> Iterator[_Opening]:
             return
 
 
-def counts_after(reading: Noted[Reading], meal: Noted[Meal], low: int, high: int) -> bool:
-    """Whether a reading may be the one after this meal, `low` to `high` minutes from its start."""
+def counts_after(
+    reading: Noted[Reading], meal: Noted[Meal], earliest: timedelta, latest: timedelta
+) -> bool:
+    """Whether a reading may be the one after this meal, so long from its start."""
     taken, start = reading.entry.taken_at, meal.entry.started_at
     if taken is None or start is None or reading.entry.moment in NOT_AFTER:
         return False
-    return timedelta(minutes=low) <= taken - start <= timedelta(minutes=high)
+    return earliest <= taken - start <= latest
 
 
 def _after_meal(record: Record, now: datetime) -> Iterator[_Opening]:
@@ -158,7 +160,7 @@ def _after_meal(record: Record, now: datetime) -> Iterator[_Opening]:
     opened = shifted(meal.entry.started_at, AFTER_FROM)
     if not opened <= now <= shifted(meal.entry.started_at, AFTER_TO):
         return
-    if any(counts_after(reading, meal, 90, 180) for reading in record.readings):
+    if any(counts_after(reading, meal, AFTER_FROM, AFTER_TO) for reading in record.readings):
         return
     prompt = _last_said(record, meal_key(meal.entry))
     yield _Opening(prompt or opened, prompt is not None, Asked.AFTER_MEAL)

@@ -10,7 +10,7 @@ from datetime import date, datetime, timedelta
 from bot.entries import Asked, FoodKind, Meal, What
 from bot.localtime import DAY, at_local, local_date, shifted
 from bot.messages import Kind
-from bot.planning.asked import answered, counts_after
+from bot.planning.asked import AFTER_FROM, answered, counts_after
 from bot.planning.due import Due, Topic, activity_key, meal_key
 from bot.planning.quiet import is_quiet
 from bot.record import Noted, Record, Spoke
@@ -41,7 +41,7 @@ def after_meals(record: Record) -> Iterator[Due]:
     start = meal.entry.started_at if meal is not None else None
     if meal is None or start is None:
         return
-    if any(counts_after(reading, meal, 90, 150) for reading in record.readings):
+    if any(counts_after(one, meal, AFTER_FROM, AFTER_UNTIL) for one in record.readings):
         return
     until = shifted(start, AFTER_UNTIL)
     prompt = Due(

@@ -44,6 +44,7 @@ _INSTANT: Mapping[type, str] = {
     Activity: "ended_at",
 }
 _SECONDS: Callable[["Noted[Any]"], float] = attrgetter("seconds")
+_ID: Callable[[Event], int] = attrgetter("id")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -186,7 +187,7 @@ def fold(participant: Participant, events: Iterable[Event]) -> Record:
 
 def extended(record: Record, events: Iterable[Event]) -> Record:
     """The record with more events, each of them later (by id) than those in it."""
-    ordered = sorted(events, key=lambda event: event.id)
+    ordered = sorted(events, key=_ID)
     if not ordered:
         return record
     gone: set[int] = set()
