@@ -9,6 +9,7 @@ from bot.educator.alerts import forgotten
 from bot.educator.educator import Educator
 from bot.participants import Participant
 from bot.storage import codec, tables
+from bot.storage.backend import Backend
 from bot.storage.codec import to_ms
 from bot.storage.statements import EDUCATOR_LATER, EDUCATORS_DUE, FIRST_EDUCATOR
 
@@ -19,8 +20,9 @@ class Educators:
     """The educators of one database. What is theirs is asked of the participants' own rows, so
     that access ends in the transaction in which a participant takes it away."""
 
-    def __init__(self, connection: Connection) -> None:
+    def __init__(self, connection: Connection, backend: Backend) -> None:
         self._connection = connection
+        self._backend = backend
 
     def get(self, id_: str) -> Educator | None:
         """Lock an educator for this turn; None if there is none."""
@@ -81,10 +83,10 @@ class Educators:
 
     def due(self, now: datetime, limit: int) -> tuple[tuple[str, ...], datetime | None]:
         """Who is due by now, the longest waiting first, and the earliest wake after now."""
-        at = to_ms(now)
-        who = self._connection.execute(EDUCATORS_DUE, {"now": at, "most": limit}).scalars()
-        later = self._connection.execute(EDUCATOR_LATER, {"now": at}).scalar_one()
-        return tuple(who), None if later is None else codec.from_ms(later)
+        find, at = self._backend.find, to_ms(now)
+        rows = find(self._connection, EDUCATORS_DUE, {"now": at, "most": limit})
+        (later,) = find(self._connection, EDUCATOR_LATER, {"now": at})
+        return tuple(row.id for row in rows), None if later.at is None else codec.from_ms(later.at)
 
     def earliest(self) -> tuple[datetime, str] | None:
         """Whose wake comes first, and when."""

@@ -110,7 +110,9 @@ PEOPLE_DUE, EDUCATORS_DUE = (
     for table in (_PERSON, _EDUCATOR)
 )
 PERSON_LATER, EDUCATOR_LATER = (
-    select(func.min(table.c.next_wake_ms)).where(table.c.next_wake_ms > bindparam("now"))
+    select(func.min(table.c.next_wake_ms).label("at")).where(
+        table.c.next_wake_ms > bindparam("now")
+    )
     for table in (_PERSON, _EDUCATOR)
 )
 

@@ -21,9 +21,11 @@ _DIALECT = dialect(paramstyle="named")
 
 @dataclass(frozen=True, slots=True)
 class _Asking:
-    """A question's text, and what makes a row's columns known by name."""
+    """A question's text, the values that it holds itself (an offset of none), and what makes a
+    row's columns known by name."""
 
     text: str
+    held: Mapping[str, Any]
     row: Callable[[Iterable[Any]], Any]
 
 
@@ -51,6 +53,8 @@ class Straight:
         asking = self._asked.get(shape)
         if asking is None:
             asking = self._asked[shape] = _asking(statement, told)
+        if asking.held:
+            told = {**asking.held, **told}
         for name, values in lists.items():
             told = {**told, **{f"{name}_{place}": one for place, one in enumerate(values, 1)}}
         try:
@@ -79,7 +83,9 @@ def _asking(statement: Select[Any], told: Mapping[str, Any]) -> _Asking:
     in_full = {"render_postcompile": True}  # every place of a list, which it wants to see for it
     written = statement.params(told).compile(dialect=_DIALECT, compile_kwargs=in_full)
     row = namedtuple("Row", statement.selected_columns.keys())  # type: ignore[misc]
-    return _Asking(written.string, row._make)
+    untold = statement.compile(dialect=_DIALECT).params
+    held = {name: value for name, value in untold.items() if value is not None}
+    return _Asking(written.string, held, row._make)
 
 
 def _changing(statement: Insert | Update, columns: tuple[str, ...]) -> _Changing:

@@ -73,7 +73,7 @@ class Work:
     def __init__(self, connection: Connection, cache: Cache, backend: Backend) -> None:
         self.connection = connection
         self.outbox = Outbox(connection, backend)
-        self.educators = Educators(connection)
+        self.educators = Educators(connection, backend)
         self._records = Records(connection, cache, backend)
         self._backend = backend
         self._kept: list[Turn] = []
@@ -286,13 +286,12 @@ class Work:
 
     def due(self, now: datetime, limit: int) -> tuple[tuple[str, ...], datetime | None]:
         """Who is due by now, the longest waiting first, and the earliest wake after now."""
-        at = to_ms(now)
+        find, at = self._backend.find, to_ms(now)
         educators, educators_later = self.educators.due(now, limit)
-        who = self.connection.execute(
-            PEOPLE_DUE, {"now": at, "most": limit - len(educators)}
-        ).scalars()
-        later = self.connection.execute(PERSON_LATER, {"now": at}).scalar_one()
-        instants = [] if later is None else [codec.from_ms(later)]
+        told = {"now": at, "most": limit - len(educators)}
+        who = [row.id for row in find(self.connection, PEOPLE_DUE, told)]
+        (later,) = find(self.connection, PERSON_LATER, {"now": at})
+        instants = [] if later.at is None else [codec.from_ms(later.at)]
         if educators_later is not None:
             instants.append(educators_later)
         return (*educators, *who), min(instants, default=None)

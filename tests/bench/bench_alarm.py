@@ -7,6 +7,10 @@ synchronous FULL. What differs is the alarm clock: ours holds one timer and asks
 database who is due, waking many in one transaction; the peer keeps a job a person in a job
 store of its own, takes each out of it with a commit of its own, and wakes them one by one.
 Both wake in one thread beside the event loop.
+
+Whoever watches the loop a thousand times a second, and whoever writes meanwhile, takes time
+from ours alone: the peer's loop is held, so that its watcher hardly runs, and nobody could be
+answered. `--alone` leaves both out, on both sides: compare rates by that.
 """
 
 import argparse
@@ -151,7 +155,7 @@ async def write(writer: Writer, conversation: Conversation) -> None:
         )
 
 
-async def ours(folder: Path, people: int) -> None:
+async def ours(folder: Path, people: int, *, alone: bool) -> None:
     """The engine of `serve` on a database just opened."""
     url = f"sqlite:///{folder / 'ours.db'}"
     store = Store.open(url)
@@ -184,17 +188,18 @@ async def ours(folder: Path, people: int) -> None:
         )
         conversation.hear(first, real_now())
 
-    running = asyncio.create_task(InProcessEngine(LiveClock.plain()).run(due, wake))
-    watching = asyncio.create_task(watch.loop())
-    writing = asyncio.create_task(write(writer, conversation))
+    tasks = [asyncio.create_task(InProcessEngine(LiveClock.plain()).run(due, wake))]
+    if not alone:
+        tasks.append(asyncio.create_task(watch.loop()))
+        tasks.append(asyncio.create_task(write(writer, conversation)))
     watch.begin()
     until = watch.began + SECONDS
     while watch.woken < people and time.perf_counter() < until:  # noqa: ASYNC110 - tells nothing
         await asyncio.sleep(0.01)
     watch.tell("ours")
-    for task in (running, watching, writing):
+    for task in tasks:
         task.cancel()
-    await asyncio.gather(running, watching, writing, return_exceptions=True)
+    await asyncio.gather(*tasks, return_exceptions=True)
     writer.close()
     see_that_it_was_done(store, people, watch)
     store.close()
@@ -215,7 +220,7 @@ def as_durable(connection: sqlite3.Connection, _record: object) -> None:
     connection.execute("PRAGMA synchronous = FULL")
 
 
-async def peer(folder: Path, people: int) -> None:
+async def peer(folder: Path, people: int, *, alone: bool) -> None:
     """A job a person, in a job store with a file of its own."""
     store = Store.open(f"sqlite:///{folder / 'turns.db'}")
     now = real_now()
@@ -232,7 +237,7 @@ async def peer(folder: Path, people: int) -> None:
         )
     watch = Watch()
     PEER.append((conversation_of(store, watch), watch))
-    watching = asyncio.create_task(watch.loop())
+    watching = None if alone else asyncio.create_task(watch.loop())
     await asyncio.sleep(0.01)
     # Its loop may be held for longer than it is watched: a thread tells what came of it.
     told = threading.Timer(SECONDS, lambda: watch.tell("peer while its loop is held"))
@@ -243,7 +248,8 @@ async def peer(folder: Path, people: int) -> None:
         await asyncio.sleep(0.05)
     told.cancel()
     watch.tell("peer")
-    watching.cancel()
+    if watching is not None:
+        watching.cancel()
     alarm.shutdown(wait=False)
     see_that_it_was_done(store, people, watch)
     store.close()
@@ -254,11 +260,13 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("who", choices=("ours", "peer"))
     parser.add_argument("--people", type=int, default=100_000)
+    parser.add_argument("--alone", action="store_true", help="watch no loop and write nothing")
     args = parser.parse_args()
     logging.disable(logging.CRITICAL)  # the peer warns of every job of its backlog
     with tempfile.TemporaryDirectory() as name:
         keep_what_is_loaded()  # as `serve` begins; good for both
-        asyncio.run({"ours": ours, "peer": peer}[args.who](Path(name), args.people))
+        run = {"ours": ours, "peer": peer}[args.who]
+        asyncio.run(run(Path(name), args.people, alone=args.alone))
 
 
 if __name__ == "__main__":
