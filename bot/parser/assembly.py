@@ -2,6 +2,7 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
+from bisect import bisect_right
 from dataclasses import dataclass, field
 
 from bot.entries import (
@@ -202,7 +203,21 @@ def _over(page: Page, found: Findings, index: int, language: str) -> bool:
     clause = found.clauses[index]
     days = [when.start for when in found.whens if when.before_today]
     days += [start for start, _ in found.long_ago]
-    return any(found.clauses[start] == clause for start in days)
+    return any(
+        found.clauses[start] == clause and not _again(page, found.clauses, index, start)
+        for start in days
+    )
+
+
+def _again(page: Page, clauses: list[int], index: int, day: int) -> bool:
+    """`had a stroke in 2018 and my arm is weak again today`: it is of today."""
+    end = bisect_right(clauses, clauses[index])
+    behind = set(page.words(index, end))
+    return day < index and not _TODAY.isdisjoint(behind) and _MENDED.isdisjoint(behind)
+
+
+_TODAY = frozenset("today now again tonight hoy ahora".split())
+_MENDED = frozenset("fine ok okay better good well gone bien mejor".split())
 
 
 #: Beside a greeting's words (`not feeling good`, `no me siento bien`) they greet nobody.

@@ -102,6 +102,8 @@ def _reaches(words: list[str], at: int, end: int, start: int, told: set[int]) ->
     between = words[end:start]
     if words[at] == "no" and not _ANSWERED.isdisjoint(between[:1]):
         return False  # `no im dizzy`
+    if words[at] in {"without", "sin"} and not _DENIED_ITSELF.isdisjoint(words[:at]):
+        return False  # `cannot go an hour without peeing`
     if "," in between:
         on = words[end + between.index(",") : start + REACH]
         if _JOINING.isdisjoint(on):

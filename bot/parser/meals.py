@@ -142,6 +142,8 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
     for span in page.find(patterns.lead):
         if within & set(range(span.start, span.end)) or span.end in active:
             continue
+        if page.words(span.end - 1, span.end + 1) == ["had", "to"]:
+            continue  # `had to sit down`
         word = span["lead"] or ""
         page.claim(span.start, span.end)
         found.append(

@@ -31,6 +31,10 @@ _IF = re.compile(
     r"|(?:should|can|could|shall|may|must|do) (?:i|we) (?:still )?(?:skip|miss|stop|hold|take|inject|cut|halve|reduce|lower|double|increase) (?!(?:the |some |my |more |a )?(?:sugar|glucose|juice|carbs|food|something|sweets|candy|honey|coke))[a-z]+(?: [a-z]+){0,3} if"
     r"|(?:debo|puedo|tengo que) (?:saltarme|dejar|suspender|tomar|tomarme|ponerme|inyectarme|bajar|subir) (?!azucar|jugo|miel|algo|dulce|comida)[a-z]+(?: [a-z]+){0,3} si"
 )
+#: What only tells of signs: `watching a film about a coma`.
+_TALE = re.compile(
+    r".*(?:article|film|movie|book|poem|song|story|documentary|programme|novel|podcast|lecture|cpr|first aid|charity|course|lesson|class|training)s? (?:about|on|for|of)(?: a| an| the| some)?"
+)
 #: What is asked by somebody who may well feel it now.
 _WHAT_TO_DO = re.compile(
     r"(?:.* )?(?:do|doing|hago|hacer) (?:now )?(?:when|cuando) (?:i|im|me|mi|my|estoy|tengo|ando|siento)(?: .*)?"
@@ -134,6 +138,8 @@ def is_supposed(page: Page, start: int, end: int, suggests: Suggests, supposed: 
     if not _TOLD_ABOUT.isdisjoint(words) and (
         _is_a_sign(words, start, end) or _would_answer(words, start, end)
     ):
+        return True
+    if start > 1 and _TALE.fullmatch(" ".join(words[max(start - 5, 0) : start])) is not None:
         return True
     if _OPENERS.isdisjoint(words[first:start]):
         return False

@@ -8,7 +8,7 @@ from functools import cache
 from bot.entries import Suggests
 from bot.parser.denied import denied, deniers
 from bot.parser.languages import LEXICA, of_all
-from bot.parser.misspelt import known_words
+from bot.parser.misspelt import no_slips
 from bot.parser.page import Page
 from bot.parser.pairs import paired
 from bot.parser.phrases import Phrases
@@ -46,7 +46,7 @@ def _phrases(language: str) -> Phrases[Suggests | None]:
 
 #: Words that are signs where nothing else is said (`stroke!`, not `a stroke of luck`).
 _ALONE = dict.fromkeys(
-    ("stroke", "a stroke", "fits", "a fit", "fitting", "un ataque"), Suggests.EMERGENCY
+    ("stroke", "a stroke", "fits", "a fit", "fitting", "no air", "un ataque"), Suggests.EMERGENCY
 )
 _FEW = 4  # words and marks
 _STILL = frozenset("still since aun todavia sigo sigue desde".split())
@@ -75,7 +75,7 @@ def find(page: Page, language: str) -> list[Feeling]:
         for sign in paired(page, language, passed)
     ]
     words = page.words(0, count)
-    known = known_words(language)
+    known = no_slips(language)
     found = [
         _said(page, feeling, known)
         for feeling in _felt(page, found)
@@ -182,6 +182,7 @@ def _brought_up(page: Page, start: int, end: int) -> int:
 def _where(page: Page, end: int) -> int:
     """Where `on the stairs` or `since last night` behind a symptom ends: a place and nothing that
     was done, a time that is no reading's."""
+    end = _on(page, end)
     words = page.words(end, end + 3)
     if words[:1] in (["since"], ["desde"]):
         while words[1:2] and (words[1] in _DAYS or words[1].isdigit()):
@@ -191,6 +192,27 @@ def _where(page: Page, end: int) -> int:
     return end + 3 if there else end
 
 
+def _on(page: Page, end: int) -> int:
+    """Where `have started again` or `as a duck`, `like yesterday` behind a symptom ends: that it is
+    here, and what it is likened to."""
+    words = page.words(end, end + 3)
+    if words[:1] in (["have"], ["has"]) and words[1:2] and words[1] in _BEGUN:
+        return end + 2 + (words[2:] == ["again"])
+    if words[:1] and words[0] in _BEGUN and words[1:2] in ([], ["again"], ["."], [","], ["up"]):
+        return end + 1 + (words[1:2] in (["again"], ["up"]))
+    if words[:1] in (["as"], ["like"], ["como"]):
+        article = words[1:2] in (["a"], ["an"], ["the"], ["un"], ["una"])
+        likened = words[1 + article : 2 + article]
+        if likened and likened[0].isalpha() and likened[0] not in _NOT_LIKENED:
+            return end + 2 + article
+    return end
+
+
+_BEGUN = frozenset("started starting begun empezo empezando".split())
+_NOT_LIKENED = frozenset(
+    "i im its it my after before when if that this you well soon last girl boy kid child teen "
+    "teenager baby student youngster lad lass".split()
+)
 _DAYS = frozenset(
     "yesterday last this night morning afternoon evening lunch dinner breakfast monday tuesday "
     "wednesday thursday friday saturday sunday anoche ayer la el en hoy manana tarde noche antier "

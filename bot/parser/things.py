@@ -8,6 +8,7 @@ from itertools import takewhile
 
 from bot.entries import Suggests
 from bot.parser.page import Page
+from bot.parser.spelling import one_slip
 from bot.parser.vocabulary.things import BEASTS, OWN, PICTURES, THINGS
 
 
@@ -113,7 +114,7 @@ def said_of(
             if not OWN.isdisjoint(words[:noun]):
                 return SaidOf.ONESELF, start  # `my legs under the table`
             somebody = words[noun] in _SOME
-            return _judged(named[::-1], sign, suggests, somebody=somebody), first + noun
+            return _judged(named[::-1], sign, suggests, known, somebody=somebody), first + noun
         if words[noun] in _IS or (words[noun] in _NO_NOUN and not by_me):
             return SaidOf.ONESELF, start
         named.append(words[noun])
@@ -126,12 +127,17 @@ def said_of(
         and last not in _AT
         and last not in OWN
     ):
-        return _judged(named[::-1], sign, suggests), first + noun
+        return _judged(named[::-1], sign, suggests, known), first + noun
     return SaidOf.ONESELF, start
 
 
 def _judged(
-    named: list[str], sign: list[str], suggests: Suggests, *, somebody: bool = False
+    named: list[str],
+    sign: list[str],
+    suggests: Suggests,
+    known: frozenset[str],
+    *,
+    somebody: bool = False,
 ) -> SaidOf:
     """By the nouns between an article and the verb; what `of` and the like add tells little."""
     nouns = [word for word in named if word not in _THE or word == named[-1]]
@@ -144,5 +150,8 @@ def _judged(
         return SaidOf.A_THING if head[-1] in THINGS and head == named else SaidOf.ONESELF
     if head[-1] in _NEVER_ONESELF:
         return SaidOf.A_THING
+    odd = [noun for noun in head if noun not in known and len(noun) > 3]
+    if any(one_slip(own, noun) for noun in odd for own in OWN if len(own) > 3):
+        return SaidOf.ONESELF  # `my hads are shaking`
     strange = somebody or not _NEARBY.isdisjoint(named)
     return SaidOf.SOMEBODY if strange else SaidOf.ANOTHER

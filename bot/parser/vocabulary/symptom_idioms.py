@@ -151,8 +151,8 @@ IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]
         ),
         (
             Suggests.HIGH,
-            "drinking, drink, drank, guzzling, downing, gulping, drinking water, tomando, bebiendo, tomo, bebo",
-            "no end, like no tomorrow, like a camel, like a horse, like a drain, by the bucket, bucket after bucket, buckets of, gallons of, litres and litres, bottle after bottle, glass after glass, jug after jug, como camello, litros y litros, vaso tras vaso, botella tras botella",
+            "drinking, drink, drink water, drank, guzzling, downing, gulping, drinking water, tomando, bebiendo, tomo, bebo",
+            "no end, nonstop, non stop, non-stop, without stopping, like no tomorrow, like a camel, like a horse, like a drain, by the bucket, bucket after bucket, buckets of, gallons of, litres and litres, bottle after bottle, glass after glass, jug after jug, como camello, litros y litros, vaso tras vaso, botella tras botella",
         ),
         (
             Suggests.HIGH,

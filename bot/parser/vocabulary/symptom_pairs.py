@@ -94,7 +94,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             """,
             """
             keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, up and down
-            can't stop, cannot stop, over and over, ten times, loads, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
+            can't stop, cannot stop, over and over, ten times, loads, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, very much, too many times, well well, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
             mucho, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
             """,
         ),
@@ -102,7 +102,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.HIGH,
             "thirst, thirsty, thursty, thristy, sed, sediento, sedienta, sedientos",
             """
-            very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too, too much
+            very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too, too much, very much
             mucha, muchisima, demasiada, tanta, no se me quita, no se quita, terrible, todo el tiempo, todo el dia, bastante, horrible, muerto de, muerta de, muriendo de, insaciable
             """,
         ),
@@ -110,7 +110,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.HIGH,
             "vision, sight, eyesight, eyes, eye, seeing, see, words, letters, print, page, writing, lines, telly, vista, vision, ojos, veo, ver, letras",
             """
-            blurry, blurred, blurring, blury, blurr, blurrd, blured, blur, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, dancing, jumping about, moving about, running together, blurrier, blurs
+            blurry, blurred, blurring, blury, blurr, blurrd, blured, blur, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, dancing, jumping about, moving about, running together, blurrier, blurs, not seeing, not seeing clear, not seeing well
             borrosa, borroso, borrosos, nublada, nublado, nublados, doble, empanada, no enfoco, distorsionada, turbia
             """,
         ),
@@ -134,7 +134,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.LOW,
             "sweat, sweats, sweating, sweaty, sweated, perspiring, perspiration, sudor, sudando, sudores, sudo, sudar",
             """
-            cold, pouring, running, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
+            cold, pouring, running, lashing, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
             frio, fria, frios, mucho, a mares, empapado, empapada, a chorros, demasiado, helado, banado, banada, gotas de, de la nada, chorreando
             """,
         ),
@@ -142,7 +142,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.LOW,
             "head, heid, room, everything, everythings, world, vision, cabeza, cuarto, mundo, todo, floor, house, ground, ceiling, walls, bed",
             """
-            spinning, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, won't stop moving, won't stay still, rounding, dey turn, floating, floaty, going dark, going black, dizzy
+            spinning, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, won't stop moving, won't stay still, turns, turning, rounding, dey turn, floating, floaty, going dark, going black, dizzy
             vueltas, da vueltas, dando vueltas, me da vueltas, gira, girando, mareada, mareado, ligera, se mueve
             """,
         ),

@@ -18,7 +18,7 @@ from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|vry|verry|vrey|v|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
+    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
@@ -104,7 +104,7 @@ muzzy, muzzy head, fuzzy headed, fuzzy head, head is fuzzy, brain feels fuzzy, b
 seeing stars, seeing spots, spots before my eyes, stars before my eyes, vision going dark
 going dark around the edges, everything going black, everything is going black, things going dark
 not steady, not steady on my {feet|legs}, can't walk straight, can't stand (up ){straight|without swaying|without falling}, swaying, pening, dissy
-{lite|lyt|lyte} {heded|hedded|head}, {having|had|got|have} (a |the ){wobble|wobbles}, {it's|it is} (all |just ){spinning|going round|swaying}, {floor|room|ground|ceiling} (is |keeps |just keeps ){moving}, clumsy, so clumsy, swooning, swoony
+{lite|lyt|lyte} {heded|hedded|head}, {having|had|got|have} (a |the ){wobble|wobbles}, {it's|it is} (all |just ){spinning|going round|swaying}, {floor|room|ground|ceiling} (is |keeps |just keeps ){moving}, haath kaanp, {hilo|nahilo} {ako|na}, can't {hold|keep} {my|the|a|me} {hand|hands|phone|cup|pen|spoon|fork|glass|needle} {still|steady}, shakes and sweats, sweats and shakes, clumsy, so clumsy, swooning, swoony
 {come|came|coming|comes} over (all ){funny|queer|strange|weird|peculiar|faint|dizzy|weak|hot and cold|odd}
 # hunger
 {very|really|so|super|extremely|crazy|suddenly|terribly} hungry and {shaky|weak|shakey|sweaty
@@ -127,7 +127,7 @@ hyppo attack
 {feel|feels|feeling|felt} like (i'm |i am |im ){floating|flying|on another planet|underwater}, {going to|gonna|will|might} make me {pass out|faint|collapse|black out}
 feel like i'm low, feel like i am low, feel like im low, feels like a low, feels like low sugar
 low {sugar|blood sugar} {feeling|attack|episode}, low symptoms, low signs, symptoms of a low, symptoms of low, signs of a low, signs of low
-low sugar symptoms, low sugar signs, low sugar feeling
+{signs|symptoms} of low {sugar|glucose|blood sugar}, {hunger|dizziness|dizzy|faint|sweaty|weak|sudden hunger} and (the )shakes, low sugar symptoms, low sugar signs, low sugar feeling
 {sugar|sugars|blood sugar|glucose|bg|levels} {feels|feel|is dropping|dropping|is crashing|crashing
   crashed|has crashed|just crashed|has tanked|plummeting|plummeted|has plummeted|is falling|falling|dropped on me|feels low|has dropped|going down fast|is going low
   going low|went low|gone low|bottomed out|is bottoming out|tanked|is tanking|tanking
@@ -193,7 +193,7 @@ drinking {gallons|litres|liters|buckets|tons|loads of water|so much water|a lot 
 {drink|drank|drinking|drunk} (a |the |a whole |the whole |whole |half the ){lake|river|well|ocean|sea|reservoir|well dry|tap dry|sea dry|river dry}
 thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going to the toilet
   blurry|headache|weak|passing water|still thirsty}
-tired and thirsty, dry and thirsty, thirst, thirstier than usual, more thirsty than usual
+tired and thirsty, dry and thirsty, thirst, thirstier than {usual|normal|ever|before}, more thirsty than usual
 water dey hungry me, thirsty dey catch me, dying of thirst, dying for water, gagging for a drink
 tongue stuck to the roof of my mouth, tongue like leather, tongue is dry, lips dry and cracked
 dehydrated, deydrated, drouthy, {terrible|awfy|awfully|some|wild|fierce} drouth
@@ -240,8 +240,8 @@ weeing for england, polyuria, polydipsia
   r |looks |has gone |have gone |gone |gets |getting |went |feels |seems |all |a bit |is a bit |
   is all |so |is so |very |is very |really ){blurry|blurred|blury|blured|blurrd|bluried|blur|fuzzy
   hazy|cloudy|misty|foggy|double|dim|wavy}
-seeing double, see double, seein double, seeing {two|2} of everything, {two|2} of everything
-seeing {blurry|blurred|blury|blured|fuzzy|hazy|foggy}, blurriness, bluriness, blurry, blurred
+seeing {two|2} {phones|screens|people|faces|cars|doors|lights|hands|roads|moons}, seeing double, see double, seein double, seeing {two|2} of everything, {two|2} of everything
+seeing {blurry|blurred|blury|blured|fuzzy|hazy|foggy}, blurriness, bluriness, blurry, blurred, blurrd, blured, bluured, blury
 can't see {clearly|straight|properly|well|right|clear|the numbers|the screen|to read}
 cannot see {clearly|straight|properly|well|right|clear}
 cant see {clearly|straight|properly|well|right|clear}
@@ -251,13 +251,13 @@ eye dey blur
 # stomach
 {keep|keeps|keep on|kept} $vomiting, vomit, vomits, vomiting, vomitting, vomitin, vommiting, vomting, vomited, vomitted, vommited
 vomit up, vomits up, voming, vom, vommed, voms
-{throwing|throw|threw|thrown|throwin|trowing|trow|throwing-up|thew} up, thrwing up, throwin up
+{throwing|throw|trew|threw|thrown|throwin|trowing|trow|throwing-up|thew} up, thrwing up, throwin up
 throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuck, upchucked
 {sick|vomit|throw up|puke|vomiting|throwing up} {every time|everytime|whenever|each time} i {eat|drink|swallow}, chundering, chundered, spewing, spewed, spew, chucking up, chucked up, hurling up, hurled my
 hurl up, retching, retched, wretching, dry heaves, dry heaving, heaving my guts, heaving
 {threw|throwing|thrown|chucked|chucking|hurled|hurling} {it all|everything|all of it} (back ){up|out}
 {threw|throwing|thrown|puked|puking|heaved|heaving|spewed|spewing|vomited|vomiting|chucked|chucking|coughed|hurled|hurling} {my guts|his guts|her guts|my (whole ){lunch|dinner|breakfast|food|supper|tea|meal|medicine|pills|tablets}} (back ){up|out}
-heaved up, being sick, been sick twice, been sick again, been being sick, was sick twice
+heaved up, being sick, just been sick, was sick after {lunch|dinner|breakfast|eating|food|supper|tea|my tea|a meal|my meal|the meal}, been sick twice, been sick again, been being sick, was sick twice
 was sick three times, was sick in the night, sick to my stomach, sick in my stomach
 sick to the stomach, sicking up, sicked up, {brought|bringing|brings|bring} up (all ){my|his|her|the} {breakfast|dinner|supper|tea|meal|pills|tablets|medicine|milk|toast}
 bringing up food, brought up my food
@@ -336,7 +336,7 @@ convulsion(s), convultion(s), convulshun, convulsing, convulsed, convulse, convu
   suffered|suffering|goes into|went into} {a fit|fits|an epileptic fit|an epileptic attack
   another fit}
 {is|was|started|keeps|he's|hes|she's|shes|been|mum is|mom is|dad is|wife is|husband is} fitting
-fitting on the floor, fitted on the floor, epileptic fit, epilepsy attack, jerking all over
+fitting on the floor, fitted on the floor, epileptic fit, epilepsy attack, fits and {shaking|jerking|foaming}, jerking all over
 body is jerking
 {arms|legs|arms and legs|whole body} (are |is ){jerking|thrashing|thrashing about|stiffening}
 thrashing about on the floor, {foam|foaming|froth|frothing} (at|from) (the|his|her|my) mouth
@@ -356,7 +356,7 @@ mixed up and drowsy
 {can't|cannot|can not} {remember|recall} {my name|where i am|who i am|his name|her name
   where he is|where she is}
 {doesn't|does not|not|didn't|can't} {recognise|recognize|recognising|recognizing|know} {me|us
-  anyone|his family|her family|(his |her |my |the )(own ){daughter|son|wife|husband|kids|children|mother|sister|brother|grandchildren|house}}
+  anyone|his family|her family|(his |her |my |the )(own ){daughter|son|wife|husband|kids|children|mother|sister|brother|grandchildren|house|home|kitchen|street|room|flat}}
 # drowsiness
 (very |so |extremely |really |too |unusually |terribly |getting |more and more |suddenly |
   severely |is |all ){drowsy|drowzy|drousy|drowsey|drozy|drowsyness|drowsiness}
@@ -434,7 +434,7 @@ breathing (is |has gone |getting |is getting |very |so ){hard|hard for me|diffic
   trouble|problem(s)|difficulties|laboured|labored|funny|shallow|strange|bad|badly}
 winded sitting down, wheezing badly, {doesn't|won't} answer me and is {sweating|sweaty|shaking|clammy|pale}, {wheezing|wheezy} {bad|real bad|so bad|hard|heavily}, {jaw|arm|left arm} pain and {sweating|sweaty|nausea|breathless|clammy}, {he|she|mum|mom|dad|and} {won't|doesn't|will not} stay awake, keeps falling asleep and, breath dey {cut|seize} me, chest dey hold me, asthma attack
 # breath that smells
-breath {smells|smell|smelling|smelled|smelt|stinks|tastes} (of |like |a bit like |kind of like |
+breath {smells|smell|smelling|smelled|smelt|stinks|tastes} (funny |weird |strange |odd |bad )(of |like |a bit like |kind of like |
   so ){$fruit}
 breath (is |that |dey |just |has a |really |also ){smell(s)|smelling|smels|reeks} (of |
   like ){fruit|fruits|fruity|acetone|pear drops|nail varnish|nail polish|nail polish remover|sweet
@@ -455,7 +455,7 @@ breathe smells (of |like ){$fruit}
 {my|his|her} breath is like {fruit|acetone|nail varnish|nail polish|pear drops}
 # vomiting that will not stop
 {$cannot|won't|not|isn't|cnt|doesn't|no fit} {keep(ing)|hold} {{anything|water|fluids|liquids|food
-  it|drinks|nothing|a thing|a sip|even water|food or water|water or food|any food|any water
+  it|drinks|nothing|a thing|a sip|sips|even sips|even a sip|even water|food or water|water or food|any food|any water
   any fluids} (down|in|inside)|down {anything|water|fluids|liquids|food|any food|any water
   any fluids|even water}}
 {nothing|water won't|no food|no water|no fluids|nothing will|food won't|even water won't} {stay(s)
@@ -475,7 +475,7 @@ breathe smells (of |like ){$fruit}
 {$vomiting} {$cannot|won't|not} {keep|hold} {anything|water|fluids|liquids|food|it|drinks|even water
   a sip|a thing} (down|in)
 {can't|cannot|can not} {keep|hold} {anything|water|fluids|liquids|food|it|a thing} (down|in) $vomiting
-confused and ($vomiting|sick|drowsy|sleepy), dka, {keto|keto |ketone }acidosis, ketoacidocis
+confused where {i am|am i|we are}, {drowsy|sleepy|muddled} and {$vomiting}, confused and ($vomiting|sick|drowsy|sleepy), dka, {keto|keto |ketone }acidosis, ketoacidocis
 ketoasidosis, diabetic {coma|ketoacidosis}, hyperosmolar
 {vomits|vomiting|throws up|vomited|threw up|pukes|puking} {everything|all|anything} (that ){i|we} {give|gave|feed} {her|him|mum|dad}
 # the call itself
@@ -843,7 +843,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     sweating over {my|the|this|these|an|that} {exam|exams|bill|bills|results|homework|deadline|interview|test|speech|maths}
     {me|le|les} falta aire {a|en} {la|las|el|los|mi|su} {llanta|llantas|rueda|ruedas|balon|pelota|goma|gomas|bici|neumatico}
     confundid{a|o} con {el|la|los|las|tu|tus|este|esta|estos|estas} {horario|horarios|mensaje|mensajes|pregunta|preguntas|app|aplicacion|numeros|instrucciones|medidor|fechas|fecha|cita}
-    swaying {to|in the|with|along}, giddy up, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
+    swaying {to|in the|with|along}, giddy up, fainting {goat|goats|couch}, passed out {of|from} {school|college|uni|university|the academy|the college|the army}, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
     {the |}jitters {about|before|over} {my|the|an}, {shaking|shakin|trembling|shivering} {with|wi|in} {laughter|laughing|rage|anger|excitement|joy}, trembling at the {thought|idea|sight}
     {dizzy|faint|giddy} with {joy|happiness|love|relief|excitement|success}, {had|have|having|such|what} a stroke of {luck|genius|good luck}
     {fainted|fainting|faint|collapsed|passed out} {when i saw|at|over|looking at} {the|my|that} {price|prices|bill|bills|cost|total}
