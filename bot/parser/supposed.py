@@ -18,11 +18,12 @@ _IF = re.compile(
     r"|(?:^|.* )(?:in case|if ever|if i ever|just in case|por si|en caso de que|en caso de|y si)"
     r"|(?:what|wat|which|cuales|que)(?: (?:is|are|does|causes|cause|were|son|es|causa|significa|would|be|r))+"
     r"|(?:whats|wats|wots) (?:a|an|the)"
-    r"|how (?:will|would|do|can|does) (?:i|you|one|we) (?:know|tell|recogni[sz]e|spot)"
+    r"|how (?:will|would|do|can|does) (?:i|you|one|we|people|they|someone) (?:know|tell|recogni[sz]e|spot)(?: theyre)?"
     r"|(?:can|could|does|do|will|would|might) [a-z]+(?: [a-z]+)? (?:make|give) (?:you|u|people)"
     r"|(?:can|could|does|do|will|would|might) (?:it|this|that|they|metformin|low sugar|high sugar|exercise|fasting|skipping meals|the [a-z]+) (?:make|cause|give)"
-    r"|(?P<anybody>why|how|when|what|can|could|do|does|will|would)(?: do| does| would| can| might| should)? (?:you|people|diabetics|patients|someone|somebody|one|a person)(?: (?:with|who have) [a-z]+(?: [a-z0-9]+)?)?(?: treat| prevent| avoid)?"
+    r"|(?P<anybody>why|how|when|what|can|could|do|does|will|would)(?: do| does| would| can| might| should)? (?:all |most |many |some |other )?(?:you|people|diabetics|patients|someone|somebody|everyone|everybody|one|a person)(?: (?:with|who have) [a-z]+(?: [a-z0-9]+)?)?(?: treat| prevent| avoid)?"
     r"|(?:por que|porque) (?:da|dan|causa|produce|provoca|se siente)|como (?:se|puedo saber|saber|reconozco|sabe uno) (?:si|que)"
+    r"|is it (?:dangerous|bad|serious|normal) (?:if|when) (?:someone|somebody|you|people)"
     r"|(?:can|could|does|do|will|would|might) [a-z]+(?: [a-z]+)? (?:cause|lead to|bring on)"
     r"|(?:.* )?why (?:do|does|did) (?:you|it|the bot) (?:keep )?ask(?:ing)?(?: me)? (?:if|about|whether)"
     r"|(?:.* )?(?:scared|afraid|frightened|terrified|worried) (?:of|about) (?:having|getting)(?: a)?"
@@ -64,7 +65,7 @@ _GONE = re.compile(
 
 
 _ENDS = frozenset([".", "?", "!", ";", "¿", ","])
-_ASKS = frozenset("is are isnt arent does do es son".split())
+_ASKS = frozenset("can could what whats is are isnt arent does do es son".split())
 _OF_SOMEBODY = frozenset(
     "i im ive my me we our us he she they his her him them hes shes mum mom dad wife husband mi yo "
     "now today tonight still this that help mama papa".split()

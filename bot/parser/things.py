@@ -51,6 +51,14 @@ _AT = frozenset(
     "de del en con al junto lado".split()
 )
 _BREAKS = frozenset(", . ; ! ? : - ( ) and but so then because cos y pero que porque".split())
+#: Before an article they let a new subject begin.
+_OPENS = _BREAKS | frozenset(
+    "think guess hope omg lol hey hi help says that its when if like damn well today now creo "
+    "que".split()
+)
+_MINE = frozenset("mi me ma".split())
+_I_DO = frozenset("feel have get keep look just got felt".split())
+_BARELY = frozenset("nearly almost casi".split())
 #: No noun ends at one of these, so what stands before the verb is no subject of it.
 _NO_NOUN = frozenset(
     """
@@ -101,6 +109,8 @@ def said_of(
         and (sign[0] in _DID or sign[1:2] == ["out"])
     ):
         noun, last = at, words[at]  # `the economy collapsed`
+    elif at == len(words) - 2 and sign[0] in _BARELY:
+        noun, last = at, words[at]  # `my manager nearly fainted`
     else:
         return SaidOf.ONESELF, start
     beside_me = last == "me" and noun > 0 and words[noun - 1] in _AT
@@ -111,11 +121,16 @@ def said_of(
         noun -= 1
         by_me = words[noun] == "me" and words[noun - 1] in _AT and noun > 0  # `the man next to me`
         if words[noun] in _THE and not by_me and (noun == 0 or words[noun - 1] not in _AT):
-            if not OWN.isdisjoint(words[:noun]):
-                return SaidOf.ONESELF, start  # `my legs under the table`
+            opens = noun == 0 or words[noun - 1] in _OPENS or words[noun - 1].isdigit()
+            mine = words[noun] in _MINE and words[noun + 1] not in OWN and words[at] in _I_DO
+            if not opens or mine or not OWN.isdisjoint(words[:noun]):
+                return (
+                    SaidOf.ONESELF,
+                    start,
+                )  # `climbing the stairs felt faint`, `mi jus feel dizzy`
             somebody = words[noun] in _SOME
             return _judged(named[::-1], sign, suggests, known, somebody=somebody), first + noun
-        if words[noun] in _IS or (words[noun] in _NO_NOUN and not by_me):
+        if words[noun] in _IS or (words[noun] in _NO_NOUN - _THE and not by_me):
             return SaidOf.ONESELF, start
         named.append(words[noun])
     if words[noun] in _AT or not all(map(str.isalpha, named)):

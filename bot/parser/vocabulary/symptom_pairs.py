@@ -134,13 +134,13 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.LOW,
             "sweat, sweats, sweating, sweaty, sweated, perspiring, perspiration, sudor, sudando, sudores, sudo, sudar",
             """
-            cold, pouring, running, lashing, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
+            cold, pouring, running, lashing, coming, dey come, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
             frio, fria, frios, mucho, a mares, empapado, empapada, a chorros, demasiado, helado, banado, banada, gotas de, de la nada, chorreando
             """,
         ),
         (
             Suggests.LOW,
-            "head, heid, room, everything, everythings, world, vision, cabeza, cuarto, mundo, todo, floor, house, ground, ceiling, walls, bed",
+            "head, heid, room, everything, everythings, world, vision, cabeza, cuarto, mundo, todo, piso, suelo, techo, cama, floor, house, ground, ceiling, walls, bed",
             """
             spinning, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, won't stop moving, won't stay still, turns, turning, rounding, dey turn, floating, floaty, going dark, going black, dizzy
             vueltas, da vueltas, dando vueltas, me da vueltas, gira, girando, mareada, mareado, ligera, se mueve
@@ -183,6 +183,6 @@ BETWEEN: Final = frozenset(
     sitting sits sat pressing sitting coming come comes catch needing need wanting want have to need
     how what into round around down there here also about over dat de dey ah mi la el los las un una me se
     te le lo su sus esta estan estoy tengo tiene siento siente y con muy mas tan como que en al del por para
-    ya ve ven side hoy ahora mucho mucha todo toda puedo puede bien
+    across middle upper lower ya ve ven side hoy ahora mucho mucha todo toda puedo puede bien
     """.split()  # noqa: SIM905 - a block is read more easily
 )

@@ -21,7 +21,7 @@ _SHARED: Final = {
     "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
-        non-stop|every hour|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
+        non-stop|every hour|every hr|every half hr|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
         so often|too often|often|more than usual|more than normal|like crazy|like mad|frequently
         again and again|over and over|again n again|over n over|everytime|every minute|nearly every hour
         every {10|15|20|30|40|45} {min|mins|minutes}}""",
@@ -101,7 +101,7 @@ head empty, heady, staggering, stumbling around, wooly head, woolly headed, fogg
 foggy head, brain fog, brain foggy, head foggy, cannot think straight, can't think straight
 cant concentrate, can't concentrate, cannot concentrate, hard to concentrate, can't focus my mind
 muzzy, muzzy head, fuzzy headed, fuzzy head, head is fuzzy, brain feels fuzzy, brain fuzzy
-seeing stars, seeing spots, spots before my eyes, stars before my eyes, vision going dark
+seeing stars, seeing (black |dark ){spots|dots|specks}, shakes and {hungry|sweaty|dizzy|faint|weak}, i {sweat|shake|tremble} and {sweat|shake|tremble}, spots before my eyes, stars before my eyes, vision going dark
 going dark around the edges, everything going black, everything is going black, things going dark
 not steady, not steady on my {feet|legs}, can't walk straight, can't stand (up ){straight|without swaying|without falling}, swaying, pening, dissy
 {lite|lyt|lyte} {heded|hedded|head}, {having|had|got|have} (a |the ){wobble|wobbles}, {it's|it is} (all |just ){spinning|going round|swaying}, {floor|room|ground|ceiling} (is |keeps |just keeps ){moving}, haath kaanp, {hilo|nahilo} {ako|na}, can't {hold|keep} {my|the|a|me} {hand|hands|phone|cup|pen|spoon|fork|glass|needle} {still|steady}, shakes and sweats, sweats and shakes, clumsy, so clumsy, swooning, swoony
@@ -131,7 +131,7 @@ low {sugar|blood sugar} {feeling|attack|episode}, low symptoms, low signs, sympt
 {sugar|sugars|blood sugar|glucose|bg|levels} {feels|feel|is dropping|dropping|is crashing|crashing
   crashed|has crashed|just crashed|has tanked|plummeting|plummeted|has plummeted|is falling|falling|dropped on me|feels low|has dropped|going down fast|is going low
   going low|went low|gone low|bottomed out|is bottoming out|tanked|is tanking|tanking
-  is (too |very |really |so |quite |a bit |getting |running ){low}|are low|too low|very low}
+  is (too |very |really |so |quite |a bit |getting |running ){low}|are dropping|are low|too low|very low}
 {i'm|i am|she is|he is|am} having low sugar, {getting|feeling|having|got|get} {chakkar|chakkars|chakar}
 sugar crash, sugar crashing, crashing, going down fast, dropping fast, bottoming out
 having a low, a low coming, low coming on, low is coming, hypo coming, hypo coming on
@@ -257,7 +257,7 @@ throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuc
 hurl up, retching, retched, wretching, dry heaves, dry heaving, heaving my guts, heaving
 {threw|throwing|thrown|chucked|chucking|hurled|hurling} {it all|everything|all of it} (back ){up|out}
 {threw|throwing|thrown|puked|puking|heaved|heaving|spewed|spewing|vomited|vomiting|chucked|chucking|coughed|hurled|hurling} {my guts|his guts|her guts|my (whole ){lunch|dinner|breakfast|food|supper|tea|meal|medicine|pills|tablets}} (back ){up|out}
-heaved up, being sick, just been sick, was sick after {lunch|dinner|breakfast|eating|food|supper|tea|my tea|a meal|my meal|the meal}, been sick twice, been sick again, been being sick, was sick twice
+heaved up, being sick, just been sick, sick in {the|a|my} {bucket|sink|bowl|toilet|loo|bag|bath}, too many trips to the {toilet|loo|bathroom|washroom|restroom}, was sick after {lunch|dinner|breakfast|eating|food|supper|tea|my tea|a meal|my meal|the meal}, been sick twice, been sick again, been being sick, was sick twice
 was sick three times, was sick in the night, sick to my stomach, sick in my stomach
 sick to the stomach, sicking up, sicked up, {brought|bringing|brings|bring} up (all ){my|his|her|the} {breakfast|dinner|supper|tea|meal|pills|tablets|medicine|milk|toast}
 bringing up food, brought up my food
@@ -560,7 +560,7 @@ me dio el yeyo, me dio un soponcio, me dio un patatus, chiripiorca, vahido, vahi
 """
 
 _HIGH_SPANISH: Final = """
-{hago|hace|haciendo|hice} {mucha|demasiada|harta|bastante} {pipi|pis|chis|orina}
+voy y voy al bano, {hago|hace|haciendo|hice} {mucha|demasiada|harta|bastante} {pipi|pis|chis|orina}
 una sed {tremenda|terrible|horrible|enorme|loca|insoportable|increible|brutal|espantosa}
 {orine y orine|mee y mee|vomite y vomite|tome y tome agua|tomo y tomo agua|tomando y tomando agua|beba y beba agua}
 se me {nubla|nublo|empana} {todo|el mundo|la mirada}, {me la paso|me la vivo|vivo|ando} en el bano, no salgo del bano
