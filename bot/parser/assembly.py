@@ -211,9 +211,11 @@ def _over(page: Page, found: Findings, index: int, language: str) -> bool:
 
 def _again(page: Page, clauses: list[int], index: int, day: int) -> bool:
     """`had a stroke in 2018 and my arm is weak again today`: it is of today."""
+    if day > index:
+        return False
     end = bisect_right(clauses, clauses[index])
     behind = set(page.words(index, end))
-    return day < index and not _TODAY.isdisjoint(behind) and _MENDED.isdisjoint(behind)
+    return not _TODAY.isdisjoint(behind) and _MENDED.isdisjoint(behind)
 
 
 _TODAY = frozenset("today now again tonight hoy ahora".split())

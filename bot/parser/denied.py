@@ -83,7 +83,7 @@ _PASSED = frozenset(
     "mi un una unos unas "
     "la el los las de del sign signs getting got like nada algo mas tan muy today hoy now "
     "ya ahora either single that even as such have has it he she his her to be much "
-    "severe bad sudden "
+    "severe bad sudden in least slightest "
     "sensation problems trouble issues new other symptoms episodes "
     "again con it this con".split()
 )

@@ -93,7 +93,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             orinar, orino, orinando, orina, mear, meando, hacer pipi, pipi, bano, pis, chichi, hacer pis
             """,
             """
-            keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, up and down
+            keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, like a tap, up and down
             can't stop, cannot stop, over and over, ten times, loads, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, very much, too many times, well well, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
             mucho, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
             """,

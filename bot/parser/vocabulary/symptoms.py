@@ -18,7 +18,7 @@ from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
+    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every hr|every half hr|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
@@ -101,7 +101,7 @@ head empty, heady, staggering, stumbling around, wooly head, woolly headed, fogg
 foggy head, brain fog, brain foggy, head foggy, cannot think straight, can't think straight
 cant concentrate, can't concentrate, cannot concentrate, hard to concentrate, can't focus my mind
 muzzy, muzzy head, fuzzy headed, fuzzy head, head is fuzzy, brain feels fuzzy, brain fuzzy
-seeing stars, seeing (black |dark ){spots|dots|specks}, shakes and {hungry|sweaty|dizzy|faint|weak}, i {sweat|shake|tremble} and {sweat|shake|tremble}, spots before my eyes, stars before my eyes, vision going dark
+seeing stars, seeing (black |dark ){spots|dots|specks}, {stood|got} up and saw stars, having low sugar, {sugar low|low sugar} feeling, shakes and {hungry|sweaty|dizzy|faint|weak}, i {sweat|shake|tremble} and {sweat|shake|tremble}, spots before my eyes, stars before my eyes, vision going dark
 going dark around the edges, everything going black, everything is going black, things going dark
 not steady, not steady on my {feet|legs}, can't walk straight, can't stand (up ){straight|without swaying|without falling}, swaying, pening, dissy
 {lite|lyt|lyte} {heded|hedded|head}, {having|had|got|have} (a |the ){wobble|wobbles}, {it's|it is} (all |just ){spinning|going round|swaying}, {floor|room|ground|ceiling} (is |keeps |just keeps ){moving}, haath kaanp, {hilo|nahilo} {ako|na}, can't {hold|keep} {my|the|a|me} {hand|hands|phone|cup|pen|spoon|fork|glass|needle} {still|steady}, shakes and sweats, sweats and shakes, clumsy, so clumsy, swooning, swoony
@@ -191,7 +191,7 @@ drinking {gallons|litres|liters|buckets|tons|loads of water|so much water|a lot 
   and drinking}
 {need|want|craving|drink} water {all the time|constantly|every minute|non stop|all day}, {it's|all|gone} fuzzy, drank gallons, {bottle after bottle|glass after glass|cup after cup|jug after jug|pint after pint} (of water), drinking {loads|tons|buckets|so much|too much|nonstop|non stop|non-stop|constantly|all day|all night|all the time|like crazy|like mad}
 {drink|drank|drinking|drunk} (a |the |a whole |the whole |whole |half the ){lake|river|well|ocean|sea|reservoir|well dry|tap dry|sea dry|river dry}
-thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going to the toilet
+thirsty thirsty, thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going to the toilet
   blurry|headache|weak|passing water|still thirsty}
 tired and thirsty, dry and thirsty, thirst, thirstier than {usual|normal|ever|before}, more thirsty than usual
 water dey hungry me, thirsty dey catch me, dying of thirst, dying for water, gagging for a drink
@@ -241,7 +241,7 @@ weeing for england, polyuria, polydipsia
   is all |so |is so |very |is very |really ){blurry|blurred|blury|blured|blurrd|bluried|blur|fuzzy
   hazy|cloudy|misty|foggy|double|dim|wavy}
 seeing {two|2} {phones|screens|people|faces|cars|doors|lights|hands|roads|moons}, seeing double, see double, seein double, seeing {two|2} of everything, {two|2} of everything
-seeing {blurry|blurred|blury|blured|fuzzy|hazy|foggy}, blurriness, bluriness, blurry, blurred, blurrd, blured, bluured, blury
+seeing {blurry|blurred|blury|blured|fuzzy|hazy|foggy}, blurriness, bluriness, blurry, blurred, blurrd, blured, bluured, blury, blurring
 can't see {clearly|straight|properly|well|right|clear|the numbers|the screen|to read}
 cannot see {clearly|straight|properly|well|right|clear}
 cant see {clearly|straight|properly|well|right|clear}
@@ -257,7 +257,7 @@ throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuc
 hurl up, retching, retched, wretching, dry heaves, dry heaving, heaving my guts, heaving
 {threw|throwing|thrown|chucked|chucking|hurled|hurling} {it all|everything|all of it} (back ){up|out}
 {threw|throwing|thrown|puked|puking|heaved|heaving|spewed|spewing|vomited|vomiting|chucked|chucking|coughed|hurled|hurling} {my guts|his guts|her guts|my (whole ){lunch|dinner|breakfast|food|supper|tea|meal|medicine|pills|tablets}} (back ){up|out}
-heaved up, being sick, just been sick, sick in {the|a|my} {bucket|sink|bowl|toilet|loo|bag|bath}, too many trips to the {toilet|loo|bathroom|washroom|restroom}, was sick after {lunch|dinner|breakfast|eating|food|supper|tea|my tea|a meal|my meal|the meal}, been sick twice, been sick again, been being sick, was sick twice
+heaved up, being sick, just been sick, been sick in the night, sick in {the|a|my} {bucket|sink|bowl|toilet|loo|bag|bath}, too many trips to the {toilet|loo|bathroom|washroom|restroom}, was sick after {lunch|dinner|breakfast|eating|food|supper|tea|my tea|a meal|my meal|the meal}, been sick twice, been sick again, been being sick, was sick twice
 was sick three times, was sick in the night, sick to my stomach, sick in my stomach
 sick to the stomach, sicking up, sicked up, {brought|bringing|brings|bring} up (all ){my|his|her|the} {breakfast|dinner|supper|tea|meal|pills|tablets|medicine|milk|toast}
 bringing up food, brought up my food
@@ -298,7 +298,7 @@ _EMERGENCY: Final = """
 # lost consciousness
 {passed|past|pass'd|pased} out, passing out, passes out, pass out, passedout, passed out cold
 blacked out, blacking out, black out, blackout(s), blacks out, fainted, faintd, fanted, faints
-fainting, fainted away, fainting spell(s), have fainted, a faint, collapsed, colapsed, collasped
+fainting, fainted away, fainting spell(s), {i|he|she} did faint, {no|lost} {feeling|strength|power} in (my |his |her |the |one )(left |right ){arm|leg|hand|side|face}, have fainted, a faint, collapsed, colapsed, collasped
 collapse, collapses, collapsing, colapse, keeled over, keels over, keel over, lost consciousness
 lost conciousness, lost consiousness, losing consciousness, loses consciousness
 lose consciousness, loss of consciousness, unconscious, unconcious, unconsious, unconscius
@@ -408,7 +408,7 @@ tongue (is ){swelling|swollen}
   aches|aching|pressure|tight|tightness|tightening|heavy|heaviness|squeezing|crushing|discomfort
   killing me|in pain|stabbing|painful|sore|attack}
 {crushing pain|pain(s)|pressure|tightness|tight|heaviness|squeezing|ache|weight|crushing|stabbing|band|hurt
-  hurting|aching|discomfort|elephant} {in|on|across|around} {my|the|his|her|mi|me} {chest|ches|chesst|chst
+  hurting|aching|discomfort|elephant} {in|on|across|around} ({my|the|his|her|mi|me} ){chest|ches|chesst|chst
   breastbone|heart}
 {tight|heavy|crushing|hurting|painful|sore|squeezing|achy} chest, chestpain(s), hart attack
 {seene|chest|chhati|chaati} {mein|me|ko|ka} dard, {masakit|sumasakit|naninikip} (ang )dibdib( ko), hindi (ako )makahinga, saans nahi aa {raha|rahi}( hai)

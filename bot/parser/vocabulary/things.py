@@ -40,7 +40,7 @@ BEASTS: Final = frozenset(
 PICTURES: Final = frozenset(
     """
     picture pictures photo photos pic pics image images video videos camera lens screenshot selfie
-    scan xray printout recording cctv webcam selfie film clip zoom text message voice reception windscreen window windows weather morning mirror
+    scan xray printout recording cctv webcam selfie film clip poster stream zoom text message voice reception windscreen window windows weather morning mirror
     foto fotos imagen video camara ventana parabrisas espejo mensaje
     """.split()
 )
