@@ -203,21 +203,20 @@ def _over(page: Page, found: Findings, index: int, language: str) -> bool:
     clause = found.clauses[index]
     days = [when.start for when in found.whens if when.before_today]
     days += [start for start, _ in found.long_ago]
-    return any(
-        found.clauses[start] == clause and not _again(page, found.clauses, index, start)
-        for start in days
+    here = [start for start in days if found.clauses[start] == clause]
+    return any(start > index for start in here) or (
+        here != [] and not _again(page, found.clauses, index)
     )
 
 
-def _again(page: Page, clauses: list[int], index: int, day: int) -> bool:
+def _again(page: Page, clauses: list[int], index: int) -> bool:
     """`had a stroke in 2018 and my arm is weak again today`: it is of today."""
-    if day > index:
-        return False
-    end = bisect_right(clauses, clauses[index])
+    end = min(bisect_right(clauses, clauses[index]), index + _NEAR)
     behind = set(page.words(index, end))
     return not _TODAY.isdisjoint(behind) and _MENDED.isdisjoint(behind)
 
 
+_NEAR = 12
 _TODAY = frozenset("today now again tonight hoy ahora".split())
 _MENDED = frozenset("fine ok okay better good well gone bien mejor".split())
 
