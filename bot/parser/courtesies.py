@@ -47,6 +47,7 @@ def _patterns(language: str) -> _Patterns:
 def without(tokens: list[Token], kept: str, language: str) -> list[Token]:
     """The tokens of `kept`, the text as it is shown, without courtesies at its ends; all of them
     where nothing else is left."""
+    tokens = _unframed(tokens)
     if not tokens:
         return tokens
     start = _opened(tokens, kept, language)
@@ -54,6 +55,16 @@ def without(tokens: list[Token], kept: str, language: str) -> list[Token]:
     words = [_seen(token, kept) for token in rest if token.word[0].isalnum()]
     if len(words) > 1 or (words and _says_something(words[0], language)):
         return rest
+    return tokens
+
+
+def _unframed(tokens: list[Token]) -> list[Token]:
+    """Without a dash in front (`- 142 before lunch`), or brackets around all of it."""
+    words = [token.word for token in tokens]
+    if words[:1] == ["-"] and len(words) > 1 and tokens[0].end < tokens[1].start:
+        return tokens[1:]
+    if words[:1] == ["("] and words[-1:] == [")"] and words.count("(") == 1:
+        return tokens[1:-1]
     return tokens
 
 

@@ -264,7 +264,7 @@ SPANISH = Lexicon(
     not_pregnant=("no", "hermana", "esposa", "mujer", "hija", "amiga", "prima", "si", "vecina", "ella esta", "novia"),
     later_in=("en", "dentro de", "recuerdame en", "espera", "preguntame en", "avisame en", "en unos",
               "recuerdame dentro de", "como en"),
-    hailed=("hola", "(?:muy )?(?:buen|buenos|buenas) (?:dias?|tardes|noches)"),
+    hailed=("hola", "soy yo(?: otra vez)?(?= [,.:;-])", "por cierto", "aqui (?:va|esta|le va)(?= [,.:;-])", "(?:le|te|les|para) avis(?:o|ar) que", "(?:muy )?(?:buen|buenos|buenas) (?:dias?|tardes|noches)"),
     hesitant=("(?:bueno|pues|este|a ver|vale)(?= ,)",),
     late=("(?:perdon|disculpa|disculpe|lo siento)(?: por)?(?: (?:la|el))? (?:tarde|tardanza|demora|retraso)",),
     thanked=("(?:(?:muchas|mil|muchisimas) )?gracias(?: (?:por avisar|por recordarme|por el recordatorio|por todo))?",),

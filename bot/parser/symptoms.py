@@ -165,6 +165,7 @@ def befell(page: Page, feelings: list[Feeling], start: int) -> bool:
 
 
 _VOMITED = ("vomit", "throw", "threw", "puk", "chuck", "brought", "bring", "devolv", "spew", "barf")
+_LONG = (["whole"], ["entire"], ["day"], ["night"], ["morning"], ["time"], ["dia"], ["noche"])
 _MINE = frozenset("all my his her the la el mi lo todo toda up".split())
 
 
@@ -176,7 +177,8 @@ def _brought_up(page: Page, start: int, end: int) -> int:
     while page.words(at, at + 1) and page.tokens[at].word in _MINE:
         at += 1
     known = at > end and page.words(at, at + 1) and page.tokens[at].word.isalpha()
-    return at + 1 if known else end
+    long = page.words(at, at + 1) in _LONG  # `threw up all day`
+    return at + 1 if known and not long else end
 
 
 def _where(page: Page, end: int) -> int:
@@ -185,8 +187,9 @@ def _where(page: Page, end: int) -> int:
     end = _on(page, end)
     words = page.words(end, end + 3)
     if words[:1] in (["since"], ["desde"]):
-        while words[1:2] and (words[1] in _DAYS or words[1].isdigit()):
-            end, words = end + 1, words[1:]
+        hour = 1 + (words[1:2] in (["las"], ["la"]))
+        while words[1:2] and (words[1] in _DAYS or (words[1].isdigit() and hour > 0)):
+            end, words, hour = end + 1, page.words(end + 1, end + 4), hour - 1
         return end + 1
     there = len(words) == 3 and words[0] in _AT and words[1] in _THE and words[2] in _PLACES
     return end + 3 if there else end

@@ -49,7 +49,7 @@ _FIXED = {
 #: `walked 1h20` tells a length, `19h30` and `at 2h30` a time.
 FEW_HOURS = frozenset("12345")
 _AT = frozenset({"at", "las", "la", "around", "about", "from", "till", "until", "to", "by"})
-_SPOKEN = {"&": "and", "@": "at"}
+_SPOKEN = {"&": "and", "@": "at", ";": ","}
 #: Short forms that people type for a word (`shld i tk my insulin b4 food`).
 _SHORT = {
     "shld": "should", "shud": "should", "cld": "could", "wld": "would", "tk": "take", "hv": "have",
@@ -110,6 +110,8 @@ def cut(plain: str) -> list[Token]:
             word = ">"
         elif raw == "-" and _inside_word(match.start(), plain):
             continue
+        elif raw.startswith("..") or (raw == "-" and _parts(match.start(), plain)):
+            word = ","  # `had rice... 142 before - long day`
         else:
             word = raw if kind == "digits" else _SPOKEN.get(raw[0], raw[0])
         start = match.end() - len(match.group().lstrip())
@@ -120,6 +122,14 @@ def cut(plain: str) -> list[Token]:
 def _inside_word(place: int, plain: str) -> bool:
     before, after = plain[place - 1 : place], plain[place + 1 : place + 2]
     return before.isalpha() and after.isalpha()
+
+
+def _parts(place: int, plain: str) -> bool:
+    """`rice - fish`, `142 - rice`: a dash with spaces around it is a comma, not so between two
+    numbers (`2 - 3 rotis`)."""
+    before, after = plain[max(place - 2, 0) : place], plain[place + 1 : place + 3]
+    numbers = before[:1].isdigit() and after[1:].isdigit()
+    return before[1:] == " " == after[:1] and not numbers
 
 
 #: Before a road's number (`on i80`) a letter is no digit. Its words take less than that room.

@@ -36,7 +36,7 @@ ROWS = [
 ]
 
 
-def _understood(row: dict, text: str) -> tuple:
+def understood(row: dict, text: str) -> tuple:
     """What a text means in the place of a row's: entries but for thanks, and what is asked."""
     answer = read(
         text,
@@ -63,9 +63,9 @@ def test_courtesies_change_nothing(side: str) -> None:
         courtesies = (BEFORE if side == "before" else BEHIND)[language]
         courtesy = courtesies[index % len(courtesies)]
         polite = courtesy + text if side == "before" else text + courtesy
-        meant = _understood(row, text)
+        meant = understood(row, text)
         only_polite = meant == ([], None)
-        if not only_polite and _understood(row, polite) != meant:
+        if not only_polite and understood(row, polite) != meant:
             other.append(polite)
     assert other == []
 

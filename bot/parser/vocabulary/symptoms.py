@@ -825,7 +825,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     crashing {at|on} {my|the|his|her}, website crashing
     app {is crashing|keeps crashing|crashing|crashed}, phone (is |keeps ){crashing|crashed}
     computer crashing, car crash, went down {the|to|well|a treat|stairs}, dropped to
-    giddy with {joy|excitement}, giddy kids, feel high and mighty, feel low {down|about|since}
+    giddy with {joy|excitement}, giddy kids, feel high and mighty, feel low {down|about|since {my|he|she|we|they|her|his|losing}}
     dropping fast {off|my kids}, hurling {match|final|game|team|practice}
     pounding {yam|fufu|the|maize|grain}, racing {heart rate monitor|track|car}
     sweating {onions|the onions|the small stuff}, sweat the onions, sweated the onions
@@ -848,7 +848,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     {dizzy|faint|giddy} with {joy|happiness|love|relief|excitement|success}, {had|have|having|such|what} a stroke of {luck|genius|good luck}
     {fainted|fainting|faint|collapsed|passed out} {when i saw|at|over|looking at} {the|my|that} {price|prices|bill|bills|cost|total}
     throw up {some|more|new|interesting|red} {ideas|questions|flags|suggestions}, choking on my words, choked with {emotion|tears}
-    feeling low {because|about|since|after the}, feel low because, sweaty {gym|session|workout|gym session|weather}
+    feeling low {because|about|after the|since {my|he|she|we|they|her|his|losing|mum|mom|dad}}, feel low because, sweaty {gym|session|workout|gym session|weather}
     jelly legs race, {price|prices|bill|bills|cost} {made|makes|make|nearly made} me {faint|dizzy|sick|pass out}
     """
 )
