@@ -227,7 +227,9 @@ def _is_value(page: Page, index: int) -> bool:
     """Whether a number behind a mistake can be no dose and no time."""
     before, behind = page.words(index - 1, index), page.words(index + 1, index + 2)
     told = before[0] in _COUNTING or (behind and behind[0].startswith(_COUNTED))
-    return not told and float(page.tokens[index].word.replace(":", "")) >= _LEAST
+    word = page.tokens[index].word
+    number = float(word) if word.replace(".", "").isdigit() else 0  # `7up`
+    return not told and number >= _LEAST
 
 
 _COUNTING = frozenset(
