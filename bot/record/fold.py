@@ -253,10 +253,10 @@ def _parted(record: Record, since: float = -inf) -> Record:
     """
     limits = record.participant.limits
     lows = (noted for noted in _since(record.readings, since) if is_low(noted.entry, limits))
-    record = record.changed(lows=(*_before(record.lows, since), *lows))
+    all_lows = (*_before(record.lows, since), *lows)
     told, treated = _since(record.told, since), _since(record.told_treatments, since)
     if not told and not treated and since > -inf:
-        return record  # nothing was eaten since then
+        return record.changed(lows=all_lows)  # nothing was eaten since then
     against = [meal for meal in told if _treats_a_low(meal, record)]
     ids = {meal.id for meal in against}
     eaten = [
@@ -269,6 +269,7 @@ def _parted(record: Record, since: float = -inf) -> Record:
         for meal in against
     ]
     return record.changed(
+        lows=all_lows,
         meals=(
             *_before(record.meals, since),
             *(meal for meal in told if meal.id not in ids),
