@@ -5,10 +5,8 @@ finder sees it; where nothing else was said, they stay.
 """
 
 import re
-from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
-from itertools import accumulate
 
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
@@ -38,7 +36,7 @@ def _patterns(language: str) -> _Patterns:
     return _Patterns(
         opening=re.compile(rf"(?:(?:{greeted}|{words('late', 'hesitant')}|{thanks}){marks} )+"),
         closing=re.compile(
-            rf"(?:(?: [,.!;-]| and| y)* (?:{thanked}|{words('parting')}){called}{marks})+ "
+            rf"(?:(?: [,.!;-]| and| y)* (?:{thanked}|{words('parting')}){called}{marks})+ $"
         ),
         everyday=frozenset(gathered(language, "filler")),
     )
@@ -50,11 +48,14 @@ def without(tokens: list[Token], kept: str, language: str) -> list[Token]:
     tokens = _unframed(tokens)
     if not tokens:
         return tokens
-    start = _opened(tokens, kept, language)
-    rest = tokens[start : _closed(tokens, start, language)]
-    words = [_seen(token, kept) for token in rest if token.word[0].isalnum()]
-    if len(words) > 1 or (words and _says_something(words[0], language)):
-        return rest
+    words = [token.word for token in tokens]
+    if "hi" in words:  # HI as a meter shows it greets nobody
+        words = [_shown(token, kept) for token in tokens]
+    start = _opened(words, language)
+    end = _closed(words, start, language)
+    said = [word for word in words[start:end] if word[0].isalnum()]
+    if len(said) > 1 or (said and _says_something(said[0], language)):
+        return tokens[start:end]
     return tokens
 
 
@@ -81,15 +82,14 @@ _SAYING = frozenset(
 )
 
 
-def _opened(tokens: Sequence[Token], kept: str, language: str) -> int:
+def _opened(words: list[str], language: str) -> int:
     """Where the message begins behind its greetings."""
-    line = " ".join(_seen(token, kept) for token in tokens[:_FURTHEST]) + " "
-    match = _patterns(language).opening.match(line)
+    match = _patterns(language).opening.match(" ".join(words[:_FURTHEST]) + " ")
     if match is None:
         return 0
     start = match.group().count(" ")
-    named = len(tokens) > start + 1 and tokens[start + 1].word in {",", "!", "."}
-    if named and start == 1 and is_strange(tokens[start].word, no_slips(language)):
+    named = len(words) > start + 1 and words[start + 1] in {",", "!", "."}
+    if named and start == 1 and is_strange(words[start], no_slips(language)):
         start += 2  # `hello teresa, 142`
     return start
 
@@ -98,23 +98,20 @@ def _opened(tokens: Sequence[Token], kept: str, language: str) -> int:
 _FURTHEST = 16
 
 
-def _seen(token: Token, kept: str) -> str:
-    """Its word; HI as a meter shows it greets nobody."""
+def _shown(token: Token, kept: str) -> str:
     return "HI" if kept[token.start : token.end] == "HI" else token.word
 
 
-def _closed(tokens: Sequence[Token], start: int, language: str) -> int:
+def _closed(words: list[str], start: int, language: str) -> int:
     """Where the message ends before its thanks."""
-    closing = _patterns(language).closing
-    first = max(start, len(tokens) - _FURTHEST // 2)
-    words = [token.word for token in tokens[first:]]
-    line = f" {' '.join(words)} "
-    places = accumulate((len(word) + 1 for word in words), initial=0)
-    for at, place in zip(range(first, len(tokens)), places, strict=False):
-        if closing.fullmatch(line, place):
-            refused = at > 0 and tokens[at - 1].word in _REFUSING
-            return len(tokens) if refused else at
-    return len(tokens)
+    first = max(start, len(words) - _FURTHEST // 2)
+    line = f" {' '.join(words[first:])} "
+    match = _patterns(language).closing.search(line)
+    if match is None:
+        return len(words)
+    end = first + line.count(" ", 0, match.start() + 1) - 1
+    refused = end > 0 and words[end - 1] in _REFUSING
+    return len(words) if refused else end
 
 
 #: Behind one of these no thanks are said for nothing (`no thanks`), nor a farewell.

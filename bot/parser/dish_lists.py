@@ -59,8 +59,9 @@ def how_much(
 
 _SHARES = frozenset("quarter third half thirds tray pan pot pie".split())
 _HOW_BIG = frozenset(
-    "a an of it the and only just about around maybe size sized deep heaped level flat full one "
-    "two smallish biggish largish medium wee good un una unos unas solo como dos tres".split()
+    "a an of it the and only just about around maybe size sized deep heaped level flat full "
+    "regular normal standard one two smallish biggish largish medium wee good un una unos unas "
+    "solo como dos tres".split()
 )
 
 _LONGEST_DISH = 5

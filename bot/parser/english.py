@@ -415,7 +415,7 @@ ENGLISH = Lexicon(
               "baby is due", "baby due", "expectant", "gestational", "missed my period(?: [a-z]+){0,4} positive", "period is late(?: [a-z]+){0,6} positive"),
     not_pregnant=("not", "no", "isnt", "wasnt", "never", "if", "arent", "sister", "wife", "daughter", "friend", "cousin",
                   "neighbou?r", "she is", "shes", "her", "girlfriend", "colleague", "niece", "when i was", "while i was", "last time i was", "years ago", "sister in law", "cant be"),
-    later_in=("in", "remind me in", "ask me in", "ask again in", "later in", "wait", "give me",
+    later_in=("in", "remind me in", "ask me in", "ask again in", "later in", "wait", "give me", "give us", "gimme", "gies", "gis",
               "snooze", "ask me again in", "try me in", "try again in", "text me in", "another",
               "in about", "ill test in", "testing in", "will test in", "i will test in", "will check in", "ill check in", "do it in", "back in"),
     hailed=("hello", "hey", "hiya", "heya", "howdy", "hullo", "helo", "hallo", "greetings", "salaam", "salam", "namaste", "good morning", "good afternoon",

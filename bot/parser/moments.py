@@ -123,7 +123,8 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
         for span in page.find(sought):
             if active.issuperset({span.start - 1, span.start}):
                 continue  # within what was done (`just in from a walk`)
-            if not span["name"] and _of_no_meal(page, span.end, names):
+            object_told = span["name"] or span["move"]
+            if not object_told and _of_no_meal(page, span.end, names, active):
                 continue  # `142 after work`
             page.claim(span.start, span.end)
             found.append(_cue(page, span.start, span.end, span.match, moment, names, active))
@@ -164,9 +165,18 @@ _OF_NO_MEAL = frozenset(
 )
 
 
-def _of_no_meal(page: Page, index: int, names: dict[str, MealName]) -> bool:
+_SHORT = 5
+_EATEN_ING = frozenset(
+    "pudding dumpling herring stuffing filling icing dressing waking eating having snacking feeding "
+    "breakfasting lunching dining drinking finishing starting evening morning training".split()
+)
+
+
+def _of_no_meal(page: Page, index: int, names: dict[str, MealName], active: set[int]) -> bool:
     """Whether one of them stands there, and no meal with it (`after work`, not `work lunch`)."""
     words = page.words(index, index + 3)
+    if words and words[0].endswith("ing") and len(words[0]) > _SHORT and words[0] not in _EATEN_ING:
+        return not _active_next(page, index, active)  # `after closing the stall`
     if words and words[0] in {"my", "the", "mi", "la", "el", "del"}:
         words = words[1:]
     return not _OF_NO_MEAL.isdisjoint(words[:1]) and names.keys().isdisjoint(words[1:2])

@@ -5,8 +5,7 @@
 from functools import cache
 
 from bot.parser.food import Dish, plain_words
-from bot.parser.graph import words_in
-from bot.parser.languages import LEXICA, gathered
+from bot.parser.languages import gathered
 from bot.parser.misspelt import is_strange, known_words
 from bot.parser.page import Page
 
@@ -178,15 +177,8 @@ def _of_another(page: Page, index: int, starts: dict[int, Dish], language: str) 
         return False
     joins, word = page.tokens[index - 1].word, page.tokens[index + 1].word
     joined = joins in _JOINS and _ends(starts, index - 1)
-    named = _strange(word, language) or (word in _food_words() and word not in _filler(language))
+    named = _strange(word, language) or (word.isalpha() and word not in _filler(language))
     return joined and page.free(index + 1) and named
-
-
-@cache
-def _food_words() -> frozenset[str]:
-    """Words of the names of foods, of all languages (`pav` of `misal pav`)."""
-    lists = (words for lexicon in LEXICA.values() for words in lexicon.foods.values())
-    return frozenset(word for words in lists for word in words_in(words))
 
 
 @cache

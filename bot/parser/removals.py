@@ -31,14 +31,17 @@ _TWICE = re.compile(r"\b([a-z]+)(?: \1)+\b")
 
 def takes_back(page: Page, language: str) -> bool:
     """Whether a message is nothing but a removal."""
+    if len(page.tokens) > LONGEST:
+        return False
     words = page.said().replace(" ,", "").replace(" .", "").replace(" !", "")
     words = _LAST_ONE.sub(r"\1 one", words)
     words = _TWICE.sub(r"\1", words)
     if _removal(language).fullmatch(words) is not None:
         return True
-    if len(page.tokens) > LONGEST or _PHONE.search(words):
+    told = segments(page, 0, len(page.tokens), language)
+    if not told or _PHONE.search(words):
         return False
-    said = [segment.tags for segment in segments(page, 0, len(page.tokens), language) or ()]
+    said = [segment.tags for segment in told]
     return any(each.fits(said) for each in _TAKEN_BACK)
 
 

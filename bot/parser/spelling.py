@@ -7,7 +7,7 @@ letters' hash and the word's own number: a dictionary of the letters would be tw
 
 from array import array
 from bisect import bisect_left
-from collections.abc import Iterable, Iterator
+from collections.abc import Container, Iterable, Iterator
 
 #: Shorter words have too many neighbours.
 SHORTEST = 5
@@ -23,8 +23,8 @@ class Spelling:
 
     __slots__ = ("_filed", "_known", "_wanted")
 
-    def __init__(self, wanted: Iterable[str], known: Iterable[str]) -> None:
-        self._known = frozenset(known)
+    def __init__(self, wanted: Iterable[str], known: Container[str]) -> None:
+        self._known = known
         self._wanted = tuple(word for word in wanted if len(word) >= SHORTEST and word.isalpha())
         self._filed = array(
             "Q",

@@ -69,8 +69,13 @@ def _with_people(language: str) -> re.Pattern[str]:
     )
 
 
+_WITH = frozenset({"with", "w", "con"})
+
+
 def claim_company(page: Page, language: str, food_at: set[int]) -> None:
     """Claim who was there at a meal: `lunch with my sisters` has nothing eaten in it."""
+    if _WITH.isdisjoint(token.word for token in page.tokens):
+        return
     names = meal_names(language)
     for span in page.find(_with_people(language)):
         before = span.start - 1

@@ -2,6 +2,7 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
+from collections.abc import Container
 from dataclasses import dataclass, replace
 from functools import cache
 
@@ -109,7 +110,7 @@ def _felt(page: Page, found: list[Feeling]) -> list[Feeling]:
     return felt
 
 
-def _said(page: Page, feeling: Feeling, known: frozenset[str]) -> Feeling:
+def _said(page: Page, feeling: Feeling, known: Container[str]) -> Feeling:
     """With whom it is said of; what is said of a thing begins with the thing."""
     of, start = said_of(page, feeling.start, feeling.end, feeling.suggests, known)
     if of is SaidOf.ONESELF:

@@ -3,6 +3,7 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
+from collections.abc import Container
 from enum import Enum, auto
 from itertools import takewhile
 
@@ -80,7 +81,7 @@ _MISTY = ("blur", "fuzz", "haz", "mist", "fog", "cloud", "doubl", "dim", "borros
 
 
 def said_of(
-    page: Page, start: int, end: int, suggests: Suggests, known: frozenset[str]
+    page: Page, start: int, end: int, suggests: Suggests, known: Container[str]
 ) -> tuple[SaidOf, int]:
     """Of whom the sign at `start` is said, and where that is named, by the noun and the verb before
     it. `known` are the words of all lists: a word of none is a name where it stands alone."""
@@ -150,7 +151,7 @@ def _judged(
     named: list[str],
     sign: list[str],
     suggests: Suggests,
-    known: frozenset[str],
+    known: Container[str],
     *,
     somebody: bool = False,
 ) -> SaidOf:

@@ -3,6 +3,7 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 from bisect import bisect_left
+from collections.abc import Container
 from itertools import islice, takewhile
 
 from bot.entries import Moment
@@ -53,6 +54,6 @@ def opens_a_list(page: Page, language: str, start: int, end: int) -> bool:
     return listed and len(words) <= _OPENING and all(_names_nothing(word, known) for word in words)
 
 
-def _names_nothing(word: str, known: frozenset[str]) -> bool:
+def _names_nothing(word: str, known: Container[str]) -> bool:
     """Whether no list holds the word, nor one of the thing (`meetings`)."""
     return is_strange(word, known) and word.removesuffix("s") not in known

@@ -41,8 +41,11 @@ WORK: Final = frozenset(
     threshing throwing tidied tidying tied tiled tilled tilling toted towed towing trained
     transplanted transplanting trawled trekked trimmed trimming trod trolled trundled tugged
     turfed turned umpired unloaded unpacked unpacking uprooted vacuumed vacuuming vaulted
-    vended vending walked walking trabaje trabajamos walloped wallpapered washed washing watered watering weaving
-    weeded weeding welded welding wheelbarrowed wheeled wheeling whitewashed winnowed
+    vended vending walked walking trabaje trabajamos lave lavamos limpie limpiamos barri barrimos trapee
+    cargue cargamos descargue pinte pintamos pode cave cavamos sembre sembramos plante regue ordene aspire
+    planche amase coseche cosechamos pele desgrane empuje empujamos levante movimos arregle repare fregue
+    sacudi acomode reparti lije construi hache raje podamos martille cosi walloped wallpapered washed washing watered watering weaving
+    weeded weeding wedged wedging welded welding wheelbarrowed wheeled wheeling whitewashed winnowed
     winnowing wiped wiping wired worked working wove wrung yanked yoked
     """.split()
 )
