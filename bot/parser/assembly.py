@@ -184,7 +184,7 @@ def _joined(page: Page, found: Findings, index: int) -> bool:
 
 
 _SICK = ("vomit", "throw", "threw", "puk", "sick", "devolv")
-_WORSE = ("keep", "hold", "stay", "confus", "reten", "down")
+_WORSE = ("keep", "hold", "stay", "confus", "reten", "retien", "down")
 
 
 def _sick_and_worse(page: Page, one: Feeling, other: Feeling) -> bool:

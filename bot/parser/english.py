@@ -98,7 +98,7 @@ TIMES = TimeWords(
         "sunday": 6, "mon": 0, "tue": 1, "tues": 1, "wed": 2, "thu": 3, "thurs": 3, "fri": 4,
     },
     on_day=("on", "last", "this past"),
-    long_ago=("in (?:19|20)[0-9][0-9]", "last week", "last month", "last year", "last time", "years ago", "weeks ago",
+    long_ago=("(?:back )?in the (?:fifties|sixties|seventies|eighties|nineties|noughties|[1-9]0 ?s)", "in (?:19|20)[0-9][0-9]", "last week", "last month", "last year", "last time", "years ago", "weeks ago",
               "months ago", "days ago", "the other day", "the other (?:night|weekend|month)", "a while back", "as a kid", "used to",
               "last weekend", "the other week", "(?:back )?in (?:january|february|march|april|may|june|july|august|september|october|november|december)(?: (?:19|20)[0-9][0-9])?(?! be)", "last (?:january|february|march|april|may|june|july|august|september|october|november|december|spring|autumn|fall|christmas|easter|ramadan)", "in the past", "as a (?:child|boy|girl|teen|teenager|baby|toddler|youngster|young (?:man|woman|girl|boy|child))", "in my (?:childhood|youth|teens|twenties|thirties|school days|younger days)", "years back", "many years", "once before", "once (?:at school|as|when i)", "before (?:my |the |i got )?(?:diagnosis|diagnosed|the diagnosis)", "long ago", "last winter", "last summer",
               "(?:an?|#) (?:year|month|week|day)s? (?:ago|back)", "when (?:i|he|she|they) was (?:young|younger|little|small|a (?:kid|child|boy|girl|teenager|student|baby)|in school|at school|at uni|pregnant|#|in my teens)",

@@ -104,6 +104,8 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
     found: list[Cue] = []
     for sought, moment in patterns.whole:
         for span in page.find(sought):
+            if moment is Moment.RECHECK and _of_a_sign(page, span.start, span.end):
+                continue
             page.claim(span.start, span.end)
             if not _of_no_test(page, span.start, span.end, moment):
                 found.append(Cue(start=span.start, end=span.end, moment=moment))
@@ -180,6 +182,14 @@ def _of_no_meal(page: Page, index: int, names: dict[str, MealName], active: set[
     if words and words[0] in {"my", "the", "mi", "la", "el", "del"}:
         words = words[1:]
     return not _OF_NO_MEAL.isdisjoint(words[:1]) and names.keys().isdisjoint(words[1:2])
+
+
+def _of_a_sign(page: Page, start: int, end: int) -> bool:
+    """`mucha sed otra vez, 298`: what came again is the sign, whose words are claimed by now."""
+    again = page.words(start, end) in (["otra", "vez"], ["de", "nuevo"])
+    before = page.words(start - 1, start) if start else []
+    told = before != [] and before[0].isalpha() and before[0] not in {"dl", "l", "mg", "mmol"}
+    return again and told and page.any_taken(start - 1, start)
 
 
 def _of_no_test(page: Page, start: int, end: int, moment: Moment) -> bool:

@@ -65,7 +65,7 @@ _SHORT = {
     "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
     "sry": "sorry", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
     "comma": ",", "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
-    "xq": "porque", "pq": "porque", "isnae": "isnt", "wasnae": "wasnt",
+    "xq": "porque", "pq": "porque", "sair": "sore", "isnae": "isnt", "wasnae": "wasnt",
     "tenes": "tienes", "podes": "puedes", "queres": "quieres",
 }  # fmt: skip
 

@@ -24,7 +24,7 @@ EVERYDAY: Final = phrases(
     again, also, already, always, almost, any, anything, all, another, both, each, either, else
     enough, even, ever, every, everything, few, first, good, great, bad, better, best, worse
     fine, ok, okay, well, okie, nice, happy, sad, glad, hope, hopefully, here, there, just, last
-    late, later, least, less, little, long, lot, lots, many, maybe, more, most, much, near, new
+    hypo, hypos, seizure, late, later, least, less, little, long, lot, lots, many, maybe, more, most, much, near, new
     next, no, none, not, nothing, now, old, once, one, only, other, own, perhaps, please, pls
     plz, probably, quite, really, right, same, second, several, short, simply, small, some
     someone, something, sometimes, soon, still, such, sure, thank, thanks, thing, things, time

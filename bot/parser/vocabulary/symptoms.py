@@ -60,7 +60,7 @@ shaking like a leaf
 am shaking, trembling, trembly, trembles, tremble, tremors, tremor, tremours, trembeling
 trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
 {legs|knees} buckling, knees (keep |are )giving way, legs giving way
-legs like jelly, legs feel like jelly, legs of jelly, like jelly, weak at the knees, wobbly
+legs like jelly, legs feel like jelly, legs of jelly, like jelly, weak at the knees, wobbly, shoogly, shooglie
 wobbly legs, wobbley, wobly, my knees are weak, weak knees, knees weak, knees buckling
 legs gave way, legs giving way, unsteady, unsteady on my feet, wonky on my feet, all of a tremble
 all aquiver, twitchy and weak, doddery, shivery, shivering, shivers, all shivery
@@ -201,7 +201,8 @@ dehydrated, deydrated, drouthy, {terrible|awfy|awfully|some|wild|fierce} drouth
 {urine|urination} frequency, frequency of {urine|urination}
 # water
 {pee|peeing|peein|peed|wee|weeing} $ever
-{peeing|weeing|urinating|pissing} every {few|other|half|couple of|five|ten|twenty|5|10|15|20|30|45} {min|mins|minutes|hour}
+{peeing|weeing|wee-ing|pee-ing|urinating|pissing} every {few|other|half|couple of|five|ten|twenty|5|10|15|20|30|45} {min|mins|minutes|hour}
+    {piss|pee|urinate} {plenty|well well|steady|anyhow}
 {peeing|weeing|urinating|pissing} every {hour|half hour}
 {pissing|piss|pissin|urinating|urinate|urinated|peeing again|passing water|passing urine
   pass water|pass urine|urine|widdling|tinkling|weewee|wee-wee|going for a wee|going for a pee
@@ -629,7 +630,7 @@ todo lo que {tomo|como|bebo|trago|toma|come|bebe} (lo |la ){devuelvo|vomito|regr
   perdida de conciencia|perdi el sentido|perdio el sentido|inconsciente|inconciente
   sin conocimiento|sin sentido en el suelo|sin conciencia|en coma|coma diabetico|entro en coma
   colapse|colapso|se desplomo|me desplome|desplomado|desplomada|cayo al suelo|se cayo al suelo
-  cayo al piso y no|no responde|no reacciona|no contesta y esta en el suelo|no se mueve|no respira
+  cayo al piso y no|no responde|no reacciona|no esta respondiendo|no esta reaccionando|no esta respirando|no esta consciente|no esta conciente|no tiene pulso|no contesta y esta en el suelo|no se mueve|no respira
   dejo de respirar|labios azules|labios morados|se puso azul|se puso morado|se puso morada
   sin pulso}
 no (se |lo |la |le |me ){despierta|despierto|puedo despertar|podemos despertar|quiere despertar
