@@ -40,7 +40,7 @@ _CALLED_LAST = frozenset({"baby", "pet", "duck", "petal", "doll", "chick"})
 #: Behind one of these they are called so, wherever the clause goes on (`sorry love 9.1`); behind
 #: the others where it ends (`skip m8`).
 _CALLING = frozenset("sorry oops well och right evening ok okay thanks cheers ta".split())
-_ANSWERING = frozenset("no nah nope yes yeah yep skip forgot undo done stop".split())
+_ANSWERING = frozenset("it no nah nope yes yeah yep skip forgot undo done stop".split())
 
 #: Nothing but behind a number: `at 8 sharp`, and never `sharp pain`.
 _BEHIND_AN_HOUR = (("sharp",), ("on", "the", "dot"), ("en", "punto"))

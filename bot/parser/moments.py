@@ -11,7 +11,7 @@ from bot.entries import MealName, Moment
 from bot.parser.durations import any_unit, duration, minutes_of, one_range
 from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Span, pattern
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -126,7 +126,7 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
             if active.issuperset({span.start - 1, span.start}):
                 continue  # within what was done (`just in from a walk`)
             object_told = span["name"] or span["move"]
-            if not object_told and _of_no_meal(page, span.end, names, active):
+            if not object_told and _of_no_meal(page, span, names, active):
                 continue  # `142 after work`
             page.claim(span.start, span.end)
             found.append(_cue(page, span.start, span.end, span.match, moment, names, active))
@@ -168,15 +168,19 @@ _OF_NO_MEAL = frozenset(
 
 
 _SHORT = 5
+_IN_FROM = (["in", "from"], ["on", "from"])
 _EATEN_ING = frozenset(
     "pudding dumpling herring stuffing filling icing dressing waking eating having snacking feeding "
     "breakfasting lunching dining drinking finishing starting evening morning training".split()
 )
 
 
-def _of_no_meal(page: Page, index: int, names: dict[str, MealName], active: set[int]) -> bool:
+def _of_no_meal(page: Page, span: Span, names: dict[str, MealName], active: set[int]) -> bool:
     """Whether one of them stands there, and no meal with it (`after work`, not `work lunch`)."""
+    index = span.end
     words = page.words(index, index + 3)
+    if page.words(index - 2, index) in _IN_FROM:  # `just in from the top field`
+        return not _active_next(page, index, active)
     if words and words[0].endswith("ing") and len(words[0]) > _SHORT and words[0] not in _EATEN_ING:
         return not _active_next(page, index, active)  # `after closing the stall`
     if words and words[0] in {"my", "the", "mi", "la", "el", "del"}:

@@ -18,6 +18,7 @@ _IF = re.compile(
     r"|(?:^|.* )(?:in case|if ever|if i ever|just in case|por si|en caso de que|en caso de|y si)"
     r"|(?:what|wat|which|cuales|que)(?: (?:is|are|does|causes|cause|were|son|es|causa|significa|would|be|r))+"
     r"|(?:whats|wats|wots) (?:a|an|the)"
+    r"|(?:[a-z]+ ){0,3}(?:said|says|told me|told us|advised)(?: me)? to (?:test|check|eat|sit|stop|rest|call|ring)(?: [a-z]+){0,3} (?:if|when|whenever)"
     r"|how (?:will|would|do|can|does) (?:i|you|one|we|people|they|someone) (?:know|tell|recogni[sz]e|spot)(?: theyre)?"
     r"|(?:can|could|does|do|will|would|might) [a-z]+(?: [a-z]+)? (?:make|give) (?:you|u|people)"
     r"|(?:can|could|does|do|will|would|might) (?:it|this|that|they|metformin|low sugar|high sugar|exercise|fasting|skipping meals|the [a-z]+) (?:make|cause|give)"

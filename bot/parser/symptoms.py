@@ -219,8 +219,8 @@ _NOT_LIKENED = frozenset(
 )
 _DAYS = frozenset(
     "yesterday last this night morning afternoon evening lunch dinner breakfast supper brunch tea "
-    "monday tuesday wednesday thursday friday saturday sunday anoche ayer la el en hoy manana tarde "
-    "noche antier lunes martes miercoles jueves viernes sabado domingo".split()
+    "monday tuesday wednesday thursday friday saturday sunday anoche ayer la el en hoy manana "
+    "tarde noche antier lunes martes miercoles jueves viernes sabado domingo".split()
 )
 _AT = frozenset("on in at by down outside en por".split())
 _THE = frozenset("the my our a la las el los mi".split())

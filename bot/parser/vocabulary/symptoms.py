@@ -826,7 +826,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     crashing {at|on} {my|the|his|her}, website crashing
     app {is crashing|keeps crashing|crashing|crashed}, phone (is |keeps ){crashing|crashed}
     computer crashing, car crash, went down {the|to|well|a treat|stairs}, dropped to
-    giddy with {joy|excitement}, giddy kids, feel high and mighty, feel low {down|about|since {my|he|she|we|they|her|his|losing}}
+    shaking {him|her|them|it}, {foto|fotos|imagen|video|pantalla} {borrosa|borrosas|borroso}, giddy with {joy|excitement}, giddy kids, feel high and mighty, feel low {down|about|since {my|he|she|we|they|her|his|losing}}
     dropping fast {off|my kids}, hurling {match|final|game|team|practice}
     pounding {yam|fufu|the|maize|grain}, racing {heart rate monitor|track|car}
     sweating {onions|the onions|the small stuff}, sweat the onions, sweated the onions
