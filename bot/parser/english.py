@@ -258,7 +258,7 @@ ENGLISH = Lexicon(
     sizes=("half", "a half", "quarter", "third", "a", "an", "some", "few", "a few", "couple of",
            "a couple of", "lots of", "bit of", "a bit of", "little", "small", "big", "large",
            "the", "extra", "double", "leftover", "leftovers", "whole", "one", "another"),
-    not_eaten=("cut out", "cutting", "harvesting", "loading", "weeding", "digging", "pounding", "grinding", "is", "are", "was", "were", "cat", "dog", "buy", "bought", "buying", "sell",
+    not_eaten=("caught", "cut out", "cutting", "harvesting", "loading", "weeding", "digging", "pounding", "grinding", "is", "are", "was", "were", "cat", "dog", "buy", "bought", "buying", "sell",
                "selling", "smell", "smells", "love", "loves", "like", "likes", "hate", "hates",
                "named", "called", "plant", "planted", "planting", "growing", "grow", "picked",
                "feed", "feeding", "fed", "price", "prices", "cost", "costs", "store", "shop",

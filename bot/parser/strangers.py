@@ -126,7 +126,7 @@ def _patterns(language: str) -> _Patterns:
                 rf"|{N} (?:a|per) (?:kilo|kg|litre|liter|piece|dozen|bag|bottle|head|ticket|night|month|week|year|pop|bunch|person|box|pound|unit|pair|packet)(?! of )|{N} (?:each|apiece)"
             ),
             pattern(
-                rf"(?:score|scored|points|won|lottery|jackpot|bet|lost)(?: [a-z]+){{0,4}} {N}(?: (?:at|in|on) [a-z]+)?"
+                rf"(?:score|scored|points|won|lottery|jackpot|bet|lost)(?: [a-z]+){{0,4}} {N}(?: (?:at|in|on) [a-z]+)?|(?:laid|caught|sold) \d{{1,2}}(?! (?:mins?|minutes|hours?)\b)"
             ),
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
