@@ -101,7 +101,7 @@ head empty, heady, staggering, stumbling around, wooly head, woolly headed, fogg
 foggy head, brain fog, brain foggy, head foggy, cannot think straight, can't think straight
 cant concentrate, can't concentrate, cannot concentrate, hard to concentrate, can't focus my mind
 muzzy, muzzy head, fuzzy headed, fuzzy head, head is fuzzy, brain feels fuzzy, brain fuzzy
-seeing stars, seeing (black |dark ){spots|dots|specks}, {stood|got} up and saw stars, having low sugar, {sugar low|low sugar} feeling, shakes and {hungry|sweaty|dizzy|faint|weak}, i {sweat|shake|tremble} and {sweat|shake|tremble}, spots before my eyes, stars before my eyes, vision going dark
+seeing stars, saw stars, went all funny, legs have gone, walking like {a drunk|drunk|i am drunk}, seeing (black |dark ){spots|dots|specks}, {stood|got} up and saw stars, having low sugar, {sugar low|low sugar} feeling, shakes and {hungry|sweaty|dizzy|faint|weak}, i {sweat|shake|tremble} and {sweat|shake|tremble}, spots before my eyes, stars before my eyes, vision going dark
 going dark around the edges, everything going black, everything is going black, things going dark
 not steady, not steady on my {feet|legs}, can't walk straight, can't stand (up ){straight|without swaying|without falling}, swaying, pening, dissy
 {lite|lyt|lyte} {heded|hedded|head}, {having|had|got|have} (a |the ){wobble|wobbles}, {it's|it is} (all |just ){spinning|going round|swaying}, {floor|room|ground|ceiling} (is |keeps |just keeps ){moving}, haath kaanp, {hilo|nahilo} {ako|na}, can't {hold|keep} {my|the|a|me} {hand|hands|phone|cup|pen|spoon|fork|glass|needle} {still|steady}, shakes and sweats, sweats and shakes, clumsy, so clumsy, swooning, swoony
@@ -258,7 +258,7 @@ throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuc
 hurl up, retching, retched, wretching, dry heaves, dry heaving, heaving my guts, heaving
 {threw|throwing|thrown|chucked|chucking|hurled|hurling} {it all|everything|all of it} (back ){up|out}
 {threw|throwing|thrown|puked|puking|heaved|heaving|spewed|spewing|vomited|vomiting|chucked|chucking|coughed|hurled|hurling} {my guts|his guts|her guts|my (whole ){lunch|dinner|breakfast|food|supper|tea|meal|medicine|pills|tablets}} (back ){up|out}
-heaved up, being sick, just been sick, been sick in the night, sick in {the|a|my} {bucket|sink|bowl|toilet|loo|bag|bath}, too many trips to the {toilet|loo|bathroom|washroom|restroom}, was sick after {lunch|dinner|breakfast|eating|food|supper|tea|my tea|a meal|my meal|the meal}, been sick twice, been sick again, been being sick, was sick twice
+heaved up, being sick, sick again, sick as a {dog|cat}, just been sick, been sick in the night, sick in {the|a|my} {bucket|sink|bowl|toilet|loo|bag|bath}, too many trips to the {toilet|loo|bathroom|washroom|restroom}, was sick after {lunch|dinner|breakfast|eating|food|supper|tea|my tea|a meal|my meal|the meal}, been sick twice, been sick again, been being sick, was sick twice
 was sick three times, was sick in the night, sick to my stomach, sick in my stomach
 sick to the stomach, sicking up, sicked up, {brought|bringing|brings|bring} up (all ){my|his|her|the} {breakfast|dinner|supper|tea|meal|pills|tablets|medicine|milk|toast}
 bringing up food, brought up my food
@@ -312,7 +312,7 @@ no response from $him
 {he|she|they|mum|mom|dad|my wife|my husband|my mother|my father} {fell out|dropped|went down
   went out|conked out|flaked out}
 dropped to the floor, dropped to the ground, fell to the floor, fell to the ground
-fell down and not, found $him on the floor
+fell down and not, found $him on the floor, {woke up|came to|come to|came round} on the {bathroom|kitchen|bedroom|shop|toilet|hall} floor
 {on the floor|on the ground|slumped|lying there} {not moving|and not moving|and wont move
   and won't move|not answering|and not answering|unconscious}
 not moving, isn't moving, isnt moving, slumped over, slumped in the chair, limp and, gone limp
@@ -337,7 +337,7 @@ convulsion(s), convultion(s), convulshun, convulsing, convulsed, convulse, convu
   suffered|suffering|goes into|went into} {a fit|fits|an epileptic fit|an epileptic attack
   another fit}
 {is|was|started|keeps|he's|hes|she's|shes|been|mum is|mom is|dad is|wife is|husband is} fitting
-fitting on the floor, fitted on the floor, epileptic fit, epilepsy attack, fits and {shaking|jerking|foaming}, jerking all over
+fitting on the floor, fitted on the floor, fit on the floor, epileptic fit, epilepsy attack, fits and {shaking|jerking|foaming}, jerking all over
 body is jerking
 {arms|legs|arms and legs|whole body} (are |is ){jerking|thrashing|thrashing about|stiffening}
 thrashing about on the floor, {foam|foaming|froth|frothing} (at|from) (the|his|her|my) mouth
