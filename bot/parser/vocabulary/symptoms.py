@@ -18,7 +18,7 @@ from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|well|real|awful|awfy|mighty
+    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|fierce|mortal|desperate|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every hr|every half hr|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
@@ -172,7 +172,7 @@ strange behavior, not himself, not herself, not quite with it
 _HIGH: Final = """
 # thirst
 {wan|wanna|want|dey} (dey ){drink} water {every time|steady|anyhow|all the time|always}, {bahut|bohot} pyaas( lag rahi)( hai), uhaw na uhaw( ako), {dey|i dey} thirsty well well, {pissing|peeing|weeing} like {a horse|a racehorse|anything}
-$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty as {anything|hell|ever}
+$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty bad( bad), thirsty as {anything|hell|ever}
 {thristy|thursty|thirtsy}, $very {dry|dried out} mouth
 mouth (is |feels |so |very |really |too |is so |is very |is really |has gone |as |is bone ){dry
   parched|dry as a bone|dry as dust|like cotton|like sandpaper|like the desert|like a desert|like the sahara|like sand|like dust|like a camel}
@@ -299,7 +299,7 @@ _EMERGENCY: Final = """
 # lost consciousness
 {passed|past|pass'd|pased} out, passing out, passes out, pass out, passedout, passed out cold
 blacked out, blacking out, black out, blackout(s), blacks out, fainted, faintd, fanted, faints
-fainting, fainted away, fainting spell(s), {i|he|she} did faint, {no|lost} {feeling|strength|power} in (my |his |her |the |one )(left |right ){arm|leg|hand|side|face}, have fainted, a faint, collapsed, colapsed, collasped
+don faint, faint {already|away}, drop( down) {and|an} faint, fainting, fainted away, fainting spell(s), {i|he|she} did faint, {no|lost} {feeling|strength|power} in (my |his |her |the |one )(left |right ){arm|leg|hand|side|face}, have fainted, a faint, collapsed, colapsed, collasped
 collapse, collapses, collapsing, colapse, keeled over, keels over, keel over, lost consciousness
 lost conciousness, lost consiousness, losing consciousness, loses consciousness
 lose consciousness, loss of consciousness, unconscious, unconcious, unconsious, unconscius
@@ -333,7 +333,7 @@ $cannot get $him {to wake|to wake up|awake|up|to respond|to answer|to come round
 # fits
 {seizure|sezure|siezure|seisure|seizur|seziure|ceizure|sizure|seazure|seezure}(s), seizing
 convulsion(s), convultion(s), convulshun, convulsing, convulsed, convulse, convulses, convulsive
-{having|had|have|has|haveing|havin|having had|just had|took|taking|takes|takin|got|getting
+{having|had|have|has|haveing|havin|having had|just had|took|taken|taking|takes|takin|got|getting
   suffered|suffering|goes into|went into} {a fit|fits|an epileptic fit|an epileptic attack
   another fit}
 {is|was|started|keeps|he's|hes|she's|shes|been|mum is|mom is|dad is|wife is|husband is} fitting
@@ -455,7 +455,7 @@ breathe smells (of |like ){$fruit}
 {i|he|she} {smell|smells|smelt} {of|like} {acetone|nail varnish|nail polish|nail polish remover|nail varnish remover|pear drops|ketones}
 {my|his|her} breath is like {fruit|acetone|nail varnish|nail polish|pear drops}
 # vomiting that will not stop
-{$cannot|won't|not|isn't|cnt|doesn't|no fit} {keep(ing)|hold} {{anything|water|fluids|liquids|food
+{$cannot|won't|not|isn't|cnt|doesn't|no fit} {keep(ing)|hold} {{anything|owt|aught|water|fluids|liquids|food
   it|drinks|nothing|a thing|a sip|sips|even sips|even a sip|even water|food or water|water or food|any food|any water
   any fluids} (down|in|inside)|down {anything|water|fluids|liquids|food|any food|any water
   any fluids|even water}}
