@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from bot.parser.languages import gathered
+from bot.parser.languages import filler, gathered
 from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, no_slips
 from bot.parser.page import Token
@@ -18,7 +18,6 @@ from bot.parser.page import Token
 class _Patterns:
     opening: re.Pattern[str]
     closing: re.Pattern[str]
-    everyday: frozenset[str]
 
 
 @cache
@@ -38,7 +37,6 @@ def _patterns(language: str) -> _Patterns:
         closing=re.compile(
             rf"(?:(?: [,.!;-]| and| y)* (?:{thanked}|{words('parting')}){called}{marks})+ $"
         ),
-        everyday=frozenset(gathered(language, "filler")),
     )
 
 
@@ -70,7 +68,7 @@ def _unframed(tokens: list[Token]) -> list[Token]:
 
 
 def _says_something(word: str, language: str) -> bool:
-    return word in _SAYING or word not in _patterns(language).everyday
+    return word in _SAYING or word not in filler(language)
 
 
 #: Everyday words that say something alone.

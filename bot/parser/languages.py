@@ -69,3 +69,9 @@ def gathered(language: str, field: str) -> Words:
         home = lexicon.times if hasattr(lexicon.times, field) else lexicon
         words.extend(phrases_of(language, lexicon, getattr(home, field)))
     return tuple(words)
+
+
+@cache
+def filler(language: str) -> frozenset[str]:
+    """Words that say nothing beside an entry."""
+    return frozenset(gathered(language, "filler"))

@@ -113,7 +113,7 @@ def find(page: Page, language: str) -> list[Wish]:
                 (span.end for span in page.find(patterns.wrong) if start <= span.start < end),
                 default=begin,
             )
-            last = max(told, _until_mark(page, begin, told, end))
+            last = max(told, _until_mark(page, language, begin, told, end))
             meant = page.words(max(last - 2, begin), last + 1)
             if {"to", "been", "than", "of"} & set(meant) and page.words(last, last + 1) != [","]:
                 while last < end and page.tokens[last].word in {
@@ -213,20 +213,21 @@ def _asks_on(page: Page, start: int, end: int) -> bool:
     return any(start <= span.start < end for span in page.find(_AND_NOW))
 
 
-def _until_mark(page: Page, start: int, told: int, end: int) -> int:
+def _until_mark(page: Page, language: str, start: int, told: int, end: int) -> int:
     """Where the clause ends that holds the mistake, or a value begins behind what tells it
     (`took my insulin twice 64 and shaky`)."""
     for index in range(start, end):
         word = page.tokens[index].word
-        if word == "," or (index >= told and word[0].isdigit() and _is_value(page, index)):
+        numbered = index >= told and word[0].isdigit()
+        if word == "," or (numbered and _is_value(page, language, index)):
             return index
     return end
 
 
-def _is_value(page: Page, index: int) -> bool:
+def _is_value(page: Page, language: str, index: int) -> bool:
     """Whether a number behind a mistake can be no dose and no time."""
     before, behind = page.words(index - 1, index), page.words(index + 1, index + 2)
-    told = before[0] in _COUNTING or (behind and behind[0].startswith(_COUNTED))
+    told = before[0] in _COUNTING or not _counts(language).isdisjoint(behind)
     word = page.tokens[index].word
     number = float(word) if word.replace(".", "").isdigit() else 0  # `7up`
     return not told and number >= _LEAST
@@ -237,29 +238,16 @@ _COUNTING = frozenset(
     of to than only be been at not instead the by took x no solo de a las
     """.split()  # noqa: SIM905 - a block is read more easily
 )
-_COUNTED = (
-    "unit",
-    "unid",
-    "iu",
-    "ui",
-    "u",
-    "mg",
-    "tab",
-    "pill",
-    "past",
-    "min",
-    "hour",
-    "hr",
-    "h",
-    "am",
-    "pm",
-    "x",
-    "time",
-    "clicks",
-    "puff",
-    "ml",
-    "capsul",
-)
+
+
+@cache
+def _counts(language: str) -> frozenset[str]:
+    """What a dose or a time is counted in."""
+    fields = ("doses", "minutes", "hours")
+    return frozenset(word for field in fields for word in gathered(language, field)) | _CLOCK
+
+
+_CLOCK = frozenset({"am", "pm", "x", "times", "veces", "ml"})
 #: No value is lower, in either unit.
 _LEAST = 1.1
 

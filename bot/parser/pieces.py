@@ -2,10 +2,8 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
-from functools import cache
-
 from bot.parser.food import Dish, plain_words
-from bot.parser.languages import gathered
+from bot.parser.languages import filler
 from bot.parser.misspelt import is_strange, known_words
 from bot.parser.page import Page
 
@@ -177,13 +175,8 @@ def _of_another(page: Page, index: int, starts: dict[int, Dish], language: str) 
         return False
     joins, word = page.tokens[index - 1].word, page.tokens[index + 1].word
     joined = joins in _JOINS and _ends(starts, index - 1)
-    named = _strange(word, language) or (word.isalpha() and word not in _filler(language))
+    named = _strange(word, language) or (word.isalpha() and word not in filler(language))
     return joined and page.free(index + 1) and named
-
-
-@cache
-def _filler(language: str) -> frozenset[str]:
-    return frozenset(gathered(language, "filler"))
 
 
 def bracketed(page: Page, index: int, starts: dict[int, Dish]) -> bool:

@@ -134,8 +134,7 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
     """A message that is one thing altogether."""
     language = context.language
     words = [token.word for token in page.tokens if any(map(str.isalnum, token.word))]
-    typed = page.text(0, len(page.tokens))
-    if words in (["hi"], ["hello"], ["hola"], ["hey"]) and not typed.isupper():
+    if words in (["hi"], ["hello"], ["hola"], ["hey"]) and not _shouted(page):
         if context.wants_reading:
             return Understood(ask=Ask.VALUE)
         return Understood(entries=(Request(what=What.CHATTER),))
@@ -143,7 +142,7 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
         words in (["low"], ["high"], ["lo"], ["alto"], ["bajo"], ["alta"], ["baja"])
         and context.wants_reading
     ):
-        if words != ["lo"] or not typed.isupper():
+        if words != ["lo"] or not _shouted(page):
             return Understood(ask=Ask.VALUE)
     if context.wants_reading and _OFF.intersection(words) and _ABOUT_IT.issuperset(words):
         if not values.off_scale(page.afresh(), language):
@@ -166,6 +165,10 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
         return Understood(entries=(mend.entry,))
     doubt = Doubt() if mend.value is None else Doubt(numbers=(mend.value.number,))
     return Understood(ask=mend.ask, doubt=doubt)
+
+
+def _shouted(page: Page) -> bool:
+    return page.text(0, len(page.tokens)).isupper()
 
 
 def _parts(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Understood:

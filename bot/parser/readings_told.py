@@ -141,13 +141,17 @@ _PIECES = 4
 _HELPINGS = 2.0
 
 
+def _few(context: Context, value: Value) -> bool:
+    """A whole number in mmol/L that may as well count pieces."""
+    return context.unit is Unit.MMOL_L and not value.decimal and value.number <= MOST_PIECES
+
+
 def _perhaps_pieces(context: Context, found: Findings, value: Value, plates: list[Plate]) -> bool:
     """`empanadas 2`, `5 roti` in mmol/L: so many of them, or 2.0 and 5.0?"""
     if value.unit is not None or context.wants_reading or found.named:
         return False
-    if context.unit is Unit.MMOL_L and not value.decimal and value.number <= MOST_PIECES:
-        if any(plate.start == value.end for plate in plates):
-            return True
+    if _few(context, value) and any(plate.start == value.end for plate in plates):
+        return True
     most = _HELPINGS if value.decimal else _PIECES
     if value.off_scale is not None or value.number > most:
         return False
@@ -159,8 +163,7 @@ def _unexplained(page: Page, context: Context, found: Findings, value: Value) ->
     count anything. Nothing else of the message says that it is glucose."""
     if value.unit is not None or value.off_scale is not None or found.named:
         return False
-    few = context.unit is Unit.MMOL_L and not value.decimal and value.number <= MOST_PIECES
-    if found.feelings and not few:  # `hens laid 6 today and I feel dizzy`
+    if found.feelings and not _few(context, value):  # `hens laid 6 today and I feel dizzy`
         return False
     clause = found.clauses[value.start]
     explained = {index for start, end in found.planned for index in range(start, end)}

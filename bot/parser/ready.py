@@ -28,6 +28,7 @@ _MESSAGES: Final = (
     "thanks, tired and headache",
     "asleep, no strips",
     "hi, asleep",
+    "took my insulin twice 64 help",
 )
 
 

@@ -14,7 +14,7 @@ from bot.entries import By, Request, What
 from bot.parser import intents
 from bot.parser.durations import NUMBER, duration, minutes_of
 from bot.parser.intents import Rule
-from bot.parser.languages import gathered
+from bot.parser.languages import filler, gathered
 from bot.parser.lexicon import either
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import Phrases
@@ -187,11 +187,6 @@ def _clauses(page: Page) -> list[tuple[int, int]]:
     return [*found, (start, len(page.tokens))]
 
 
-@cache
-def _everyday(language: str) -> frozenset[str]:
-    return frozenset(gathered(language, "filler"))
-
-
 _NO_PLACE = frozenset(
     "pain bed trouble bathroom car bus garden kitchen hurry doubt shock meeting range love luck "
     "agony distress hospital clinic ambulance the a an my er surgery labour labor tears house "
@@ -203,7 +198,7 @@ _NO_PLACE = frozenset(
 def _zone(page: Page, match: re.Match[str], language: str) -> Request | None:
     """A place: written with a capital, or with `now` beside it."""
     place = match["place"].split()
-    if set(place) & _NO_PLACE or set(place) <= _everyday(language):
+    if set(place) & _NO_PLACE or set(place) <= filler(language):
         return None
     words = [token for token in page.tokens if token.word in place][-len(place) :]
     named = all(page.shown[token.start].isupper() for token in words)  # `New York`
@@ -266,7 +261,7 @@ def not_glucose(strangers: list[Stranger]) -> Wish:
 def strange(page: Page, language: str, greeted: list[tuple[int, int]]) -> bool:
     """Whether words are left beside greetings that are not everyday ones; whoever is thanked
     may have any name (`thank you teresa`)."""
-    everyday = _everyday(language)
+    everyday = filler(language)
     left = [word for _, word in page.find_words(0, len(page.tokens)) if word[0].isalnum()]
     start, end = greeted[-1]
     named = len(page.tokens) - end <= _NAME and not _THANKS.isdisjoint(page.words(start, end))
