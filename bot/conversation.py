@@ -23,7 +23,7 @@ from bot.turns.pointless import pointless_prompts
 from bot.turns.ports import Turns
 from bot.turns.teaching_leaving import leave
 from bot.turns.turn import Joining, Opened, Turn
-from bot.waking import Waking
+from bot.waking import LONGEST, Waking
 from bot.words.owed import owed_words
 
 __all__ = ["NOTHING", "Conversation", "Outcome", "Turns"]
@@ -58,17 +58,30 @@ class Conversation:
         Raises what `bot.storage.faults.is_outage` tells apart where the database cannot take
         it (disk full, locked, away): it must not be confirmed, and comes again.
         """
+        return self.hear_all((incoming,), now)[0]
+
+    def hear_all(self, messages: Sequence[Incoming], now: datetime) -> Sequence[Outcome]:
+        """Take the first of these, at least one, in their order: an outcome for each taken.
+
+        One transaction, so one wait for the disk, which ends early where they take long.
+        Where it cannot stand, the first half is taken alone, down to the one message with which
+        it cannot: that one is parked. Raises as `hear` does.
+        """
         now = _to_millisecond(now)
+        if not self._store.is_sqlite:  # two who lock the same chats in another order
+            messages = messages[:1]
         try:
-            outcome = self._store.attempt(lambda work: self._once(work, incoming, now))
+            outcomes = self._store.attempt(lambda work: self._several(work, messages, now))
         except Exception as error:
             if is_outage(error):
                 raise
-            self._park(incoming, now, error)
-            return Outcome(parked=True)
-        if outcome.erased:
+            if len(messages) > 1:
+                return self.hear_all(messages[: len(messages) // 2], now)
+            self._park(messages[0], now, error)
+            return (Outcome(parked=True),)
+        if any(outcome.erased for outcome in outcomes):
             self._store.wipe_log()
-        return outcome
+        return outcomes
 
     def park(self, update: int, error: Exception) -> None:
         """Give up an update that could not even be read."""
@@ -98,6 +111,17 @@ class Conversation:
         return Outcome(wake_at=wake_at)
 
     # --- one message -----------------------------------------------------------------------
+
+    def _several(
+        self, work: Work, messages: Sequence[Incoming], now: datetime
+    ) -> Sequence[Outcome]:
+        until = self._real_now() + LONGEST
+        outcomes: list[Outcome] = []
+        for incoming in messages:
+            outcomes.append(self._once(work, incoming, now))
+            if self._real_now() >= until:
+                break
+        return outcomes
 
     def _once(self, work: Work, incoming: Incoming, now: datetime) -> Outcome:
         if not work.first_sight(incoming.update, self._real_now()):

@@ -36,15 +36,15 @@ from bot.chat.pace import Pace
 from bot.chat.polling import poll
 from bot.chat.port import ChatError, Throttled
 from bot.chat.telegram import TelegramChat
-from bot.chat.updates import OddUpdate, incoming, press_of
 from bot.conversation import Conversation, Outcome, Turns
 from bot.delivery import Delivery, Makes
 from bot.drawing import Drawing
 from bot.export import ATTACHMENTS, made
+from bot.intake import Intake
 from bot.logs import place_of, say
 from bot.mendable import Mendable
 from bot.messages import Incoming, Kind, Saying
-from bot.metrics.meter import Figures, Heard, Loop, Turn
+from bot.metrics.meter import Figures, Loop, Turn
 from bot.metrics.watch import watched
 from bot.participants import Participant, State
 from bot.parts import Sends
@@ -163,12 +163,12 @@ class Service:
         self._writer = Writer()
         self._webhook = webhook
         self._listen = listen
-        self._in_turn = 0
+        self._waking_up = 0
 
     @property
     def is_idle(self) -> bool:
         """No turn is being taken and no message is under way (the outbox may hold some)."""
-        return not self._in_turn and self._delivery.is_idle
+        return not self._waking_up and self._taking.is_idle and self._delivery.is_idle
 
     async def next_due(self) -> datetime | None:
         """When (the bot's time) the next person is to be woken, or a message to leave."""
@@ -236,6 +236,14 @@ class Service:
         async with TelegramChat(settings.token(), settings.telegram_api) as chat:
             self._chat = chat
             self._reached = self._clock.real_now()
+            self._taking = Intake(
+                self._conversation,
+                self._writer,
+                self._clock,
+                self._meter,
+                after=self._after,
+                press_seen=chat.press_seen,
+            )
             self._delivery = self._make_delivery(chat)
             await self._writer.run(self._after_absence)
             await self._writer.run(self._read, lambda work: work.set_fact("bot", chat.name))
@@ -306,7 +314,7 @@ class Service:
 
                 secret = self._secret()
                 await stack.enter_async_context(
-                    listening(self._webhook, self._listen, secret, self.take)
+                    listening(self._webhook, self._listen, secret, self._taking.take)
                 )
             await self._choose_way_in(chat)
             say(_LOG, logging.INFO, "serving", speed=self._settings.clock_speed)
@@ -315,7 +323,7 @@ class Service:
             if self._webhook is not None:
                 self._meter.beat(Loop.INTAKE, inf)  # it is the Bot API that comes
                 await asyncio.Event().wait()  # until cancelled
-            await poll(self, self.take)
+            await poll(self, self._taking.take_all)
 
     async def _choose_way_in(self, chat: TelegramChat) -> None:
         try:
@@ -350,35 +358,6 @@ class Service:
         self._reached = self._clock.real_now()
         return updates
 
-    async def take(self, update: Mapping[str, Any]) -> None:
-        """Handle one raw update; it may be confirmed once this returns.
-
-        Raises sqlalchemy.exc.DBAPIError where the database cannot take it: it comes again.
-        """
-        self._in_turn += 1
-        how = Heard.PUT_OFF
-        try:
-            how = await self._take(update)
-        finally:
-            self._in_turn -= 1
-            self._meter.heard(how)
-        press = press_of(update)
-        if press is not None:
-            await self._chat.press_seen(press)
-
-    async def _take(self, update: Mapping[str, Any]) -> Heard:
-        try:
-            message = incoming(update, now=self._clock.now(), bot_time=self._clock.bot_time)
-        except OddUpdate as error:
-            await self._writer.run(self._conversation.park, int(update["update_id"]), error)
-            return Heard.PARKED
-        if message is None:
-            return Heard.IGNORED
-        with self._meter.timed(Turn.MESSAGE):
-            outcome = await self._writer.run(self._conversation.hear, message, self._clock.now())
-        self._after(outcome)
-        return outcome.heard
-
     async def _draw(self, _row: int, picture: Mapping[str, Any]) -> bytes:
         return await self._drawing(picture)
 
@@ -401,7 +380,7 @@ class Service:
         return Due(who=who, next_at=next_at)
 
     async def _wake(self, people: tuple[str, ...], now: datetime) -> None:
-        self._in_turn += 1
+        self._waking_up += 1
         try:
             with contextlib.ExitStack() as timed:
                 for _ in people:  # each of them waits until all are kept
@@ -411,7 +390,7 @@ class Service:
             say(_LOG, logging.ERROR, "wake put off", people=len(people), error=place_of(error))
             await asyncio.sleep(1)
         finally:
-            self._in_turn -= 1
+            self._waking_up -= 1
 
     def _after(self, outcome: Outcome) -> None:
         if outcome.said:

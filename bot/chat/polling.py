@@ -7,7 +7,7 @@ behind a commit, and whatever is killed in between comes again.
 import asyncio
 import logging
 import random
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Awaitable, Callable, Mapping, Sequence
 from typing import Any, Protocol
 
 from bot.chat.port import ChatError, Throttled
@@ -18,8 +18,8 @@ _LOG = logging.getLogger(__name__)
 SHORTEST_WAIT = 0.5
 LONGEST_WAIT = 30.0
 
-#: Takes one raw update; raises where it must come again.
-TakeUpdate = Callable[[Mapping[str, Any]], Awaitable[None]]
+#: Takes raw updates in their order; raises where they must come again.
+TakeUpdates = Callable[[Sequence[Mapping[str, Any]]], Awaitable[None]]
 
 
 class Fetches(Protocol):
@@ -29,16 +29,16 @@ class Fetches(Protocol):
         """Updates from `offset` on, confirming all before it."""
 
 
-async def poll(client: Fetches, take: TakeUpdate) -> None:
+async def poll(client: Fetches, take: TakeUpdates) -> None:
     """Fetch for ever; each batch in its order, the next one only behind it."""
     offset = 0
     failures = 0
     while True:
         try:
             updates = await client.fetch(offset)
-            for update in updates:
-                await take(update)
-                offset = int(update["update_id"]) + 1
+            if updates:
+                await take(updates)
+                offset = int(updates[-1]["update_id"]) + 1
             failures = 0
         except Exception as error:
             failures += 1

@@ -11,7 +11,7 @@ import hmac
 import json
 import logging
 import re
-from collections.abc import AsyncIterator, Mapping
+from collections.abc import AsyncIterator, Awaitable, Callable, Mapping
 from contextlib import asynccontextmanager
 from http import HTTPStatus
 from typing import Any
@@ -21,7 +21,6 @@ from tornado.httpserver import HTTPServer
 from tornado.netutil import bind_sockets
 from tornado.web import Application, RequestHandler
 
-from bot.chat.polling import TakeUpdate
 from bot.logs import place_of, say
 from bot.mendable import Mendable
 
@@ -30,6 +29,8 @@ _LOG = logging.getLogger(__name__)
 SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"  # noqa: S105 - the name of a header
 #: An update with the longest text is some 30 kB; more is none of the Bot API's.
 LARGEST_BODY = 1_000_000
+#: Takes one raw update; raises where it must come again.
+TakeUpdate = Callable[[Mapping[str, Any]], Awaitable[None]]
 PORTS = {"http": 80, "https": 443}
 LAST_PORT = 65_535
 

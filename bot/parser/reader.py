@@ -36,10 +36,11 @@ from bot.parser import (
 )
 from bot.parser.assembly import assembled
 from bot.parser.context import Context
-from bot.parser.findings import found
+from bot.parser.findings import Findings, found
 from bot.parser.languages import lexica
 from bot.parser.misspelt import mended
 from bot.parser.page import Page
+from bot.parser.subjects import Subjects
 from bot.parser.things import SaidOf
 from bot.parser.tidy import plain, shown
 from bot.parser.tokens import cut
@@ -60,11 +61,22 @@ def read(
     page = _page(text, language)
     if not page.tokens:
         return Understood(ask=Ask.MEANING)
+    if (value := values.alone(page)) is not None:
+        return assembled(page, context, _nothing_but(page, context, value))
     feelings = symptoms.find(page, language)
     return (
         _whole(page, context, felt=any(each.of is not SaidOf.A_THING for each in feelings))
         or _mend_and_more(page, context)
         or _parts(page, context, feelings)
+    )
+
+
+def _nothing_but(page: Page, context: Context, value: values.Value) -> Findings:
+    """What is found where a message is one number, the commonest of all: no other question has
+    an answer then, and none is asked (`test_reader_properties` compares the two ways)."""
+    subjects = Subjects(page, context.language, context.by)
+    return Findings(
+        subjects=subjects, clauses=[0], feelings=[], wishes=[], dishes=[], values=[value]
     )
 
 

@@ -97,6 +97,18 @@ def _patterns(language: str) -> _Patterns:
     )
 
 
+def alone(page: Page) -> Value | None:
+    """The only thing in the message, where it is a number that a meter could show."""
+    if len(page.tokens) > 1 or not _ON_A_METER.fullmatch(page.tokens[0].word):
+        return None
+    page.claim(0, 1)
+    return _value(page, 0, 1, page.tokens[0].word, None)
+
+
+#: `142`, `7.8`. Longer ones may be a year, a telephone, a count of steps.
+_ON_A_METER = re.compile(r"[1-9]\d{1,2}|[1-9]\d?\.\d")
+
+
 def with_units(page: Page, language: str, drugs: set[int]) -> list[Value]:
     """Claim numbers with a unit typed behind them; `mg` beside a drug is left to the doses."""
     found = []

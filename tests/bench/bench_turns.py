@@ -56,10 +56,11 @@ PEOPLE = 20
 TEXTS = ("118 before lunch, rice and beans", "164", "walked 20 minutes", "131", "92 fasting")
 
 
-def whole_turn(path: Path, turns: Turns) -> Call:
+def whole_turn(path: Path, turns: Turns, together: int = 1) -> Call:
     """A message heard: update marked, record loaded, decided, all kept, committed.
 
-    Each of the people writes five messages a day, so that their records grow as in life.
+    Each of the people writes five messages a day, so that their records grow as in life. With
+    more than one `together`, so many are waiting when they are taken, each of another person.
     """
     store = Store.open(f"sqlite:///{path}.db")
     conversation = Conversation(
@@ -68,14 +69,18 @@ def whole_turn(path: Path, turns: Turns) -> Call:
     for number in range(PEOPLE):
         conversation.enrol(person(f"p{number}"), START)
 
+    waiting: list[Incoming] = []
+
     def hear(number: int) -> None:
         turn, who = divmod(number, PEOPLE)
         day, part = divmod(turn, len(TEXTS))
         at = START + timedelta(days=day, hours=2 * part)
-        conversation.hear(
-            Incoming(update=number, chat=f"p{who}", message=str(number), at=at, text=TEXTS[part]),
-            at,
+        waiting.append(
+            Incoming(update=number, chat=f"p{who}", message=str(number), at=at, text=TEXTS[part])
         )
+        if len(waiting) == together:
+            while waiting:
+                del waiting[: len(conversation.hear_all(waiting, at))]
 
     return hear
 
@@ -93,6 +98,9 @@ def main() -> None:
             "a bare insert and commit": bare_insert(folder),
             "a whole turn that says back what it hears": whole_turn(folder / "fake", echo_turns),
             "a whole turn of the real functions": whole_turn(folder / "real", live_turns()),
+            f"the same where {PEOPLE} are waiting": whole_turn(
+                folder / "many", live_turns(), together=PEOPLE
+            ),
         }
         for call in kinds.values():
             per_call(call, 0, each)  # word lists, compiled statements

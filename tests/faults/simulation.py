@@ -14,7 +14,7 @@ import selectors
 import sqlite3
 import sys
 from collections import Counter
-from collections.abc import Awaitable, Callable, Iterator
+from collections.abc import Awaitable, Callable, Iterator, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
@@ -271,11 +271,13 @@ class Simulation:
             self.store, echo_turns, real_now=self.clock.real_now, new_id=lambda: "nobody"
         )
 
-    async def _take(self, update: Any) -> None:
-        message = incoming(update, now=self.clock.now())
-        assert message is not None
-        if self.conversation.hear(message, self.clock.now()).said:
-            self.delivery.nudge()
+    async def _take(self, updates: Sequence[Any]) -> None:
+        waiting = [message for one in updates if (message := incoming(one, now=self.clock.now()))]
+        while waiting:
+            outcomes = self.conversation.hear_all(waiting, self.clock.now())
+            waiting = waiting[len(outcomes) :]
+            if any(outcome.said for outcome in outcomes):
+                self.delivery.nudge()
 
     async def _wake_due(self) -> None:
         while True:
@@ -374,7 +376,9 @@ class _MixedUp:
         return await self._world.send(str(int(chat) ^ 1) if wrong else chat, part)
 
 
-async def _poll_confirming_early(client: World, take: Callable[[Any], Awaitable[None]]) -> None:
+async def _poll_confirming_early(
+    client: World, take: Callable[[Sequence[Any]], Awaitable[None]]
+) -> None:
     """The fault of fetching loops that confirm a batch before it is handled."""
     offset = 0
     while True:
@@ -383,8 +387,7 @@ async def _poll_confirming_early(client: World, take: Callable[[Any], Awaitable[
             if updates:
                 offset = updates[-1]["update_id"] + 1
                 await client.fetch(offset)
-            for update in updates:
-                await take(update)
+                await take(updates)
 
 
 #: How often the network lies, in turn, in the long run.

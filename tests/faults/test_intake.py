@@ -22,18 +22,18 @@ def facts(bot: Served, question: str) -> list[tuple[object, ...]]:
 async def test_an_update_not_committed_comes_again_and_is_handled_once(tmp_path: Path) -> None:
     async with served(tmp_path) as bot:
         ann = await bot.enrolled()
-        hear, calls = bot.service._conversation.hear, []
+        hear_all, calls = bot.service._conversation.hear_all, []
 
-        def fail_once(incoming, now):
-            calls.append(incoming.update)
+        def fail_once(messages, now):
+            calls.append([incoming.update for incoming in messages])
             if len(calls) == 1:
                 raise OperationalError("insert", None, Exception("killed before the commit"))
-            return hear(incoming, now)
+            return hear_all(messages, now)
 
-        bot.service._conversation.hear = fail_once  # the process dies here, as it were
+        bot.service._conversation.hear_all = fail_once  # the process dies here, as it were
         await bot.heard(ann, "one")
         await bot.server.taken()
-    assert calls == [1, 1]
+    assert calls == [[1], [1]]
     assert bot.texts(ann) == ["heard one"]
 
 

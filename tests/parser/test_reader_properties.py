@@ -79,6 +79,23 @@ def test_any_text_gives_a_valid_answer(
         assert all(moment is None or moment <= AT for moment in instants(entry))
 
 
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("unit", Unit)
+@pytest.mark.parametrize("asked", [None, *Asked])
+def test_a_number_alone_is_read_as_the_long_way_would(
+    language: str, unit: Unit, asked: Asked | None, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    numbers = [*range(1200), 1830, 2026, 4000, *(place / 10 for place in range(400))]
+    texts = [f"{number}{mark}" for number in numbers for mark in ("", "!")]
+
+    def answers() -> list[Understood]:
+        return [read(text, at=AT, unit=unit, asked=asked, language=language) for text in texts]
+
+    short = answers()
+    monkeypatch.setattr("bot.parser.values.alone", lambda _page: None)
+    assert short == answers()
+
+
 @settings(max_examples=200, deadline=None)
 @given(st.lists(PIECES.filter(lambda piece: piece.isascii()), min_size=1, max_size=8))
 def test_spaces_and_line_breaks_make_no_difference(pieces: list[str]) -> None:
