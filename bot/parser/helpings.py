@@ -58,7 +58,9 @@ def amounts(
                 found.update(range(_begun(page, span), span.end))
     starts = {dish.start: dish for dish in dishes}
     decimals = any(
-        "." in token.word and token.word.replace(".", "").isdigit() and page.free(at)
+        token.word.replace(".", "").isdigit()
+        and page.free(at)
+        and ("." in token.word or page.words(at + 1, at + 2) in _NAMED_VALUE)
         for at, token in enumerate(page.tokens)
     )
     for index, token in enumerate(page.tokens):
@@ -71,6 +73,8 @@ def amounts(
     return found
 
 
+#: Right behind a number they make a value of it: `6 before`.
+_NAMED_VALUE = (["before"], ["after"], ["antes"], ["despues"])
 #: The later number of a range is at most so many times the earlier one.
 _RANGE = 5
 _SIZES = frozenset({"little", "tiny", "wee", "small", "mini", "big", "large", "pequeno", "poco"})

@@ -15,6 +15,7 @@ from bot.parser.vocabulary import Block
 from bot.parser.vocabulary.eating import EATING_VERBS, HOW_FULL
 from bot.parser.vocabulary.real_words import REAL_WORDS
 from bot.parser.vocabulary.real_words_spanish import REAL_WORDS_SPANISH
+from bot.parser.vocabulary.slips import SLIPS, WATCHED
 from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
 from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS
@@ -33,9 +34,12 @@ def mended(tokens: list[Token], language: str) -> list[Token]:
     tokens = [part for token in tokens for part in _apart(_without_g(token, known), language)]
     return [
         replace(token, word=meant)
-        if len(token.word) >= SHORTEST
-        and token.word not in known
-        and (meant := _meant(token.word, language))
+        if (meant := SLIPS.get(token.word))
+        or (
+            len(token.word) >= SHORTEST
+            and token.word not in known
+            and (meant := _meant(token.word, language))
+        )
         else token
         for token in tokens
     ]
@@ -100,11 +104,12 @@ def _looked_for(code: str) -> tuple[str, ...]:
     lists += (*lexicon.moments.values(), *lexicon.meal_names.values())
     lists += lexicon.symptoms.values()
     lists += (lexicon.activities, lexicon.drugs, lexicon.correction, lexicon.removal)
-    lists += (lexicon.glucose, lexicon.skip, lexicon.strips)
+    lists += (lexicon.glucose, lexicon.skip, lexicon.strips, lexicon.meter, lexicon.meter_says)
     words = [word for words in lists for word in _words(words)]
     for concept in _ASKED:
         named = _words(lexicon.intents.get(concept, ()))
         words += (word for word in named if len(word) > SHORTEST)
+    words += WATCHED[code]
     return tuple(dict.fromkeys(words))
 
 
@@ -156,12 +161,14 @@ def _not_mended() -> Container[str]:
 
 
 def _of_halves() -> frozenset[str]:
-    """Words of signs said in two halves, of what only sounds like a sign, and of where one is."""
+    """Words of signs said in two halves, of what only sounds like a sign, of where one is, and
+    those that are looked for though no list holds them."""
     said = [*BETWEEN, *PLACES, *DOING, *KEPT, *OUTAGES, *NOT_SYMPTOMS, *WORK, *FIELD, *TOIL]
     said += EATING_VERBS + HOW_FULL
     for _, *halves in PAIRS + IDIOM_PAIRS:
         said += [phrase for half in halves for phrase in half]
-    return frozenset(word for phrase in said for word in spelled(phrase))
+    watched = chain.from_iterable(WATCHED.values())
+    return frozenset(word for phrase in said for word in spelled(phrase)).union(watched)
 
 
 def _lists(lexicon: Lexicon) -> Iterator[Iterable[str]]:

@@ -27,6 +27,8 @@ class Numerals:
     after_hundred: frozenset[str]
     fractions: Mapping[tuple[str, ...], str]  # behind a whole number: `and a half`
     at_home: frozenset[str] = frozenset()  # something else in other languages: `quince`
+    slips: frozenset[str] = frozenset()  # those of the words that are misspelt
+    rough: frozenset[str] = frozenset()  # behind a hundred: it is not the whole number
 
     @property
     def words(self) -> frozenset[str]:
@@ -132,10 +134,14 @@ def _number(tokens: list[Token], start: int, say: Numerals) -> tuple[int, str]:
     words = [token.word for token in tokens[start : start + 9]]
     end, value, size = _below_hundred(words, 0, say)
     if end == 0 and words[0] in say.hundreds:
+        if rough := _rough(words, 1, say):
+            return start + rough, _NOT_SURE
         end, value, size = 1, say.hundreds[words[0]], 3
         end, value = _rest(words, end, value, say)
         return _scaled(words, end, value, start, say)
     if end < len(words) and words[end] in say.hundred:  # `two hundred`, and `hundred` alone
+        if rough := _rough(words, end + 1, say):
+            return start + rough, _NOT_SURE
         if end == 0 and len(words) > 1 and words[1] not in say.words | say.after_hundred:
             return (start + 1, "100") if words[0] in say.hundred else (start, "")
         value = (value or 1) * 100
@@ -185,6 +191,22 @@ def _tail(words: list[str], at: int, say: Numerals) -> tuple[int, str]:
         if unit_size == 1:
             return last, f"{value}{unit}"
     return at, ""
+
+
+#: A number that no meter shows is asked about.
+_NOT_SURE = "0"
+
+
+def _rough(words: list[str], at: int, say: Numerals) -> int:
+    """Where a number ends that is only about so large (`a hundred and something`); 0 for others."""
+    if at < len(words) and words[at] in say.after_hundred:
+        at += 1
+    if at >= len(words) or words[at] not in say.rough:
+        return 0
+    at += 1
+    while at < len(words) and words[at] in say.words:
+        at += 1
+    return at
 
 
 def _rest(words: list[str], at: int, value: int, say: Numerals) -> tuple[int, int]:

@@ -70,8 +70,8 @@ def _counted_behind(
 
 
 def _beside_a_value(page: Page, index: int, starts: dict[int, Dish], language: str) -> bool:
-    """`10 pelmeni, 6.1 before`: with a decimal number elsewhere, a whole one before food or any
-    word that could be food counts, though it could be mmol/L."""
+    """`10 pelmeni, 6.1 before`: with a decimal number elsewhere (or `6 before`), a whole one before
+    food or any word that could be food counts, though it could be mmol/L."""
     word = page.tokens[index].word
     if not word.isdigit() or int(word) > MOST_PIECES or index + 1 >= len(page.tokens):
         return False

@@ -28,6 +28,7 @@ from bot.parser import (
     courtesies,
     intents,
     numbers,
+    numerals_meant,
     removals,
     requests,
     skips,
@@ -130,6 +131,7 @@ def _page(text: str, language: str) -> Page:
     kept = shown(text)
     tokens = courtesies.without(cut(plain(kept)), kept, language)
     tokens = asides.without(tokens, language)
+    tokens = numerals_meant.mended(tokens, language)
     tokens = numbers.spoken(tokens, [lexicon.numerals for lexicon in lexica(language)])
     return Page(kept, mended(tokens, language))
 

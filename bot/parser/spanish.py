@@ -38,6 +38,7 @@ NUMERALS = Numerals(
     after_hundred=frozenset({"y"}),
     fractions={("y", "medio"): ".5"},
     at_home=frozenset({"doce", "quince"}),
+    rough=frozenset({"algo", "pico", "tantos", "tanto"}),
 )  # fmt: skip
 
 TIMES = TimeWords(

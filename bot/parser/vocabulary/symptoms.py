@@ -519,7 +519,7 @@ piernas de gelatina, flojera en las piernas, me fallan las piernas, las piernas 
   sudo frio|sudando frio|sude frio|sudando mucho|sudo mucho|transpirando|transpiracion
   transpiro mucho|transpirando frio|empapada en sudor|empapado en sudor|banada en sudor
   banado en sudor|piel fria y sudorosa|manos sudadas|frio y sudoroso|fria y sudorosa
-  pegajosa y fria|mareo(s)|mareada|mareado|mareandome|me mareo|me maree|me marea|me siento mareada
+  pegajosa y fria|mareo(s)|mareada|mareado|mareandome|me mareo|me maree|me marea|me mareaba|me siento mareada
   me siento mareado|vertigo|vertigos|aturdida|aturdido|atarantada|atarantado|atontada|atontado
   abombada|abombado|tarantas|taranta}
 {todo|la cabeza|el cuarto|la casa} me da vueltas, me da vueltas {todo|la cabeza|el cuarto}
