@@ -37,7 +37,8 @@ ELSEWHERE = frozenset("casa he she papa mama are little night flight over house"
 AMONG_OTHERS = frozenset(
     "hour hours hora horas minute minutes minuto minutos sec veces half weight error people dia k "
     "shot total cuesta yo is what not no "
-    "weather week weeks day days month months year years night nights times semana semanas mes ano".split()
+    "week weeks day days month months year years night nights times semana semanas mes ano "
+    "weather".split()
 )
 
 
