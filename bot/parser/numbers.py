@@ -228,4 +228,6 @@ def _scaled(words: list[str], end: int, value: int, start: int, say: Numerals) -
             return start + last, f"{value}.{tenth}"
         if end + 1 < len(words) and words[end + 1].isdigit():
             return start + end + 2, f"{value}.{words[end + 1]}"
+        if end + 1 < len(words) and words[end + 1].isalpha() and words[end + 1] not in _SOUNDS:
+            return start + end + 1, _NOT_SURE  # `six point sixmmol`
     return start + end, str(value)

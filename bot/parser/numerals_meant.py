@@ -1,5 +1,7 @@
 """Numbers in words with a slip in them: `one hundred and frty two` is 142, and never 100."""
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 from collections.abc import Container
 from dataclasses import replace
 from functools import cache
@@ -56,6 +58,11 @@ _HEARD = {
 _FEW_PINTS = frozenset({"one", "two", "a", "half"})
 
 
+#: Before `thirty` they make a sign of it: a letter was left out.
+_HOW_MUCH = frozenset("very really so super always extremely dead proper awfully terribly".split())
+_MINUTES = frozenset({"min", "mins", "minute", "minutes", "percent", "years", "grams", "steps"})
+
+
 def _as_heard(tokens: list[Token], language: str) -> list[Token]:
     """`there point two`, `seven pint one`, `cinto sesenta`: a number, as the rest of it shows."""
     parts, points = _parts(language), _points(language)
@@ -63,6 +70,8 @@ def _as_heard(tokens: list[Token], language: str) -> list[Token]:
     for at in range(1, len(tokens)):
         before, word = tokens[at - 1].word, tokens[at].word
         after = tokens[at + 1].word if at + 1 < len(tokens) else ""
+        if word == "thirty" and before in _HOW_MUCH and after not in parts | _MINUTES:
+            heard[at] = replace(tokens[at], word="thirsty")
         if before == "cinto" and word in parts:
             heard[at - 1] = replace(tokens[at - 1], word="ciento")
         if after not in parts and not after.isdigit():

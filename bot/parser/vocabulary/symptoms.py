@@ -58,7 +58,7 @@ shaking like a leaf
   won't stop ){shaking|shaky|shakey|trembling|trembly|tremble|shake|shakes|jittery|wobbly}
 {my|whole} body shakes, cannot stop shaking, can't stop shaking, all shook up inside, i shake
 am shaking, trembling, trembly, trembles, tremble, tremors, tremor, tremours, trembeling
-trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
+{feel|feels|feeling|bit|little|very|so|and|all|really|hungry and} shay, trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
 {legs|knees} buckling, knees (keep |are )giving way, legs giving way
 legs like jelly, legs feel like jelly, legs of jelly, like jelly, weak at the knees, wobbly, shoogly, shooglie
 wobbly legs, wobbley, wobly, my knees are weak, weak knees, knees weak, knees buckling
@@ -76,7 +76,7 @@ hot and sweaty and weak, sweated through, glowing with sweat
 {body|hands|hand} (just )dey vibrate, sar {ghoom|chakra} {raha|rahi}( hai), sweat a {run|pour|drip}( off| down)( mi), {wan|wan go} {faint|collapse|black out}
 feel like {i'm|i am} on a {boat|ship|merry go round|roundabout|trampoline|swing}, {feel|feels|feeling} {fant|faynt|fent|fiant}
 feel(s) like (say |seh ){mi|i|me} {a go|ago|go|wan|wan go|dey go} {drop|fall|faint|collapse|fall down}
-tunnel vision, faint, feint, feeling faint, feel faint, faintish, fainty, fainting feeling, faint feeling
+tunnel vision, faint, feint, {feel|feels|feeling|bit|very|so|going to|gonna|about to|came over all|come over all|come over} {fait|fain}, feeling faint, feel faint, faintish, fainty, fainting feeling, faint feeling
 faint spell coming, faintness
 $almost {faint|pass out|passout|black out|blackout|collapse|keel over|fall over|fall down|go down
   drop|fall out|flake out|conk out|lose consciousness|keel|swoon|hit the {deck|floor|ground}}
@@ -428,14 +428,14 @@ tight chested, chest (is ){heaving}, rambling and {makes|making} no sense, rambl
   breeve|brethe|breathe properly|breath properly|catch (my|his|her) breath|get (my|his|her) breath
   get enough air|get (any) air|get a breath|breathe (well|right)|draw breath|take a breath}
 short {of|on} {breath|breathe|breathing}
-{shortness|shortnes|shortnss} of {breath|breathe|breathing}, short breath, breathless, breathles
+{shortness|shortnes|shortnss} of {breath|breathe|breathing}, short breath, {sort|shot|shrt|shor} of breath, chest {pins|pian|pians|pan|pans|pane|payne|panes}, breathless, breathles
 breathlessness, out of breath {at rest|sitting|lying down|doing nothing|just sitting}
 gasping, {gasping|gasps|fighting|struggling} for {air|breath}, suffocating, starved of air, air hunger
 breathing (is |has gone |getting |is getting |very |so ){hard|hard for me|difficult|a struggle
   trouble|problem(s)|difficulties|laboured|labored|funny|shallow|strange|bad|badly}
 winded sitting down, wheezing badly, {doesn't|won't} answer me and is {sweating|sweaty|shaking|clammy|pale}, {wheezing|wheezy} {bad|real bad|so bad|hard|heavily}, {jaw|arm|left arm} pain and {sweating|sweaty|nausea|breathless|clammy}, {he|she|mum|mom|dad|and} {won't|doesn't|will not} stay awake, keeps falling asleep and, breath dey {cut|seize} me, chest dey hold me, asthma attack
 # breath that smells
-breath {smells|smell|smelling|smelled|smelt|stinks|tastes} (funny |weird |strange |odd |bad )(of |like |a bit like |kind of like |
+breath {smells|smell|smelling|smelled|smelt|stinks|tastes|sells} (funny |weird |strange |odd |bad )(of |like |a bit like |kind of like |
   so ){$fruit}
 breath (is |that |dey |just |has a |really |also ){smell(s)|smelling|smels|reeks} (of |
   like ){fruit|fruits|fruity|acetone|pear drops|nail varnish|nail polish|nail polish remover|sweet
