@@ -28,6 +28,10 @@ _THANKING = frozenset(thanks[0] for thanks in _THANKS)
 
 #: Wherever they stand, behind another word: they only make it kinder (`sorry po 156`).
 _PARTICLES = frozenset({"po", "lah", "leh", "lor", "ka", "kha", "krap", "khrap"})
+#: Likewise, as one who speaks looks for a word (`142 before um lunch`).
+_HESITATING = frozenset({"um", "umm", "uh", "uhh", "uhm", "erm", "er", "ehm", "eh", "hmm"})
+#: Behind one of these `er` is the emergency room.
+_TO_THE_ER = frozenset({"the", "to", "in", "an", "at"})
 
 #: Whom one speaks to, in words that may be food or something else, too.
 _CALLED = frozenset(
@@ -59,7 +63,8 @@ def _asides(language: str) -> dict[str, list[tuple[str, ...]]]:
 @cache
 def _firsts(language: str) -> frozenset[str]:
     behind = {each[0] for each in _BEHIND_AN_HOUR}
-    return frozenset(_asides(language)) | behind | _KISSES | _THANKING | _CALLED | _CALLED_LAST
+    said = _KISSES | _THANKING | _CALLED | _CALLED_LAST | _HESITATING
+    return frozenset(_asides(language)) | behind | said
 
 
 def without(tokens: list[Token], language: str) -> list[Token]:
@@ -68,7 +73,10 @@ def without(tokens: list[Token], language: str) -> list[Token]:
     if firsts.isdisjoint(token.word for token in tokens):
         return tokens
     numbered = any(token.word[0].isdigit() for token in tokens)
-    words = [token.word for token in tokens]
+    words = [
+        "" if token.word == "er" and _glued(tokens, at) else token.word
+        for at, token in enumerate(tokens)
+    ]
     kept: list[Token] = []
     at = 0
     while at < len(tokens):
@@ -91,6 +99,8 @@ def _end(words: list[str], at: int, language: str) -> int:
             return end
     if at and words[at] in _PARTICLES and words[at + 1 : at + 2] != ["box"]:
         return at + 1
+    if at and words[at] in _HESITATING and not (words[at] == "er" and words[at - 1] in _TO_THE_ER):
+        return at + 1
     if at and words[at] in _CALLED | _CALLED_LAST and _called(words, at):
         return at + 1
     opens = at == 0 or words[at - 1] in _BORDERS
@@ -100,6 +110,11 @@ def _end(words: list[str], at: int, language: str) -> int:
             return end
     kiss = words[at] in _KISSES and at + 1 == len(words) and at > 0
     return at + 1 if kiss and words[at - 1].isalpha() else at
+
+
+def _glued(tokens: list[Token], at: int) -> bool:
+    """Whether the next token begins right where this one ends: `er3` is an error of the meter's."""
+    return at + 1 < len(tokens) and tokens[at].end == tokens[at + 1].start
 
 
 def _called(words: list[str], at: int) -> bool:

@@ -53,6 +53,7 @@ NUMERALS = Numerals(
     company_after=frozenset(
         "hour hr hours minute min mile km tablet pill unit pm am oclock o point step strip egg".split()
     ),
+    parts_of=frozenset("side half eye eyelid arm leg hand foot cheek ear of".split()),
     after_hundred=frozenset({"and", "n", "an"}),
     fractions={
         ("and", "a", "half"): ".5",
@@ -422,16 +423,17 @@ ENGLISH = Lexicon(
               "snooze", "ask me again in", "try me in", "try again in", "text me in", "another",
               "in about", "ill test in", "testing in", "will test in", "i will test in", "will check in", "ill check in", "do it in", "back in"),
     hailed=("hello", "hey", "hiya", "heya", "howdy", "hullo", "helo", "hallo", "greetings", "salaam", "salam", "namaste", "good morning", "good afternoon",
-            "good evening", "good day", "dear(?= (?:doctor|doc|dr|nurse|team|all|sir|madam))", "(?:its |it is )?me again(?= [,.:;-])", "btw", "by the way", "fyi",
+            "good evening", "good day", "dear(?= (?:doctor|doc|dr|nurse|team|all|sir|madam))", "(?:(?:hi|hello|hey) )?(?:its |it is )?me again(?= [,.:;-])", "btw", "by the way", "fyi",
             "(?:quick )?update(?= [:,.-])", "quick one(?= [:,.-])", "reporting in", "here (?:you|we) go", "here it is", "as requested",
             "just to (?:say|let you know)(?: that)?"),
-    hesitant=("(?:ok|okay|alright|right|well)(?: ,)? so", "(?:alright|right|well|so|anyway)(?= ,)", "um+", "uh+", "erm",
-              "(?:ok|okay)(?! (?:(?:, )?so|to|for|if|with|or|that|its|at|on) )"),
+    hesitant=("(?:ok|okay|alright|right|well)(?: ,)? so", "(?:yes|yeah|yep|yup)(?! nah)",
+              "so(?= (?:\\*|sorry|typo|oops|i|my|the|what|how|can|could|does|do|is|are|will|would|should|it|its|we|he|she|they|our|dog|cat) )", "(?:alright|right|well|so|anyway)(?= ,)", "um+", "uh+", "erm", r"er(?= (?:\d{3}|\d{1,2}\.\d) )",
+              "(?:ok|okay)(?: now)?(?! (?:(?:, )?so|now|to|for|if|with|or|that|its|at|on) )"),
     late=("(?:sorry|apologies|my apologies)(?: (?:for|about|to be|for being|im|i am|its|its so))?(?: (?:the|my|so|a bit|very))*"
           " (?:delay|(?:late|slow) (?:reply|answer|response)|late|wait|lateness)",),
     thanked=("(?:(?:many|ok|okay|safe|grand|great|perfect|lovely|cool|nice) )?(?:thanks|thank (?:you|u|yu)|thankyou|thx|tnx|ty|cheers)"
              "(?: (?:so much|very much|a lot|a million|again|for asking|for the reminder|for reminding me))?",),
-    parting=("please", "pls", "plz", "bye(?: for now| now)?", "good ?night", "tho", "though", "btw", "innit", "full stop", "xx", "xxx", "xoxo"),
+    parting=("(?<!feel )(?<!feels )(?<!look )(?<!looks )(?<!something )(?<!what )like", "please", "pls", "plz", "bye(?: for now| now)?", "good ?night", "tho", "though", "btw", "innit", "full stop", "xx", "xxx", "xoxo"),
     whom=("to (?:you|all|everyone)(?: all)?", "there", "again", "all", "everyone", "everybody", "team", "folks", "doc", "doctor", "dr", "nurse", "sister", "sir",
           "madam", "maam", "miss", "bot", "po", "lah", "friend", "dear", "love", "mate(?! (?:amargo|cocido|dulce|con|y) )", "hun", "hon", "pal", "boss", "bro"),
     greetings=("hi", "hello", "hey", "thanks", "thank you", "thankyou", "thx", "ty", "good morning",

@@ -102,8 +102,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     feelings = symptoms.claimed(page, feelings)
     wish = requests.pregnancy(page, language, context.by)
     wishes = medicine.find(page, language) + ([wish] if wish else [])
-    if not feelings:  # `she passed out, what do I do`
-        wishes += requests.in_clauses(page, language)
+    wishes += requests.in_clauses(page, language) if not feelings else []  # `she passed out, help`
     worked = work.found(page, language)
     listed = activity.find(page, language)
     counts = work.counts(page, listed)
@@ -265,6 +264,7 @@ def _named_otherwise(page: Page, language: str, all_found: Findings) -> None:
         company = {"with", "con"} & set(page.words(max(before - 2, 0), before))
         if word.isalpha() and page.free(before) and word not in known and not company:
             all_found.values.remove(value)
+            all_found.unsure.append(value)  # beside an entry it is asked about
             all_found.strangers.append(
                 Stranger(start=before, end=value.end, kind=strangers.Kind.ODD)
             )

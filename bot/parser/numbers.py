@@ -24,6 +24,7 @@ class Numerals:
     shy: frozenset[str]  # a number only in company: `one`
     company_before: frozenset[str]
     company_after: frozenset[str]
+    parts_of: frozenset[str]  # behind the shy one it is no number: `one side of my face`
     after_hundred: frozenset[str]
     fractions: Mapping[tuple[str, ...], str]  # behind a whole number: `and a half`
     at_home: frozenset[str] = frozenset()  # something else in other languages: `quince`
@@ -124,7 +125,9 @@ def _shy(tokens: list[Token], start: int, end: int, numerals: Sequence[Numerals]
     before = tokens[start - 1].word if start else ""
     after = tokens[end].word if end < len(tokens) else ""
     return end == start + 1 and any(
-        word in say.shy and before not in say.company_before and after not in say.company_after
+        word in say.shy
+        and after not in say.company_after
+        and (before not in say.company_before or after in say.parts_of)
         for say in numerals
     )
 

@@ -35,6 +35,7 @@ NUMERALS = Numerals(
     shy=frozenset({"uno"}),
     company_before=frozenset({"las", "la"}),
     company_after=frozenset({"coma", "punto", "cuarenta", "veinte"}),
+    parts_of=frozenset(),
     after_hundred=frozenset({"y"}),
     fractions={("y", "medio"): ".5"},
     at_home=frozenset({"doce", "quince"}),

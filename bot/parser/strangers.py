@@ -87,7 +87,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
-                rf"[$€£¥₹₦₱₵] {N}|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')})|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
+                rf"[$€£¥₹₦₱₵] {N}|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
             ),
             dates,
             pattern(
@@ -122,7 +122,7 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:out of|de cada|(?:sets?|rounds?|reps|lots?|packs?|boxes) of|for(?: only| just)?) {N}(?! (?:mins?|minutes|hours?|hrs?|h)\b)|{N} for the (?:lot|pair|set|two|both)"
                 rf"|(?:table|party|group|family|team|class|crowd|queue|reservation|booked|room|seats|space) (?:for|of) {N}"
                 rf"|(?:we are|we were|there are|there were|there is|theres) (?:only |about |like )?{N}|slept (?:only |about |for |just |like )?{N}"
-                rf"|(?:(?<!all )(?<!the )(?<!every )(?<!this )(?<!to )(?<!whole )(?<!entire )(?<!a )(?:day|week|month)|stage|phase|top|pain|pain level|pain is|rated|rating|rate it|rated it|score it) {N}"
+                rf"|(?:(?<!all )(?<!the )(?<!every )(?<!this )(?<!to )(?<!whole )(?<!entire )(?<!a )(?:day|week|month)|stage|phase|(?<!on )top|pain|pain level|pain is|rated|rating|rate it|rated it|score it) {N}"
                 rf"|{N} (?:a|per) (?:kilo|kg|litre|liter|piece|dozen|bag|bottle|head|ticket|night|month|week|year|pop|bunch|person|box|pound|unit|pair|packet)(?! of )|{N} (?:each|apiece)"
             ),
             pattern(
