@@ -17,7 +17,8 @@ from bot.entries import Suggests, Symptom
 #: English and Spanish, without accents.
 KETONE_WORDS = (
     "vomit", "vomits", "vomiting", "vomited", "vom", "throwing", "throw", "threw", "thrown",
-    "puke", "puking", "puked", "barf", "barfing", "spew", "spewing", "upchuck", "chunder",
+    "boke", "boked", "boking", "boak", "chundering", "spewed", "heave", "hoying", "puke",
+    "puking", "puked", "barf", "barfing", "spew", "spewing", "upchuck", "chunder",
     "chundered", "hurling", "hurled", "heaving", "heaves", "retching", "emesis", "nausea",
     "nauseous", "queasy", "sick", "sicked", "bringing", "brought", "bile", "belly", "bellyache",
     "stomach", "stomachache", "tummy", "tummyache", "abdomen", "abdominal", "gut", "guts",

@@ -51,6 +51,14 @@ class Sign:
     denied: bool
 
 
+def _cannot(page: Page, half: tuple[int, int, frozenset[int], frozenset[int]]) -> bool:
+    """`cant hold down no water` denies nothing."""
+    return not _CANNOT.isdisjoint(page.words(max(half[0] - 1, 0), half[0]))
+
+
+_CANNOT = frozenset({"cant", "cannot", "couldnt", "wont"})
+
+
 def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
     """Signs that no list holds whole. `passed` are tokens that belong to phrases already."""
     halves = _halves()
@@ -75,7 +83,7 @@ def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
             within, index = max(within, end), index + 1  # `cotton wool` begins within `like cotton`
             continue
         level = _ALL[min((first[2] & twos) | (first[3] & ones))][0]
-        denied = not _NEGATED.isdisjoint(page.words(first[1], index))
+        denied = not _NEGATED.isdisjoint(page.words(first[1], index)) and not _cannot(page, first)
         found.append(Sign(first[0], end, level, denied))
         waiting, index = [], end
     return found

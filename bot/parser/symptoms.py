@@ -5,6 +5,7 @@
 from collections.abc import Container
 from dataclasses import dataclass, replace
 from functools import cache
+from itertools import pairwise
 
 from bot.entries import Suggests
 from bot.parser.denied import denied, deniers
@@ -65,6 +66,8 @@ def find(page: Page, language: str) -> list[Feeling]:
             index += 1
             continue
         end, level = hit
+        if page.tokens[end - 1].word == "as":  # `thirsty as a camel`, whatever it is likened to
+            end = _on(page, end - 1)
         passed.update(range(index, end))
         if level is not None:
             found.append(Feeling(start=index, end=end, suggests=level))
@@ -76,6 +79,7 @@ def find(page: Page, language: str) -> list[Feeling]:
         for sign in paired(page, language, passed)
     ]
     words = page.words(0, count)
+    found = _kept_nothing_down(words, found)
     known = no_slips(language)
     found = [
         _said(page, feeling, known)
@@ -95,6 +99,28 @@ def find(page: Page, language: str) -> list[Feeling]:
     ]
     found += _weak_and_denied(page, language, told)
     return sorted(found, key=lambda feeling: feeling.start)
+
+
+def _kept_nothing_down(words: list[str], found: list[Feeling]) -> list[Feeling]:
+    """`chundering all day and cant keep fluids down` is one sign, whichever half comes first."""
+    both = sorted(found, key=lambda feeling: feeling.start)
+    for one, other in pairwise(both):
+        sick, kept = (one, other) if one.suggests is Suggests.HIGH else (other, one)
+        if (
+            sick.suggests is Suggests.HIGH
+            and kept.suggests is Suggests.EMERGENCY
+            and words[sick.start].startswith(_VOMITED)
+            and not _KEPT.isdisjoint(words[kept.start : kept.end])
+            and other.start - one.end <= _NEAR
+        ):
+            whole = replace(kept, start=one.start, end=max(one.end, other.end))
+            return [*(each for each in found if each not in (one, other)), whole]
+    return found
+
+
+#: So many words may stand between the halves.
+_NEAR = 5
+_KEPT = frozenset("keep kept keeping hold down stay stays retengo retiene retener".split())
 
 
 def _felt(page: Page, found: list[Feeling]) -> list[Feeling]:
@@ -165,8 +191,21 @@ def befell(page: Page, feelings: list[Feeling], start: int) -> bool:
     return doing and any(feeling.end == at for feeling in feelings)
 
 
-_VOMITED = ("vomit", "throw", "threw", "puk", "chuck", "brought", "bring", "devolv", "spew", "barf")
-_LONG = (["whole"], ["entire"], ["day"], ["night"], ["morning"], ["time"], ["dia"], ["noche"])
+_VOMITED = (
+    "vomit", "throw", "threw", "puk", "chuck", "brought", "bring", "devolv", "spew", "barf",
+    "chunder", "bok", "heav", "retch", "hurl", "sick", "being", "been", "hoy",
+)  # fmt: skip
+_LONG = (
+    ["whole"],
+    ["entire"],
+    ["last"],
+    ["day"],
+    ["night"],
+    ["morning"],
+    ["time"],
+    ["dia"],
+    ["noche"],
+)
 _MINE = frozenset("all my his her the la el mi lo todo toda up".split())
 
 
@@ -280,4 +319,6 @@ def still(page: Page) -> bool:
 
 
 #: `all good since` says that it is over.
-_WELL = frozenset("good fine ok okay well nothing none great better normal ever".split())
+_WELL = frozenset(
+    "good fine ok okay well nothing none great grand sound better normal rain ever".split()
+)

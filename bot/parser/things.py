@@ -74,6 +74,8 @@ _DID = frozenset(
     "collapsed collapses crashed shakes trembles sweats vomited vomits threw fainted puked "
     "tiembla tiemblan vomito suda colapso".split()
 )
+#: Right behind a thing or a beast, without a verb: `kettle handle shaky already`.
+_MOVED = ("shak", "trembl", "wobbl", "vomit", "blur")
 _WITH_VERB = _IS | _HOW - {"the", "a"}
 _NEVER_ONESELF = THINGS | BEASTS
 _REACH = 9
@@ -107,7 +109,7 @@ def said_of(
     elif (
         at == len(words) - 2
         and words[at] in _NEVER_ONESELF
-        and (sign[0] in _DID or sign[1:2] == ["out"])
+        and (sign[0] in _DID or sign[1:2] == ["out"] or sign[0].startswith(_MOVED))
     ):
         noun, last = at, words[at]  # `the economy collapsed`
     elif at == len(words) - 2 and sign[0] in _BARELY:
@@ -163,7 +165,8 @@ def _judged(
     if not head or OWN & set(head) or not all(map(str.isalpha, head)):
         return SaidOf.ONESELF
     if suggests is Suggests.EMERGENCY:
-        return SaidOf.A_THING if head[-1] in THINGS and head == named else SaidOf.ONESELF
+        thing = head[-1] in _NEVER_ONESELF and head == named
+        return SaidOf.A_THING if thing else SaidOf.ONESELF
     if head[-1] in _NEVER_ONESELF:
         return SaidOf.A_THING
     odd = [noun for noun in head if noun not in known and len(noun) > 3]

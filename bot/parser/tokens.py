@@ -5,6 +5,7 @@
 import re
 
 from bot.parser.page import Token
+from bot.parser.vocabulary.spelt import SPELT
 from bot.units import Unit, plausible
 
 #: The word on the line for an address on the net or of a mailbox.
@@ -50,24 +51,6 @@ _FIXED = {
 FEW_HOURS = frozenset("12345")
 _AT = frozenset({"at", "las", "la", "around", "about", "from", "till", "until", "to", "by"})
 _SPOKEN = {"&": "and", "@": "at", ";": ","}
-#: Short forms that people type for a word (`shld i tk my insulin b4 food`).
-_SHORT = {
-    "shld": "should", "shud": "should", "cld": "could", "wld": "would", "tk": "take", "hv": "have",
-    "hvin": "having", "wht": "what", "hw": "how", "dnt": "dont",
-    "cnt": "cant", "carnt": "cant", "cannae": "cant", "cudnt": "couldnt", "jst": "just", "wiv": "with", "wif": "with", "wid": "with", "wth": "with",
-    "bcoz": "because", "bcos": "because", "coz": "because", "nw": "now", "tdy": "today",
-    "mornin": "morning", "evenin": "evening", "nite": "night", "feelin": "feeling",
-    "goin": "going", "havin": "having", "eatin": "eating", "drinkin": "drinking",
-    "shakin": "shaking", "sweatin": "sweating", "walkin": "walking", "brkfst": "breakfast",
-    "cyah": "cant", "cyaan": "cant", "caan": "cant", "canny": "cant", "dinnae": "dont",
-    "didnae": "didnt", "afore": "before", "afor": "before", "efter": "after", "aifter": "after",
-    "awfy": "awfully", "ahm": "im", "wuz": "was", "dis": "this", "dat": "that",
-    "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
-    "sry": "sorry", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
-    "comma": ",", "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
-    "xq": "porque", "pq": "porque", "sair": "sore", "isnae": "isnt", "wasnae": "wasnt",
-    "tenes": "tienes", "podes": "puedes", "queres": "quieres",
-}  # fmt: skip
 
 
 def cut(plain: str) -> list[Token]:
@@ -105,7 +88,7 @@ def cut(plain: str) -> list[Token]:
             word = raw.replace(",", "")
         elif kind == "word":
             word = raw.removesuffix("'s") if raw in _OF_THE_BODY else raw.replace("'", "")
-            word = _SHORT.get(word, word)
+            word = SPELT.get(word, word)
         elif kind == "arrow":
             word = ">"
         elif raw == "-" and _inside_word(match.start(), plain):

@@ -27,7 +27,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "chest, chess, breastbone, ribcage, pecho, corazon",
             """
-            pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, someone on, on fire
+            giving me pain, giving me some pain, giving me jip, giving me gip, giving me grief, killing me, pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, someone on, on fire
             dolor, doloron, dolorazo, dolorcito, dolores, duele, me duele, le duele, dolio, dolia, doliendo, cierra, se me cierra, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
             """,
         ),
@@ -51,7 +51,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "arm, arms, leg, one side, left side, right side, half my body, left hand, right hand, brazo, pierna, un lado, lado izquierdo, lado derecho, medio cuerpo",
             """
-            weak, gone weak, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise, hanging, hanging down, flopping, won't lift, wont lift, won't go up, gone floppy, floppy, drooping
+            weak, gone weak, feels week, gone week, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise, hanging, hanging down, flopping, won't lift, wont lift, won't go up, gone floppy, floppy, drooping
             debil, sin fuerza, no puedo mover, no puede mover, no mueve, no muevo, dormido, dormida, entumido, entumida, adormecido, adormecida, paralizado, paralizada, no siento, no puedo levantar, no siente
             """,
         ),
@@ -79,7 +79,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         (
             Suggests.EMERGENCY,
             "keep, hold, stay, stays, staying, keeping, holding, retener, retengo, retiene",
-            "sip of water down, sips of water down, sip down, sips down, drop of water down, drop down, even a sip, food down, water down, fluid down, fluids down, liquid down, liquids down, anything down, nothing down, a thing down, drinks down, even water, water, sips, nada, liquidos, agua, ni el agua",
+            "down no water, down no food, down nothing, down anything, down water, down food, down no fluids, sip of water down, sips of water down, sip down, sips down, drop of water down, drop down, even a sip, food down, water down, fluid down, fluids down, liquid down, liquids down, anything down, nothing down, a thing down, drinks down, even water, water, sips, nada, liquidos, agua, ni el agua",
         ),
         (
             Suggests.EMERGENCY,
@@ -134,15 +134,15 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.LOW,
             "sweat, sweats, sweating, sweaty, sweated, perspiring, perspiration, sudor, sudando, sudores, sudo, sudar",
             """
-            cold, pouring, running, lashing, coming, dey come, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
+            cold, pouring, running, lashing, coming, dey come, pouring off me, drenched, drenched in, soaked, soaked in, dripping, buckets, lots, a lot, alot, heavily, all over, profusely, covered in, beads of, bad, for no reason, like crazy, like a pig, clammy, breaking out, broke out, running down, woke up, badly, so much, through my, suddenly, out of nowhere, streaming, in a
             frio, fria, frios, mucho, a mares, empapado, empapada, a chorros, demasiado, helado, banado, banada, gotas de, de la nada, chorreando
             """,
         ),
         (
             Suggests.LOW,
-            "head, heid, room, everything, everythings, world, vision, cabeza, cuarto, mundo, todo, piso, suelo, techo, cama, floor, house, ground, ceiling, walls, bed",
+            "head, heid, hed, room, everything, everythings, world, vision, cabeza, cuarto, mundo, todo, piso, suelo, techo, cama, floor, house, ground, ceiling, walls, bed",
             """
-            spinning, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, won't stop moving, won't stay still, turns, turning, rounding, dey turn, floating, floaty, going dark, going black, dizzy
+            spinning, spin, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, won't stop moving, won't stay still, turns, turning, rounding, dey turn, floating, floaty, going dark, going black, dizzy
             vueltas, da vueltas, dando vueltas, me da vueltas, gira, girando, mareada, mareado, ligera, se mueve
             """,
         ),
@@ -175,7 +175,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just

@@ -18,7 +18,7 @@ from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|fierce|mortal|desperate|well|real|awful|awfy|mighty
+    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|fierce|ferocious|wile|wild|fair|gasping|heaps|savage|lethal|fair|some|right|massively|insanely|mortal|desperate|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every hr|every half hr|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
@@ -58,7 +58,7 @@ shaking like a leaf
   won't stop ){shaking|shaky|shakey|trembling|trembly|tremble|shake|shakes|jittery|wobbly}
 {my|whole} body shakes, cannot stop shaking, can't stop shaking, all shook up inside, i shake
 am shaking, trembling, trembly, trembles, tremble, tremors, tremor, tremours, trembeling
-{feel|feels|feeling|bit|little|very|so|and|all|really|hungry and} shay, trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
+{feel|feels|feeling|bit|little|very|so|and|all|really|hungry and} shay, {ah|a|mi|i|me} {di|deh|dey} {shake|tremble|sweat|shiver}, trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
 {legs|knees} buckling, knees (keep |are )giving way, legs giving way
 legs like jelly, legs feel like jelly, legs of jelly, like jelly, weak at the knees, wobbly, shoogly, shooglie
 wobbly legs, wobbley, wobly, my knees are weak, weak knees, knees weak, knees buckling
@@ -172,7 +172,7 @@ strange behavior, not himself, not herself, not quite with it
 _HIGH: Final = """
 # thirst
 {wan|wanna|want|dey} (dey ){drink} water {every time|steady|anyhow|all the time|always}, {bahut|bohot} pyaas( lag rahi)( hai), uhaw na uhaw( ako), {dey|i dey} thirsty well well, {pissing|peeing|weeing} like {a horse|a racehorse|anything}
-$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty bad( bad), thirsty as {anything|hell|ever}
+$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty bad( bad), thirsty as, thirsty no end, thirsty {fuh|for} so, thirsty {something|summat} {awful|terrible|shocking|fierce}, thirsty {can't|won't} {stop|quit}
 {thristy|thursty|thirtsy}, $very {dry|dried out} mouth
 mouth (is |feels |so |very |really |too |is so |is very |is really |has gone |as |is bone ){dry
   parched|dry as a bone|dry as dust|like cotton|like sandpaper|like the desert|like a desert|like the sahara|like sand|like dust|like a camel}
@@ -194,7 +194,7 @@ drinking {gallons|litres|liters|buckets|tons|loads of water|so much water|a lot 
 thirsty thirsty, thirsty and {peeing|tired|weeing|dry|urinating|pissing|pee|always peeing|going to the toilet
   blurry|headache|weak|passing water|still thirsty}
 tired and thirsty, dry and thirsty, thirst, thirstier than {usual|normal|ever|before}, more thirsty than usual
-water dey hungry me, thirsty dey catch me, dying of thirst, dying for water, gagging for a drink
+water dey hungry me, thirsty dey catch me, {wild|fierce|wile|ferocious} thirst( on me), dying of thirst, dying for water, gagging for a drink
 tongue stuck to the roof of my mouth, tongue like leather, tongue is dry, lips dry and cracked
 dehydrated, deydrated, drouthy, {terrible|awfy|awfully|some|wild|fierce} drouth
 {gasping|gaspin|choking|chokin|perishing|dead|burning|burnin|dying|mad} {with|wi|for|from|of} (the )thirst
@@ -230,7 +230,7 @@ up {three|four|five|six|seven|3|4|5|6|7|8|ten|10} times {to pee|to wee|to urinat
   to the toilet|in the night|for the toilet|for the loo}
 peed {five|six|seven|eight|nine|ten|5|6|7|8|9|10|12|15|20} times, peeing like a racehorse
 pissing like a racehorse, peeing buckets, peeing rivers, peeing for england, need to pee $ever
-need the toilet $ever, need the loo $ever, wetting the bed, {wet|weed|peed|pissed|soaked} {the|my|his|her} bed, bladder won't give me (any ){peace|rest}, bladder is always full, peeing and thirsty
+need the toilet $ever, {running|runnin|up and down|back and forth|never done running|always|going|up} {to|for} (the |a ){jacks|lav|bog|dunny|netty|privy|wc|john|pee|wee|piss|slash|mimi|pish} $ever, {running|runnin|never done running|never done runnin} {to the|for a|to} {jacks|lav|bog|dunny|netty|pee|wee|piss|slash|pish|loo|toilet}, {passing|passed} {my|me|ma} water {all day|all night|$ever}, {can't|won't} stop {peeing|pissing|weeing|urinating}, {always|forever|never} (off )on the {loo|toilet|jacks|bog|lav|dunny|netty}, need the loo $ever, wetting the bed, {wet|weed|peed|pissed|soaked} {the|my|his|her} bed, bladder won't give me (any ){peace|rest}, bladder is always full, peeing and thirsty
 peeing and drinking, drinking and peeing, drink and pee, pee and drink, pee pee pee
 weeing for england, polyuria, polydipsia
 # sight
@@ -250,8 +250,12 @@ cant see {clearly|straight|properly|well|right|clear}
 eyes not focusing, can't focus my eyes, cant focus my eyes, lost focus in my eyes, eyes dey blur
 eye dey blur
 # stomach
+{$vomiting|vomited|thrown up|threw up|been sick|being sick|sick} {all day|all night|all morning|the whole day|whole day|whole night
+  for hours|over and over|again and again|every hour|since yesterday|since last night
+  all the time|for {two|2|three|3} days|for days|repeatedly|since this morning|since morning}
+{$vomiting|vomited|threw up|thrown up|been sick|sick|puked|boked} {twice|two|three|four|five|six|seven|eight|ten|2|3|4|5|6|7|8|10} times
 {keep|keeps|keep on|kept} $vomiting, vomit, vomits, vomiting, vomitting, vomitin, vommiting, vomting, vomited, vomitted, vommited
-vomit up, vomits up, voming, vom, vommed, voms
+boke, boked, boking, bokin, boak, boaked, boaking, hoying up, vomit up, vomits up, voming, vom, vommed, voms
 {throwing|throw|trew|threw|thrown|throwin|trowing|trow|throwing-up|thew} up, thrwing up, throwin up
 throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuck, upchucked
 {sick|vomit|throw up|puke|vomiting|throwing up} {every time|everytime|whenever|each time} i {eat|drink|swallow}, chundering, chundered, spewing, spewed, spew, chucking up, chucked up, hurling up, hurled my
@@ -297,7 +301,7 @@ feel my sugar is high
 
 _EMERGENCY: Final = """
 # lost consciousness
-{passed|past|pass'd|pased} out, passing out, passes out, pass out, passedout, passed out cold
+don {collapse|faint|pass out|black out|convulse}, drop down and, {drop|dropped} {down|dong|dung} {just|right} now, {no|noh|nah|not|never} di breathe, {ain't|hasn't|has not|won't|not|didn't|doesn't} {come to|coming to|come round|coming round|wake up|waking up|woke up|woken up}, {nobody|no one|noone|none of us} can wake, {talking|talkin|speaking} out {of |}{his|her|my|their} head, {don't|doesn't|didn't} know {me|us|who i am|who we are|his own|her own}, {passed|past|pass'd|pased} out, passing out, passes out, pass out, passedout, passed out cold
 blacked out, blacking out, black out, blackout(s), blacks out, fainted, faintd, fanted, faints
 don faint, faint {already|away}, drop( down) {and|an} faint, fainting, fainted away, fainting spell(s), {i|he|she} did faint, {no|lost} {feeling|strength|power} in (my |his |her |the |one )(left |right ){arm|leg|hand|side|face}, have fainted, a faint, collapsed, colapsed, collasped
 collapse, collapses, collapsing, colapse, keeled over, keels over, keel over, lost consciousness
@@ -393,6 +397,7 @@ $limb (is |are |has gone |feels |went |gone |suddenly |all |is so |is very ){wea
   side}
 {can't|cannot|can not|unable to|couldn't} {lift|move|raise|feel} (my |his |her |one |the )(left |
   right ){arm|leg|side|face|arms|legs}
+{arm|arm's|leg|leg's} (has |have |is |feels |feel |just )(gone |went |got ){right|really|very|so|proper|all|real|dead|pure|awfully|well} {weak|limp|numb|heavy|useless|floppy}
 {took|taken|swallowed} {the|a} whole {bottle|box|packet|pack|strip} of {pills|tablets|metformin|meds|insulin}, {took|taken|swallowed} all {my|the|his|her} {pills|tablets|meds} {at once|in one go|together}, possible stroke
 {having|had|have|has|think it's|like|is it} a stroke, stroke symptoms, mini stroke, mini-stroke
 signs of a stroke, {paralysed|paralyzed} {down|on} one side, sudden blindness
@@ -467,11 +472,8 @@ breathe smells (of |like ){$fruit}
   right back up|straight back up|up again}
 {can't|cannot|can not|won't|doesn't|not} stop $vomiting
 {non stop|nonstop} $vomiting
-{$vomiting|vomited|thrown up|threw up|been sick} {all day|all night|all morning|nonstop|non-stop
-  constantly|for hours|over and over|again and again|every hour|since yesterday|since last night
-  everything|all the time|everything i drink|everything i eat|everything up|even water|for {two|2
-  three|3} days|for days|repeatedly|since this morning|blood}
-{vomited|threw up|thrown up|been sick} {four|five|six|seven|eight|ten|4|5|6|7|8|10} times
+{$vomiting|vomited|thrown up|threw up|been sick} {nonstop|non-stop
+  constantly|everything|everything i drink|everything i eat|everything up|even water|blood}
 {bringing|brings|bring} {everything|it all} {back up|straight back up|right back up|back out}, coughing blood, $vomiting and {confused|drowsy|very weak|cannot drink|can't drink}
 {$vomiting} {$cannot|won't|not} {keep|hold} {anything|water|fluids|liquids|food|it|drinks|even water
   a sip|a thing} (down|in)
@@ -844,7 +846,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     sweating over {my|the|this|these|an|that} {exam|exams|bill|bills|results|homework|deadline|interview|test|speech|maths}
     {me|le|les} falta aire {a|en} {la|las|el|los|mi|su} {llanta|llantas|rueda|ruedas|balon|pelota|goma|gomas|bici|neumatico}
     confundid{a|o} con {el|la|los|las|tu|tus|este|esta|estos|estas} {horario|horarios|mensaje|mensajes|pregunta|preguntas|app|aplicacion|numeros|instrucciones|medidor|fechas|fecha|cita}
-    swaying {to|in the|with|along}, giddy up, fainting {goat|goats|couch}, passed out {of|from} {school|college|uni|university|the academy|the college|the army}, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
+    swaying {to|in the|with|along}, giddy up, fainting {goat|goats|couch}, passed out {of|from} {school|college|uni|university|the academy|the college|the army|the police|the navy|engineering|medical|nursing|youth|basic|training|boot|the police academy}, passed out {fliers|leaflets|sweets|snacks|plates|the plates|bulletins|programmes|papers|drinks|tea}, passing out {fliers|flyers|leaflets|food|sweets|candy|snacks|plates|bulletins|programmes|papers|drinks|tea|parade|ceremony}, pass out {fliers|papers|snacks|plates}, {street|suburb|town|city|area|village|neighbourhood|neighborhood|estate|block|house|district|office|island|whole place} (is |was |has |got |all ){blacked out|blackout}, blacked out {windows|window|blinds|van|car|glass}, {heart attack|seizure} {burger|sandwich|grill|cafe}, {drugs|drug|customs|asset|property|land|cargo|police} seizure, in fits( of laughter), had (us|me|everyone|the whole room) in fits, {had|having|have|throw|threw} a fit {about|over|because|at}, {give|gives|gave} (you|us|anyone|ye|yer man|him|her) a heart attack, {spewing|spewin|spew} {about|we|they|he|at|that|over}, shaking {beef|beans}, dizzy {high|heights}, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
     {the |}jitters {about|before|over} {my|the|an}, {shaking|shakin|trembling|shivering} {with|wi|in} {laughter|laughing|rage|anger|excitement|joy}, trembling at the {thought|idea|sight}
     {dizzy|faint|giddy} with {joy|happiness|love|relief|excitement|success}, {had|have|having|such|what} a stroke of {luck|genius|good luck}
     {fainted|fainting|faint|collapsed|passed out} {when i saw|at|over|looking at} {the|my|that} {price|prices|bill|bills|cost|total}

@@ -8,7 +8,7 @@ from typing import Final
 #: Never ill as a person is: `the table is wobbly`, `the market collapsed`.
 THINGS: Final = frozenset(
     """
-    shed sheds barn garage meter meters monitor table tables chair chairs stool bench shelf shelves ladder fence gate door doors wall roof
+    greenhouse veranda porch handle kettle scaffold copier photocopier telly tele deckchair hammock bunk swing trampoline canopy awning pergola carport pavilion wardrobe cupboard bookcase shelving mixer blender drill saw generator pump compressor mower strimmer sewing pans pot pots shed sheds barn garage meter meters monitor table tables chair chairs stool bench shelf shelves ladder fence gate door doors wall roof
     ceiling floorboards bridge footbridge scaffold scaffolding tent marquee gazebo tower pole post
     mast house building lift elevator escalator machine dryer dishwasher fridge freezer fan boiler
     engine motor wheel wheels tyre tyres car van lorry truck minibus coach bus tram train plane aeroplane flight
@@ -31,7 +31,7 @@ THINGS: Final = frozenset(
 #: Shaken, thirsty or sick as they may be, they are not the participant.
 BEASTS: Final = frozenset(
     """
-    dog dogs puppy cat cats horse horses cow cows goat goats sheep hens chickens pig pigs bird
+    whippet kelpie collie terrier lab labrador spaniel poodle greyhound lurcher husky mutt pup pups pups moggy kitty kitten kittens tomcat ewe ewes ram tup lamb lambs heifer bullock bull mule rooster cockerel duck ducks geese budgie gerbil lizard snake hamsters dog dogs puppy cat cats horse horses cow cows goat goats sheep hens chickens pig pigs bird
     parrot rabbit hamster goldfish fish calf pony donkey tortoise perro perra perrito gato gata
     caballo vaca gallina gallinas pollito pajaro conejo
     """.split()

@@ -1,0 +1,80 @@
+"""Words as they are spoken or shortened, and how the lists spell them: `abt`, `heid`, `cannae`.
+
+Only spellings that are no other word stand here; what is shown stays as typed. From memory.
+"""
+
+#: Short forms that people type for a word (`shld i tk my insulin b4 food`).
+_SHORT = {
+    "shld": "should", "shud": "should", "cld": "could", "wld": "would", "tk": "take", "hv": "have",
+    "hvin": "having", "wht": "what", "hw": "how", "dnt": "dont",
+    "cnt": "cant", "carnt": "cant", "cannae": "cant", "cudnt": "couldnt", "jst": "just", "wiv": "with", "wif": "with", "wid": "with", "wth": "with",
+    "bcoz": "because", "bcos": "because", "coz": "because", "nw": "now", "tdy": "today",
+    "mornin": "morning", "evenin": "evening", "nite": "night", "feelin": "feeling",
+    "goin": "going", "havin": "having", "eatin": "eating", "drinkin": "drinking",
+    "shakin": "shaking", "sweatin": "sweating", "walkin": "walking", "brkfst": "breakfast",
+    "cyah": "cant", "cyaan": "cant", "caan": "cant", "canny": "cant", "dinnae": "dont",
+    "didnae": "didnt", "afore": "before", "afor": "before", "efter": "after", "aifter": "after",
+    "awfy": "awfully", "ahm": "im", "wuz": "was", "dis": "this", "dat": "that",
+    "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
+    "sry": "sorry", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
+    "comma": ",", "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
+    "xq": "porque", "pq": "porque", "sair": "sore", "isnae": "isnt", "wasnae": "wasnt",
+    "tenes": "tienes", "podes": "puedes", "queres": "quieres",
+}  # fmt: skip
+
+#: As it is said: Scots, Ulster, Geordie, Yorkshire, the Black Country, the South, the Caribbean.
+_SPOKEN = {
+    "about": "aboot abaht",
+    "after": "arter",
+    "all": "aal",
+    "always": "allus",
+    "anything": "owt owght",
+    "arm": "airm",
+    "arms": "airms",
+    "breath": "breff breaf",
+    "cant": "canna cor cyan cyaan caan",
+    "couldnt": "cudnae couldnae",
+    "dont": "divvent divvnt dinna doan",
+    "down": "doon dahn",
+    "feel": "feyl",
+    "feeling": "feyling",
+    "from": "fae frae",
+    "going": "gaun gannin gaan gwine gwaan",
+    "good": "guid",
+    "half": "hauf arf",
+    "hand": "haun",
+    "hands": "hauns haunds hawns",
+    "hasnt": "hasnae",
+    "heads": "heeds",
+    "home": "hame",
+    "hour": "hoor",
+    "hours": "hoors",
+    "house": "hoose",
+    "more": "mair",
+    "mouth": "mouf",
+    "my": "mah",
+    "nothing": "nowt nuffin nuttin nuthin nothin",
+    "old": "auld owd",
+    "out": "oot aht",
+    "over": "ower",
+    "passed": "pasd",
+    "peeing": "piddlin",
+    "right": "reet reight",
+    "shaking": "shekkin shekin shakkin",
+    "so": "sae",
+    "something": "summat sumthin suttin",
+    "stomach": "puku",
+    "swallow": "swaller swalla",
+    "there": "dere",
+    "think": "fink tink",
+    "throwing": "hoyin hoying",
+    "to": "tae",
+    "water": "watter wahter wata",
+    "weeing": "weein",
+    "wont": "willnae wullnae winna",
+    "you": "yow yuh",
+    "your": "yer",
+}
+
+#: What is typed, and the word that is meant.
+SPELT = _SHORT | {typed: word for word, all_typed in _SPOKEN.items() for typed in all_typed.split()}
