@@ -51,18 +51,20 @@ class Sign:
     denied: bool
 
 
-def _cannot(page: Page, half: tuple[int, int, frozenset[int], frozenset[int]]) -> bool:
-    """`cant hold down no water` denies nothing."""
-    return not _CANNOT.isdisjoint(page.words(max(half[0] - 1, 0), half[0]))
+_STAYS = frozenset({"stay", "stays", "staying", "keep", "keeping", "hold", "holding"})
+_WRONG = _NEGATED | frozenset(
+    "cant cannot couldnt wont nothing hardly barely unable struggling trouble hard impossible even "
+    "nor refuses nuffin".split()
+)
 
-
-_CANNOT = frozenset({"cant", "cannot", "couldnt", "wont"})
+#: A half that waits for the other: its span, and the pairs that it is the one or the other of.
+_Half = tuple[int, int, frozenset[int], frozenset[int]]
 
 
 def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
     """Signs that no list holds whole. `passed` are tokens that belong to phrases already."""
     halves = _halves()
-    waiting: list[tuple[int, int, frozenset[int], frozenset[int]]] = []
+    waiting: list[_Half] = []
     found: list[Sign] = []
     index, count, within = 0, len(page.tokens), 0
     while index < count:
@@ -83,7 +85,11 @@ def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
             within, index = max(within, end), index + 1  # `cotton wool` begins within `like cotton`
             continue
         level = _ALL[min((first[2] & twos) | (first[3] & ones))][0]
-        denied = not _NEGATED.isdisjoint(page.words(first[1], index)) and not _cannot(page, first)
+        denied = not _NEGATED.isdisjoint(page.words(first[1], index))
+        kept = not _STAYS.isdisjoint((*page.words(*first[:2]), *page.words(index, end)))
+        if kept and level is Suggests.EMERGENCY:
+            # What is denied there is what is wrong: `water no dey stay down`, `cant keep any in`.
+            denied = _WRONG.isdisjoint(page.words(max(first[0] - _APART, 0), end))
         found.append(Sign(first[0], end, level, denied))
         waiting, index = [], end
     return found

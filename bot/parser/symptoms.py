@@ -193,7 +193,7 @@ def befell(page: Page, feelings: list[Feeling], start: int) -> bool:
 
 _VOMITED = (
     "vomit", "throw", "threw", "puk", "chuck", "brought", "bring", "devolv", "spew", "barf",
-    "chunder", "bok", "heav", "retch", "hurl", "sick", "being", "been", "hoy",
+    "chunder", "bok", "boak", "heav", "retch", "hurl", "sick", "being", "been", "hoy",
 )  # fmt: skip
 _LONG = (
     ["whole"],

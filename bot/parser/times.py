@@ -112,7 +112,7 @@ def _patterns(language: str) -> _Patterns:
         ),
         named=pattern(f"{at}(?:(?P<noon>{words('noon')})|(?P<midnight>{words('midnight')}))"),
         day=pattern(
-            f"(?:{days}|(?:{words('on_day')} )?(?P<weekday>{weekdays})"
+            f"(?:{days}|(?:{words('on_day')} )?(?<!me )(?<!ma )(?P<weekday>{weekdays})"
             r"|(?P<days_ago>[1-7]) days? (?:ago|back)|hace (?P<hace>[1-7]) dias?)"
             "(?: (?:(?P<early>morning|mornin)|(?P<late>afternoon|evening|night|arvo|evenin)))?"
         ),

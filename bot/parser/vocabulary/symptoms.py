@@ -172,7 +172,7 @@ strange behavior, not himself, not herself, not quite with it
 _HIGH: Final = """
 # thirst
 {wan|wanna|want|dey} (dey ){drink} water {every time|steady|anyhow|all the time|always}, {bahut|bohot} pyaas( lag rahi)( hai), uhaw na uhaw( ako), {dey|i dey} thirsty well well, {pissing|peeing|weeing} like {a horse|a racehorse|anything}
-$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty bad( bad), thirsty as, thirsty no end, thirsty {fuh|for} so, thirsty {something|summat} {awful|terrible|shocking|fierce}, thirsty {can't|won't} {stop|quit}
+$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty bad( bad), thirsty as, thirsty {so|til|till|suh}, thirsty no end, thirsty {fuh|for} so, thirsty {something|summat} {awful|terrible|shocking|fierce}, thirsty {can't|won't} {stop|quit}
 {thristy|thursty|thirtsy}, $very {dry|dried out} mouth
 mouth (is |feels |so |very |really |too |is so |is very |is really |has gone |as |is bone ){dry
   parched|dry as a bone|dry as dust|like cotton|like sandpaper|like the desert|like a desert|like the sahara|like sand|like dust|like a camel}
@@ -255,7 +255,7 @@ eye dey blur
   all the time|for {two|2|three|3} days|for days|repeatedly|since this morning|since morning}
 {$vomiting|vomited|threw up|thrown up|been sick|sick|puked|boked} {twice|two|three|four|five|six|seven|eight|ten|2|3|4|5|6|7|8|10} times
 {keep|keeps|keep on|kept} $vomiting, vomit, vomits, vomiting, vomitting, vomitin, vommiting, vomting, vomited, vomitted, vommited
-boke, boked, boking, bokin, boak, boaked, boaking, hoying up, vomit up, vomits up, voming, vom, vommed, voms
+boke, boked, boking, bokin, boak, boaked, boaking, hoying up, throwed up, vomit up, vomits up, voming, vom, vommed, voms
 {throwing|throw|trew|threw|thrown|throwin|trowing|trow|throwing-up|thew} up, thrwing up, throwin up
 throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuck, upchucked
 {sick|vomit|throw up|puke|vomiting|throwing up} {every time|everytime|whenever|each time} i {eat|drink|swallow}, chundering, chundered, spewing, spewed, spew, chucking up, chucked up, hurling up, hurled my
