@@ -332,7 +332,7 @@ ENGLISH = Lexicon(
              "not any", "no sign of", "no signs of", "free of", "nor", "stopped being", "stopped",
              "neither", "nothing like", "did not", "not at all", "havent been", "aint", "denies",
              "no real", "less", "none of", "wont", "not really", "not even", "not so"),
-    denials_after=("gone", "is away", "away now", "is away now", "is gone", "has gone", "went away", "has passed", "passed now",
+    denials_after=("have not come back", "has not come back", "havent come back", "hasnt come back", "not come back", "never came back", "did not come back", "didnt come back", "gone", "is away", "away now", "is away now", "is gone", "has gone", "went away", "has passed", "passed now",
                    "has stopped", "stopped", "is over", "no more", "all gone", "cleared up",
                    "are gone", "better now", "resolved", "no", "went", "passed", "has passed", "have passed", "wore off", "has worn off", "worn off", "gone off", "has gone off", "have gone off", "went off", "settled", "has settled", "has eased", "eased off", "subsided", "cleared", "has cleared"),
     others=("(?:the|a|an) (?:old )?(?:lady|woman|man|guy|boy|girl|fella|neighbou?r) (?:next door|across the road|in the waiting room|on the bus|beside me|opposite)", "my (?:wee|big|little|oldest|youngest|eldest|elder|younger|older|poor|late|dear|best|good|next door|old) (?:boy|girl|one|yin|lad|lass|man|brother|sister|son|daughter|friend|pal|mate|neighbou?r|cousin|bro|sis|kid|child)s?",

@@ -110,7 +110,10 @@ def _kept_nothing_down(words: list[str], found: list[Feeling]) -> list[Feeling]:
             sick.suggests is Suggests.HIGH
             and kept.suggests is Suggests.EMERGENCY
             and words[sick.start].startswith(_VOMITED)
-            and not _KEPT.isdisjoint(words[kept.start : kept.end])
+            and (
+                not _KEPT.isdisjoint(words[kept.start : kept.end])
+                or (words[kept.start] in _MUDDLED and words[one.end : other.start] in _AND)
+            )
             and other.start - one.end <= _NEAR
         ):
             whole = replace(kept, start=one.start, end=max(one.end, other.end))
@@ -120,6 +123,8 @@ def _kept_nothing_down(words: list[str], found: list[Feeling]) -> list[Feeling]:
 
 #: So many words may stand between the halves.
 _NEAR = 5
+_MUDDLED = frozenset({"confused", "drowsy", "muddled"})
+_AND = (["and"], ["n"], ["+"], ["y"])
 _KEPT = frozenset("keep kept keeping hold down stay stays retengo retiene retener".split())
 
 

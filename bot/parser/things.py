@@ -74,6 +74,8 @@ _DID = frozenset(
     "collapsed collapses crashed shakes trembles sweats vomited vomits threw fainted puked "
     "tiembla tiemblan vomito suda colapso".split()
 )
+#: Right before a thing.
+_ABOUT_IT = (["shaky"], ["wobbly"], ["unsteady"], ["weak"], ["shaking"])
 #: Right behind a thing or a beast, without a verb: `kettle handle shaky already`.
 _MOVED = ("shak", "trembl", "wobbl", "vomit", "blur")
 _WITH_VERB = _IS | _HOW - {"the", "a"}
@@ -87,6 +89,8 @@ def said_of(
 ) -> tuple[SaidOf, int]:
     """Of whom the sign at `start` is said, and where that is named, by the noun and the verb before
     it. `known` are the words of all lists: a word of none is a name where it stands alone."""
+    if page.words(start, end) in _ABOUT_IT and not THINGS.isdisjoint(page.words(end, end + 1)):
+        return SaidOf.A_THING, start  # `shaky ladder`
     if start == 0 or (start == 1 and page.tokens[start].word not in _IS):
         return SaidOf.ONESELF, start
     words = page.words(max(start - _REACH, 0), start + 1)
@@ -124,7 +128,7 @@ def said_of(
         noun -= 1
         by_me = words[noun] == "me" and words[noun - 1] in _AT and noun > 0  # `the man next to me`
         if words[noun] in _THE and not by_me and (noun == 0 or words[noun - 1] not in _AT):
-            opens = noun == 0 or words[noun - 1] in _OPENS or words[noun - 1].isdigit()
+            opens = noun == 0 or words[noun - 1] in _OPENS or words[noun - 1][0].isdigit()
             mine = words[noun] in _MINE and words[noun + 1] not in OWN and words[at] in _I_DO
             if not opens or mine or not OWN.isdisjoint(words[:noun]):
                 return (
@@ -160,6 +164,7 @@ def _judged(
     """By the nouns between an article and the verb; what `of` and the like add tells little."""
     nouns = [word for word in named if word not in _THE or word == named[-1]]
     head = list(takewhile(lambda word: word not in _AT, nouns)) or nouns
+    head = [word for word in head if word != "wee" or word == head[-1]]  # `wee car`
     if any(word.startswith(_MISTY) for word in sign):
         return SaidOf.A_THING if PICTURES & set(head) else SaidOf.ONESELF
     if not head or OWN & set(head) or not all(map(str.isalpha, head)):

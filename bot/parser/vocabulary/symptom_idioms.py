@@ -8,14 +8,14 @@ from typing import Final
 from bot.entries import Suggests
 from bot.parser.vocabulary import phrases
 
-_FLOORS = "on the (kitchen |bathroom |bedroom |hall |hallway |living room |shop |office |cold ){floor|ground}, on the {pavement|stairs|landing|lawn}, en el {piso|suelo|bano}, tirad{a|o} en el {piso|suelo}"
+_FLOORS = "dey for ground, for ground, for floor, on the (kitchen |bathroom |bedroom |hall |hallway |living room |shop |office |cold ){floor|ground}, on the {pavement|stairs|landing|lawn}, en el {piso|suelo|bano}, tirad{a|o} en el {piso|suelo}"
 
 IDIOM_PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tuple(
     (level, phrases(one), phrases(other))
     for level, one, other in (
         (
             Suggests.EMERGENCY,
-            "came round, came to, came back round, coming round, come round, found myself, ended up, next thing i was, desperte, me desperte, amaneci, volvi en mi",
+            "wake up, i wake up, when i wake, came round, came to, came back round, coming round, come round, found myself, ended up, next thing i was, desperte, me desperte, amaneci, volvi en mi",
             _FLOORS,
         ),
         (

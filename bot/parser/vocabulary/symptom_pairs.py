@@ -58,13 +58,13 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         (
             Suggests.EMERGENCY,
             "swallow, swallowing, tragar, pasar saliva, pasar el agua",
-            "impossible, imposible, can't, cannot, can not, unable, couldn't, hard, difficult, trouble, difficulty, not able, no puedo, no puede, cuesta, me cuesta, dificultad, dificil",
+            "impossible, imposible, no longer, no more, can't, cannot, can not, unable, couldn't, hard, difficult, trouble, difficulty, not able, no puedo, no puede, cuesta, me cuesta, dificultad, dificil",
         ),
         (
             Suggests.EMERGENCY,
             "breath, breathe, breathes, exhale, mouth, aliento, boca",
             """
-            fruity, fruit, acetone, nail varnish, nail polish, nail polish remover, nail varnish remover, pear drops, like pears, like apples, rotten apples, sweet smell, smells sweet, juicy fruit, paint thinner, solvent
+            fruity, fruit, ripe fruit, rotten fruit, overripe fruit, old fruit, pineapple, apples, acetone, nail varnish, nail polish, nail polish remover, nail varnish remover, pear drops, like pears, like apples, rotten apples, sweet smell, smells sweet, juicy fruit, paint thinner, solvent
             fruta, frutas, acetona, esmalte, quitaesmalte, a manzana, a manzanas, frutal
             """,
         ),

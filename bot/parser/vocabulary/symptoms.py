@@ -18,7 +18,7 @@ from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|fierce|ferocious|wile|wild|fair|gasping|heaps|savage|lethal|fair|some|right|massively|insanely|mortal|desperate|well|real|awful|awfy|mighty
+    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|fierce|ferocious|bone|wile|wild|fair|gasping|heaps|savage|lethal|fair|some|right|massively|insanely|mortal|desperate|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every hr|every half hr|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
@@ -34,7 +34,7 @@ _SHARED: Final = {
     "nearly": """{nearly|almost|near|just about|close to|feel like|feels like|feeling like|on the verge of
         on the point of|verge of|came close to|scared of|worried about|afraid of}""",
     "limb": "{(left |right |one ){arm|leg|hand|side}|(one )side of (my|his|her) body}",
-    "cannot": """{can't|can not|no longer able to|cannot|could not|couldn't|unable to|not able to|struggling to|hard to
+    "cannot": """{can't|can not|can no longer|can no more|cannot anymore|no fit|no longer able to|cannot|could not|couldn't|unable to|not able to|struggling to|hard to
         can hardly|can barely}""",
     "vomiting": """{vomiting|vomitting|vomitin|throwing up|throwin up|puking|being sick|heaving|retching
         spewing|barfing}""",
@@ -172,7 +172,7 @@ strange behavior, not himself, not herself, not quite with it
 _HIGH: Final = """
 # thirst
 {wan|wanna|want|dey} (dey ){drink} water {every time|steady|anyhow|all the time|always}, {bahut|bohot} pyaas( lag rahi)( hai), uhaw na uhaw( ako), {dey|i dey} thirsty well well, {pissing|peeing|weeing} like {a horse|a racehorse|anything}
-$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty bad( bad), thirsty as, thirsty {so|til|till|suh}, thirsty no end, thirsty {fuh|for} so, thirsty {something|summat} {awful|terrible|shocking|fierce}, thirsty {can't|won't} {stop|quit}
+$very {thirsty|thirtsy|thristy|thursty|thirstey|parched|dehydrated|dry mouthed}, thirsty $ever, thirsty bad( bad), thirsty as, thirsty {so|til|till|suh|die|wella|pass}, thirst is {too much|killing me|terrible|unreal}, thirsty no end, thirsty {fuh|for} so, thirsty {something|summat} {awful|terrible|shocking|fierce}, thirsty {can't|won't} {stop|quit}
 {thristy|thursty|thirtsy}, $very {dry|dried out} mouth
 mouth (is |feels |so |very |really |too |is so |is very |is really |has gone |as |is bone ){dry
   parched|dry as a bone|dry as dust|like cotton|like sandpaper|like the desert|like a desert|like the sahara|like sand|like dust|like a camel}
@@ -301,7 +301,7 @@ feel my sugar is high
 
 _EMERGENCY: Final = """
 # lost consciousness
-don {collapse|faint|pass out|black out|convulse}, drop down and, {drop|dropped} {down|dong|dung} {just|right} now, {no|noh|nah|not|never} di breathe, {ain't|hasn't|has not|won't|not|didn't|doesn't} {come to|coming to|come round|coming round|wake up|waking up|woke up|woken up}, {nobody|no one|noone|none of us} can wake, {talking|talkin|speaking} out {of |}{his|her|my|their} head, {don't|doesn't|didn't} know {me|us|who i am|who we are|his own|her own}, {passed|past|pass'd|pased} out, passing out, passes out, pass out, passedout, passed out cold
+no gree {wake|wake up|answer|respond|talk|swallow|breathe}, don {collapse|faint|pass out|black out|convulse}, drop down and, {drop|dropped} {down|dong|dung} {just|right} now, {no|noh|nah|not|never} di breathe, {ain't|hasn't|has not|won't|not|didn't|doesn't} {come to|coming to|come round|coming round|wake up|waking up|woke up|woken up}, {nobody|no one|noone|none of us} can wake, {talking|talkin|speaking} out {of |}{his|her|my|their} head, {don't|doesn't|didn't} know {me|us|who i am|who we are|his own|her own}, {passed|past|pass'd|pased} out, passing out, passes out, pass out, passedout, passed out cold
 blacked out, blacking out, black out, blackout(s), blacks out, fainted, faintd, fanted, faints
 don faint, faint {already|away}, drop( down) {and|an} faint, fainting, fainted away, fainting spell(s), {i|he|she} did faint, {no|lost} {feeling|strength|power} in (my |his |her |the |one )(left |right ){arm|leg|hand|side|face}, have fainted, a faint, collapsed, colapsed, collasped
 collapse, collapses, collapsing, colapse, keeled over, keels over, keel over, lost consciousness
@@ -443,7 +443,7 @@ winded sitting down, wheezing badly, {doesn't|won't} answer me and is {sweating|
 breath {smells|smell|smelling|smelled|smelt|stinks|tastes|sells} (funny |weird |strange |odd |bad )(of |like |a bit like |kind of like |
   so ){$fruit}
 breath (is |that |dey |just |has a |really |also ){smell(s)|smelling|smels|reeks} (of |
-  like ){fruit|fruits|fruity|acetone|pear drops|nail varnish|nail polish|nail polish remover|sweet
+  like )(ripe |rotten |overripe |old ){fruit|fruits|fruity|acetone|pear drops|nail varnish|nail polish|nail polish remover|sweet
   apples|paint thinner}
 breath (is |smells |dey |gone |has gone |got ){fruity|frooty|fruitty|fruty|acetone|ketotic}
 {fruity|frooty|fruty|fruity smelling|fruit smelling|fruit smell|acetone|acetone smelling
@@ -846,7 +846,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     sweating over {my|the|this|these|an|that} {exam|exams|bill|bills|results|homework|deadline|interview|test|speech|maths}
     {me|le|les} falta aire {a|en} {la|las|el|los|mi|su} {llanta|llantas|rueda|ruedas|balon|pelota|goma|gomas|bici|neumatico}
     confundid{a|o} con {el|la|los|las|tu|tus|este|esta|estos|estas} {horario|horarios|mensaje|mensajes|pregunta|preguntas|app|aplicacion|numeros|instrucciones|medidor|fechas|fecha|cita}
-    swaying {to|in the|with|along}, giddy up, fainting {goat|goats|couch}, passed out {of|from} {school|college|uni|university|the academy|the college|the army|the police|the navy|engineering|medical|nursing|youth|basic|training|boot|the police academy}, passed out {fliers|leaflets|sweets|snacks|plates|the plates|bulletins|programmes|papers|drinks|tea}, passing out {fliers|flyers|leaflets|food|sweets|candy|snacks|plates|bulletins|programmes|papers|drinks|tea|parade|ceremony}, pass out {fliers|papers|snacks|plates}, {street|suburb|town|city|area|village|neighbourhood|neighborhood|estate|block|house|district|office|island|whole place} (is |was |has |got |all ){blacked out|blackout}, blacked out {windows|window|blinds|van|car|glass}, {heart attack|seizure} {burger|sandwich|grill|cafe}, {drugs|drug|customs|asset|property|land|cargo|police} seizure, in fits( of laughter), had (us|me|everyone|the whole room) in fits, {had|having|have|throw|threw} a fit {about|over|because|at}, {give|gives|gave} (you|us|anyone|ye|yer man|him|her) a heart attack, {spewing|spewin|spew} {about|we|they|he|at|that|over}, shaking {beef|beans}, dizzy {high|heights}, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
+    swaying {to|in the|with|along}, giddy up, fainting {goat|goats|couch}, passed out {of|from} {school|college|uni|university|the academy|the college|the army|the police|the navy|engineering|medical|nursing|youth|basic|training|boot|the police academy}, passed out {fliers|leaflets|sweets|snacks|plates|the plates|bulletins|programmes|papers|drinks|tea}, passing out {fliers|flyers|leaflets|food|sweets|candy|snacks|plates|bulletins|programmes|papers|drinks|tea|parade|ceremony}, pass out {fliers|papers|snacks|plates}, {street|suburb|town|city|area|village|neighbourhood|neighborhood|estate|block|house|district|office|island|whole place} (is |was |has |got |all ){blacked out|blackout}, blacked out {windows|window|blinds|van|car|glass}, {heart attack|seizure} {burger|sandwich|grill|cafe}, {drugs|drug|customs|asset|property|land|cargo|police} seizure, in fits( of laughter), had (us|me|everyone|the whole room) in fits, {had|having|have|throw|threw} a fit {about|over|because|at}, {give|gives|gave} (you|us|anyone|ye|yer man|him|her) a heart attack, {spewing|spewin|spew} {about|we|they|he|at|that|over}, shaking {beef|beans}, faint {tracks|line|lines|smell|light|signal|mark|marks|print|memory|hope|sound|scent|praise|stars|trail}, shaky {isles|start|camera|footage|video|hand held|ground}, dizzy {high|heights}, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
     {the |}jitters {about|before|over} {my|the|an}, {shaking|shakin|trembling|shivering} {with|wi|in} {laughter|laughing|rage|anger|excitement|joy}, trembling at the {thought|idea|sight}
     {dizzy|faint|giddy} with {joy|happiness|love|relief|excitement|success}, {had|have|having|such|what} a stroke of {luck|genius|good luck}
     {fainted|fainting|faint|collapsed|passed out} {when i saw|at|over|looking at} {the|my|that} {price|prices|bill|bills|cost|total}
