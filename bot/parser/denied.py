@@ -78,7 +78,8 @@ def _but_no_more(page: Page, words: list[str], end: int, gone: Phrases[bool]) ->
 #: Words over which a denial reaches a symptom. Over any other word it does not: `no appetite,
 #: chest pain` and `not ok cant breathe` deny nothing that hurts.
 _PASSED = frozenset(
-    "get feeling feel felt any anymore more really so very too a an bit of the at all or and nor , "
+    "get dey di "
+    "feeling feel felt any anymore more really so very too a an bit of the at all or and nor , "
     "y ni o u e me siento sintiendo estoy tengo i im am been having have had being is are was my "
     "mi un una unos unas "
     "la el los las de del sign signs getting got like nada algo mas tan muy today hoy now "

@@ -200,10 +200,13 @@ def in_clauses(page: Page, language: str, *, grave: bool) -> tuple[int, int, Ski
     return None
 
 
+_BETWEEN_CLAUSES = frozenset({",", ".", ";", "!", "but", "and", "an", "n", "so", "y", "pero"})
+
+
 def _clauses(page: Page) -> list[tuple[int, int]]:
     found, start = [], 0
     for index, token in enumerate(page.tokens):
-        if token.word in {",", ".", ";", "!", "but", "and", "so", "y", "pero"}:
+        if token.word in _BETWEEN_CLAUSES:
             found.append((start, index))
             start = index + 1
     found.append((start, len(page.tokens)))

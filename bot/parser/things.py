@@ -33,15 +33,16 @@ _IS = frozenset(
 _HOW = frozenset(
     """
     a bit little very so really quite too all pretty rather totally completely dead pure awfy
-    right proper well still always again now also both suddenly slightly getting being on the up
-    out that over awfully terribly extremely incredibly gey fair looking feeling been started
-    muy bien un poco toda todo todas todos como medio bastante
+    right proper well real mighty still always again now also both suddenly slightly getting
+    being on the up out that over awfully terribly extremely incredibly gey fair looking feeling
+    been started muy bien un poco toda todo todas todos como medio bastante
     """.split()
 )
 _THE = frozenset(
     """
-    the a an my our this that these those your his her their some every someone somebody ma me
-    wor dem one el la los las mi mis un una este esta ese esa nuestro nuestra unos unas
+    de di da dis dat the a an my our this that these those your his her their some every someone
+    somebody ma me wor dem one el la los las mi mis un una este esta ese esa
+    nuestro nuestra unos unas
     """.split()
 )
 _SOME = frozenset("a an one some every someone somebody un una unos unas alguien".split())
@@ -77,7 +78,7 @@ _DID = frozenset(
 #: Right before a thing.
 _ABOUT_IT = (["shaky"], ["wobbly"], ["unsteady"], ["weak"], ["shaking"])
 #: Right behind a thing or a beast, without a verb: `kettle handle shaky already`.
-_MOVED = ("shak", "trembl", "wobbl", "vomit", "blur")
+_MOVED = ("shak", "trembl", "wobbl", "vomit", "blur", "sweat")
 _WITH_VERB = _IS | _HOW - {"the", "a"}
 _NEVER_ONESELF = THINGS | BEASTS
 _REACH = 9
@@ -91,7 +92,8 @@ def said_of(
     it. `known` are the words of all lists: a word of none is a name where it stands alone."""
     if page.words(start, end) in _ABOUT_IT and not THINGS.isdisjoint(page.words(end, end + 1)):
         return SaidOf.A_THING, start  # `shaky ladder`
-    if start == 0 or (start == 1 and page.tokens[start].word not in _IS):
+    bare = start == 1 and page.tokens[start].word not in _IS
+    if start == 0 or (bare and page.tokens[0].word not in _NEVER_ONESELF):
         return SaidOf.ONESELF, start
     words = page.words(max(start - _REACH, 0), start + 1)
     first = start + 1 - len(words)
@@ -170,7 +172,8 @@ def _judged(
     if not head or OWN & set(head) or not all(map(str.isalpha, head)):
         return SaidOf.ONESELF
     if suggests is Suggests.EMERGENCY:
-        thing = head[-1] in _NEVER_ONESELF and head == named
+        whole = named[len(head) : len(head) + 1] in ([], ["of"], ["de"])  # `roof of the school`
+        thing = head[-1] in _NEVER_ONESELF and whole
         return SaidOf.A_THING if thing else SaidOf.ONESELF
     if head[-1] in _NEVER_ONESELF:
         return SaidOf.A_THING

@@ -26,6 +26,7 @@ _NOT_DONE = re.compile(
     r"\b(?:forgot(?:ten)? (?:to|about)|forgetting to|too [a-z]+ (?:to|for)|wish|if only|nada de"
     r"|(?:se me )?olvid[eo](?: hacer)?(?: mi| el)?|cancel(?:l?ed|aron|ado|ada)|called off|rained off"
     r"|(?<!even )(?:if|si) (?:i|we|id|you|yo)|(?:could|should|might|would|pude|debi) (?:have|haber)"
+    r"|(?:till|til|until|unless|once|as soon as|hasta que)(?: (?:i|we|he|she|they))?"
     r"|planning|thinking (?:about|of)|dread(?:ing)?|looking forward to)(?: [a-z]+){0,3}$"
 )
 #: The same, where the tense does not say that it was done: a habit, what is liked or advised.

@@ -142,7 +142,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.LOW,
             "head, heid, hed, room, everything, everythings, world, vision, cabeza, cuarto, mundo, todo, piso, suelo, techo, cama, floor, house, ground, ceiling, walls, bed",
             """
-            spinning, spin, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, won't stop moving, won't stay still, turns, turning, rounding, dey turn, floating, floaty, going dark, going black, dizzy
+            a tun, tun, a turn, turning, spinning, spin, spins, swimming, birlin, birling, going round, goes round, going in circles, rotating, tipping, rocking, swaying, going around, woozy, whirling, reeling, tilting, swimmy, giddy, turning round, moving around me, won't stop moving, won't stay still, turns, turning, rounding, dey turn, floating, floaty, going dark, going black, dizzy
             vueltas, da vueltas, dando vueltas, me da vueltas, gira, girando, mareada, mareado, ligera, se mueve
             """,
         ),

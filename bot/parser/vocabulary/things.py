@@ -8,7 +8,7 @@ from typing import Final
 #: Never ill as a person is: `the table is wobbly`, `the market collapsed`.
 THINGS: Final = frozenset(
     """
-    signboard signpost billboard stall kiosk cars greenhouse veranda porch handle kettle scaffold copier photocopier telly tele deckchair hammock bunk swing trampoline canopy awning pergola carport pavilion wardrobe cupboard bookcase shelving mixer blender drill saw generator pump compressor mower strimmer sewing pans pot pots shed sheds barn garage meter meters monitor table tables chair chairs stool bench shelf shelves ladder fence gate door doors wall roof
+    combine jeepney tuk rickshaw mrt lrt maxi minibus steering handlebars conveyor forklift crane batting innings signboard signpost billboard stall kiosk cars greenhouse veranda porch handle kettle scaffold copier photocopier telly tele deckchair hammock bunk swing trampoline canopy awning pergola carport pavilion wardrobe cupboard bookcase shelving mixer blender drill saw generator pump compressor mower strimmer sewing pans pot pots shed sheds barn garage meter meters monitor table tables chair chairs stool bench shelf shelves ladder fence gate door doors wall roof
     ceiling floorboards bridge footbridge scaffold scaffolding tent marquee gazebo tower pole post
     mast house building lift elevator escalator machine dryer dishwasher fridge freezer fan boiler
     engine motor wheel wheels tyre tyres car van lorry truck minibus coach bus tram train plane aeroplane flight
