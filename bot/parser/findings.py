@@ -100,8 +100,8 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     subjects = Subjects(page, language, context.by)
     clauses = _clauses(page)
     feelings = symptoms.claimed(page, feelings)
-    wish = requests.pregnancy(page, language, context.by)
-    wishes = medicine.find(page, language) + ([wish] if wish else [])
+    scales = values.off_scale(page, language)  # first of all what is asked: `LO help`
+    wishes = medicine.find(page, language) + requests.pregnancy(page, language, context.by)
     wishes += requests.in_clauses(page, language) if not feelings else []  # `she passed out, help`
     worked = work.found(page, language)
     listed = activity.find(page, language)
@@ -137,7 +137,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
         *(range(*span) for span in counts)
     )
     all_found.strangers = work.own_numbers(page, strange, own)
-    all_found.values = values.with_units(page, language, set()) + values.off_scale(page, language)
+    all_found.values = values.with_units(page, language, set()) + scales
     _in_time(page, language, all_found, context.by)
     _in_numbers(page, context, all_found)
     return all_found

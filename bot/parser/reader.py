@@ -166,7 +166,9 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
     asked = context.wants_reading
     if removals.takes_back(page, language):
         return Understood(entries=(Removal(),))
-    if intents.small_talk(page, language) and not values.off_scale(page.afresh(), language):
+    if values.off_scale(page.afresh(), language):  # `LO, what do I do`: what the meter shows first
+        return None
+    if intents.small_talk(page, language):
         return Understood(entries=(Request(what=What.CHATTER),))
     if (request := requests.whole(page, language, asked=asked)) is not None:
         return Understood(entries=(request,))

@@ -212,21 +212,21 @@ def _zone(page: Page, match: re.Match[str], language: str) -> Request | None:
 _SHE = frozenset({"she", "shes", "her", "wife", "daughter", "ella", "esposa", "hija", "mujer"})
 
 
-def pregnancy(page: Page, language: str, by: By) -> Wish | None:
+def pregnancy(page: Page, language: str, by: By) -> list[Wish]:
     """`I'm pregnant`; by a helper's hand `she's pregnant`."""
     patterns = _patterns(language)
     if (span := page.first(patterns.pregnant)) is None:
-        return None
+        return []
     denied = page.first(patterns.not_pregnant)
     if denied is not None and not (
         by is By.HELPER and page.words(denied.start, denied.end)[0] in _SHE
     ):
-        return None
+        return []
     start = max(span.start - 5, 0)
     for index in range(start, span.end):
         if page.free(index):
             page.claim(index, index + 1)
-    return Wish(start=span.start, end=span.end, request=Request(what=What.PREGNANCY))
+    return [Wish(start=span.start, end=span.end, request=Request(what=What.PREGNANCY))]
 
 
 @cache

@@ -64,7 +64,8 @@ _BARELY = frozenset("nearly almost casi".split())
 #: No noun ends at one of these, so what stands before the verb is no subject of it.
 _NO_NOUN = frozenset(
     """
-    i im am you we it its he she they there what who when if why how not no me us do does did
+    help please i im am you we it its he she they there what who when if why how not no me us do
+    does did
     will can made makes make making gave gives left says said think thinks know after before
     since while during without yo tu el ella ellos nosotros te nos cuando si despues antes desde
     hace

@@ -206,7 +206,8 @@ def off_scale(page: Page, language: str) -> list[Value]:
             at_start = sought is patterns.said or _opens(page, span)
             if span["scale"] not in {"hi", "lo"} and _numbered(page):
                 continue  # `salió alto 268`: said of the number
-            if at_start and _closes(page, span.end):
+            named = sought is patterns.said  # whatever comes behind it: `meter says hi no idea why`
+            if at_start and (_closes(page, span.end) or (named and not _greets(page, span.end))):
                 found.append(_scale(page, span))
     on_it = [span for span in page.find(patterns.on_it) if _closes(page, span.end)]
     found += [_scale(page, span) for span in on_it]
@@ -253,6 +254,10 @@ def _closes(page: Page, end: int) -> bool:
         return True
     word = page.tokens[end].word
     return not word[0].isalpha() or word in _MAY_FOLLOW or not page.free(end)
+
+
+def _greets(page: Page, end: int) -> bool:
+    return page.tokens[end].word in _GREETED
 
 
 _GREETED = frozenset(
