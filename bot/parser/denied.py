@@ -51,13 +51,17 @@ def denied(
     for at in range(end, min(end + 3, len(words))):
         if words[at] in {",", ".", "but", "pero", ";"} or at in told:
             break
-        if words[at] == "no" and words[at + 1 : at + 2] not in ([], ["."], ["more"], ["longer"]):
+        closes = words[at + 1 : at + 2] in ([], ["."], ["more"], ["longer"])
+        if words[at] == "no" and not closes and words[at + 1 : at + 3] not in _BUT:
             continue  # `dizzy no food left`: the word belongs to what follows it
         if gone.longest(page, at, len(words)) is not None:
             return True
         if words[at] not in _PASSED:
             break
     return False
+
+
+_BUT = ([",", "pero"], [",", "but"])
 
 
 def _but_no_more(page: Page, words: list[str], end: int, gone: Phrases[bool]) -> bool:

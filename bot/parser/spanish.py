@@ -214,7 +214,7 @@ SPANISH = Lexicon(
                  "un", "una", "la", "el", "mi", "en total", "ya", "solo", "casi", "como", "con", "fui",
                  "a", "que", "al", "terminado", "listo", "se", "pero", "despues", "antes", "ella", "mas"),
     symptoms=SYMPTOMS_SPANISH,
-    denials=("no", "ya no", "no esta", "ya no esta", "no se siente", "ya no se siente", "ya no tiene", "sin", "nunca", "ningun", "ninguna", "tampoco", "no tengo", "no estoy",
+    denials=("cero", "no ha vuelto a", "no he vuelto a", "ya no ando", "no", "ya no", "no esta", "ya no esta", "no se siente", "ya no se siente", "ya no tiene", "sin", "nunca", "ningun", "ninguna", "tampoco", "no tengo", "no estoy",
              "no siento", "no me siento", "ni", "nada de", "dejo de", "deje de",
              "se me paso", "ya se me paso", "se me quito", "ya se me quito", "ya paso"),
     denials_after=("se fue", "ya paso", "se me quito", "ya se me paso", "me paso", "ya no", "se quito", "paso", "ha pasado", "desaparecio",

@@ -26,6 +26,7 @@ _IF = re.compile(
     r"|(?:por que|porque) (?:da|dan|causa|produce|provoca|se siente)|como (?:se|puedo saber|saber|reconozco|sabe uno) (?:si|que)"
     r"|is it (?:dangerous|bad|serious|normal) (?:if|when) (?:someone|somebody|you|people)"
     r"|(?:can|could|does|do|will|would|might) [a-z]+(?: [a-z]+)? (?:cause|lead to|bring on)"
+    r"|(?:por que )?(?:la |el )(?:metformina|insulina|glibenclamida|pastilla|medicina|diabetes|azucar(?: alta| baja)?)(?: pueden?)? (?:da|dan|dar|causa|causar|produce|producir|provoca|provocar)"
     r"|(?:.* )?why (?:do|does|did) (?:you|it|the bot) (?:keep )?ask(?:ing)?(?: me)? (?:if|about|whether)"
     r"|(?:.* )?(?:scared|afraid|frightened|terrified|worried) (?:of|about) (?:having|getting)(?: a)?"
     r"|(?:.* )?(?:ill|i will|let you know|tell you|text you|voy a avisar|te aviso|aviso)(?: [a-z]+){0,3} (?:if|when|si|cuando)"

@@ -66,7 +66,7 @@ def find(page: Page, language: str) -> list[Feeling]:
             index += 1
             continue
         end, level = hit
-        if page.tokens[end - 1].word == "as":  # `thirsty as a camel`, whatever it is likened to
+        if page.tokens[end - 1].word in {"as", "like"}:  # whatever it is likened to
             end = _on(page, end - 1)
         passed.update(range(index, end))
         if level is not None:

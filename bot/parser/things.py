@@ -77,7 +77,7 @@ _DID = frozenset(
     "tiembla tiemblan vomito suda colapso".split()
 )
 #: Right before a thing.
-_ABOUT_IT = (["shaky"], ["wobbly"], ["unsteady"], ["weak"], ["shaking"])
+_ABOUT_IT = (["shaky"], ["wobbly"], ["unsteady"], ["weak"], ["shaking"], ["blurry"])
 #: Right behind a thing or a beast, without a verb: `kettle handle shaky already`.
 _MOVED = ("shak", "trembl", "wobbl", "vomit", "blur", "sweat")
 _WITH_VERB = _IS | _HOW - {"the", "a"}
@@ -91,8 +91,8 @@ def said_of(
 ) -> tuple[SaidOf, int]:
     """Of whom the sign at `start` is said, and where that is named, by the noun and the verb before
     it. `known` are the words of all lists: a word of none is a name where it stands alone."""
-    if page.words(start, end) in _ABOUT_IT and not THINGS.isdisjoint(page.words(end, end + 1)):
-        return SaidOf.A_THING, start  # `shaky ladder`
+    if page.words(start, end) in _ABOUT_IT and _of_what_follows(page, start, end):
+        return SaidOf.A_THING, start
     bare = start == 1 and page.tokens[start].word not in _IS
     if start == 0 or (bare and page.tokens[0].word not in _NEVER_ONESELF):
         return SaidOf.ONESELF, start
@@ -154,6 +154,16 @@ def said_of(
     ):
         return _judged(named[::-1], sign, suggests, known), first + noun
     return SaidOf.ONESELF, start
+
+
+def _of_what_follows(page: Page, start: int, end: int) -> bool:
+    """`shaky ladder`, `a shaky landing`, `takes blurry photos`: said of the noun behind it."""
+    noun = " ".join(page.words(end, end + 1))
+    if noun in THINGS or noun in PICTURES:
+        return True
+    article = page.words(max(start - 1, 0), start) in (["a"], ["an"], ["the"], ["that"], ["un"])
+    small = _HOW | _AT | _BREAKS | _IS | _NO_NOUN | OWN
+    return article and noun.isalpha() and len(noun) > 3 and noun not in small
 
 
 def _judged(

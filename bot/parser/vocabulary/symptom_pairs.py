@@ -95,7 +95,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             """
             keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, like a tap, up and down
             can't stop, cannot stop, over and over, ten times, loads, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, very much, too many times, well well, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
-            mucho, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
+            mucho, un chorro, un monton, todo el rato, todo rato, ganas de, a cada nada, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
             """,
         ),
         (
@@ -103,7 +103,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "thirst, thirsty, thursty, thristy, sed, sediento, sedienta, sedientos",
             """
             very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too, too much, very much
-            mucha, muchisima, demasiada, tanta, no se me quita, no se quita, terrible, todo el tiempo, todo el dia, bastante, horrible, muerto de, muerta de, muriendo de, insaciable
+            mucha, muchisima, demasiada, tanta, mas, un chorro de, un chingo de, un monton de, un buen de, harta, seca de, seco de, no se me quita, no se quita, terrible, todo el tiempo, todo el dia, bastante, horrible, muerto de, muerta de, muriendo de, insaciable
             """,
         ),
         (
@@ -127,7 +127,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "hand, hands, finger, fingers, leg, legs, knee, knees, body, arms, whole body, manos, mano, piernas, cuerpo, rodillas, dedos, all over, inside, insides",
             """
             shaking, shaky, shakey, shake, shakes, shook, tremble, trembles, trembling, trembly, tremor, tremors, trembled, jittery, jelly, like jelly, wobbly, wobbling, wobble, quivering, shivering, unsteady, quaking, jittering, vibrating, buckling, knocking, like the clappers, flapping, quivery, juddering
-            tiemblan, tiembla, temblo, temblaron, temblaba, temblaban, temblando, temblorosas, temblorosa, tembloroso, temblor, temblores, flojas, aguadas, tembleque, temblar, tembladera
+            tiritan, tirita, tiritando, titiritan, titiritando, tiemblan, tiembla, temblo, temblaron, temblaba, temblaban, temblando, temblorosas, temblorosa, tembloroso, temblor, temblores, flojas, aguadas, tembleque, temblar, tembladera
             """,
         ),
         (
@@ -175,7 +175,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just

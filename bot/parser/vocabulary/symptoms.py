@@ -18,7 +18,7 @@ from bot.parser.vocabulary import Block, phrases
 
 #: Parts that many phrases share, used as `$very`.
 _SHARED: Final = {
-    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|fierce|ferocious|bone|wile|wild|fair|gasping|heaps|savage|lethal|fair|some|right|massively|insanely|mortal|desperate|well|real|awful|awfy|mighty
+    "very": """{very|vry|verry|vrey|v|unbearably|ridiculously|wicked|hella|hecka|bare|gey|pure|realy|rly|sooo|soooo|sooooo|soooooo|soo|really|so|super|too|mad|extra|extremely|terribly|awfully|dead|proper|fierce|ferocious|shocking|shockin|bone|wile|wild|fair|gasping|heaps|savage|lethal|fair|some|right|massively|insanely|mortal|desperate|well|real|awful|awfy|mighty
         unusually|incredibly|crazy|that|pretty|quite|always|constantly|still}""",
     "ever": """{all the time|all day|all night|all day long|constantly|a lot|alot|lots|loads|nonstop
         non-stop|every hour|every hr|every half hr|every {few|5|10|ten|15|20} minutes|every half hour|so much|too much
@@ -38,7 +38,7 @@ _SHARED: Final = {
         can hardly|can barely}""",
     "vomiting": """{vomiting|vomitting|vomitin|throwing up|throwin up|puking|being sick|heaving|retching
         spewing|barfing}""",
-    "fruit": """{{rotten|sweet} fruit|fruit|fruits|fruity|pear drops|peardrops|pears|(rotten )apples
+    "fruit": """{{rotten|sweet|ripe} {fruit|mango|mangoes|bananas}|ripe mango|mango|pineapple|melon|bananas|fruit|fruits|fruity|pear drops|peardrops|pears|(rotten )apples
         banana(s)|pineapple|acetone|nail {varnish
           polish} (remover)|nail stuff|paint thinner|thinner
         sweet|sweets|candy|ketones|solvent|glue|chemicals}""",
@@ -58,7 +58,7 @@ shaking like a leaf
   won't stop ){shaking|shaky|shakey|trembling|trembly|tremble|shake|shakes|jittery|wobbly}
 {my|whole} body shakes, cannot stop shaking, can't stop shaking, all shook up inside, i shake
 am shaking, trembling, trembly, trembles, tremble, tremors, tremor, tremours, trembeling
-{feel|feels|feeling|bit|little|very|so|and|all|really|hungry and} shay, {ah|a|mi|i|me} {di|deh|dey} {shake|tremble|sweat|shiver}, trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
+{feel|feels|feeling|bit|little|very|so|and|all|really|hungry and} shay, {ah|a|mi|i|me} {di|deh|dey} {shake|tremble|sweat|shiver}, {hand|hands|leg|legs|body} shake shake, trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
 {legs|knees} buckling, knees (keep |are )giving way, legs giving way
 legs like jelly, legs feel like jelly, legs of jelly, like jelly, weak at the knees, wobbly, shoogly, shooglie
 wobbly legs, wobbley, wobly, my knees are weak, weak knees, knees weak, knees buckling
@@ -230,7 +230,7 @@ up {three|four|five|six|seven|3|4|5|6|7|8|ten|10} times {to pee|to wee|to urinat
   to the toilet|in the night|for the toilet|for the loo}
 peed {five|six|seven|eight|nine|ten|5|6|7|8|9|10|12|15|20} times, peeing like a racehorse
 pissing like a racehorse, peeing buckets, peeing rivers, peeing for england, need to pee $ever
-need the toilet $ever, {running|runnin|up and down|back and forth|never done running|always|going|up} {to|for} (the |a ){jacks|lav|bog|dunny|netty|privy|wc|john|pee|wee|piss|slash|mimi|pish} $ever, {running|runnin|never done running|never done runnin} {to the|for a|to} {jacks|lav|bog|dunny|netty|pee|wee|piss|slash|pish|loo|toilet}, {passing|passed} {my|me|ma} water {all day|all night|$ever}, {can't|won't} stop {peeing|pissing|weeing|urinating}, {always|forever|never} (off )on the {loo|toilet|jacks|bog|lav|dunny|netty}, need the loo $ever, wetting the bed, {wet|weed|peed|pissed|soaked} {the|my|his|her} bed, bladder won't give me (any ){peace|rest}, bladder is always full, peeing and thirsty
+{spending|spend} a penny $ever, {keep|keeps} {spending|spend} a penny, {peeing|pissing|weeing|piddling} like, {peeing|pissing|weeing|urinating} every, need the toilet $ever, {running|runnin|up and down|back and forth|never done running|always|going|up} {to|for} (the |a ){jacks|lav|bog|dunny|netty|privy|wc|john|pee|wee|piss|slash|mimi|pish} $ever, {running|runnin|never done running|never done runnin} {to the|for a|to} {jacks|lav|bog|dunny|netty|pee|wee|piss|slash|pish|loo|toilet}, {passing|passed} {my|me|ma} water {all day|all night|$ever}, {can't|won't} stop {peeing|pissing|weeing|urinating}, {always|forever|never} (off )on the {loo|toilet|jacks|bog|lav|dunny|netty}, need the loo $ever, wetting the bed, {wet|weed|peed|pissed|soaked} {the|my|his|her} bed, bladder won't give me (any ){peace|rest}, bladder is always full, peeing and thirsty
 peeing and drinking, drinking and peeing, drink and pee, pee and drink, pee pee pee
 weeing for england, polyuria, polydipsia
 # sight
@@ -255,7 +255,7 @@ eye dey blur
   all the time|for {two|2|three|3} days|for days|repeatedly|since this morning|since morning}
 {$vomiting|vomited|threw up|thrown up|been sick|sick|puked|boked} {twice|two|three|four|five|six|seven|eight|ten|2|3|4|5|6|7|8|10} times
 {keep|keeps|keep on|kept} $vomiting, vomit, vomits, vomiting, vomitting, vomitin, vommiting, vomting, vomited, vomitted, vommited
-boke, boked, boking, bokin, boak, boaked, boaking, hoying up, throwed up, vomit up, vomits up, voming, vom, vommed, voms
+boke, boked, boking, bokin, boak, boaked, boaking, {getting|gettin|got} sick {twice|again|all day|all night|all morning|every hour|{3|4|5|6|three|four|five} times}, hoying up, throwed up, vomit up, vomits up, voming, vom, vommed, voms
 {throwing|throw|trew|threw|thrown|throwin|trowing|trow|throwing-up|thew} up, thrwing up, throwin up
 throwing it up, puke, puked, puking, pukin, pukes, barf, barfed, barfing, upchuck, upchucked
 {sick|vomit|throw up|puke|vomiting|throwing up} {every time|everytime|whenever|each time} i {eat|drink|swallow}, chundering, chundered, spewing, spewed, spew, chucking up, chucked up, hurling up, hurled my
@@ -301,7 +301,7 @@ feel my sugar is high
 
 _EMERGENCY: Final = """
 # lost consciousness
-fell out {in|on|at|by} the {church|floor|porch|lobby|yard|street|store|kitchen|shower|bathroom|hallway|pew|aisle|garden|parking lot|driveway|grass|ground}, {just|done|she|he} fell out and, {catch|caught|took|taking|taken|take} a {fit|seizure}, {nah|na|noh} {wake|wake up|answer|respond|breathe|breathing}, no gree {wake|wake up|answer|respond|talk|swallow|breathe}, don {collapse|faint|pass out|black out|convulse}, drop down and, {drop|dropped} {down|dong|dung} {just|right} now, {no|noh|nah|not|never} di breathe, {ain't|hasn't|has not|won't|not|didn't|doesn't} {come to|coming to|come round|coming round|wake up|waking up|woke up|woken up}, {nobody|no one|noone|none of us} can wake, {talking|talkin|speaking} out {of |}{his|her|my|their} head, {don't|doesn't|didn't} know {me|us|who i am|who we are|his own|her own}, {passed|past|pass'd|pased} out, passing out, passes out, pass out, passedout, passed out cold
+fell out {in|on|at|by} the {church|floor|porch|lobby|yard|street|store|kitchen|shower|bathroom|hallway|pew|aisle|garden|parking lot|driveway|grass|ground}, {just|done|she|he} fell out and, {catch|caught|took|taking|taken|take} a {fit|seizure}, {is|am|i'm|are|was} after {keeling over|fainting|collapsing|passing out|blacking out|taking a fit}, {nah|na|noh} {wake|wake up|answer|respond|breathe|breathing}, no gree {wake|wake up|answer|respond|talk|swallow|breathe}, don {collapse|faint|pass out|black out|convulse}, drop down and, {drop|dropped} {down|dong|dung} {just|right} now, {no|noh|nah|not|never} di breathe, {ain't|hasn't|has not|won't|not|didn't|doesn't} {come to|coming to|come round|coming round|wake up|waking up|woke up|woken up}, {nobody|no one|noone|none of us} can wake, {talking|talkin|speaking} out {of |}{his|her|my|their} head, {don't|doesn't|didn't} know {me|us|who i am|who we are|his own|her own}, {passed|past|pass'd|pased} out, passing out, passes out, pass out, passedout, passed out cold
 blacked out, blacking out, black out, blackout(s), blacks out, fainted, faintd, fanted, faints
 don faint, faint {already|away}, drop( down) {and|an} faint, fainting, fainted away, fainting spell(s), {i|he|she} did faint, {no|lost} {feeling|strength|power} in (my |his |her |the |one )(left |right ){arm|leg|hand|side|face}, have fainted, a faint, collapsed, colapsed, collasped
 collapse, collapses, collapsing, colapse, keeled over, keels over, keel over, lost consciousness
@@ -440,10 +440,10 @@ breathing (is |has gone |getting |is getting |very |so ){hard|hard for me|diffic
   trouble|problem(s)|difficulties|laboured|labored|funny|shallow|strange|bad|badly}
 winded sitting down, wheezing badly, {doesn't|won't} answer me and is {sweating|sweaty|shaking|clammy|pale}, {wheezing|wheezy} {bad|real bad|so bad|hard|heavily}, {jaw|arm|left arm} pain and {sweating|sweaty|nausea|breathless|clammy}, {he|she|mum|mom|dad|and} {won't|doesn't|will not} stay awake, keeps falling asleep and, breath dey {cut|seize} me, chest dey hold me, asthma attack
 # breath that smells
-breath {smells|smell|smelling|smelled|smelt|stinks|tastes|sells} (funny |weird |strange |odd |bad )(of |like |a bit like |kind of like |
+breath (do |does |dey |is ){stink|stinking|smells|smell|smelling|smelled|smelt|stinks|tastes|sells} (funny |weird |strange |odd |bad )(of |like |a bit like |kind of like |
   so ){$fruit}
 breath (is |that |dey |just |has a |really |also ){smell(s)|smelling|smels|reeks} (of |
-  like )(ripe |rotten |overripe |old ){fruit|fruits|fruity|acetone|pear drops|nail varnish|nail polish|nail polish remover|sweet
+  like )(ripe |rotten |overripe |old ){mango|mangoes|bananas|pineapple|melon|fruit|fruits|fruity|acetone|pear drops|nail varnish|nail polish|nail polish remover|sweet
   apples|paint thinner}
 breath (is |smells |dey |gone |has gone |got ){fruity|frooty|fruitty|fruty|acetone|ketotic}
 {fruity|frooty|fruty|fruity smelling|fruit smelling|fruit smell|acetone|acetone smelling
@@ -502,6 +502,7 @@ better off dead, {kill|hurt|harm} myself, harming myself, no point (in ){living|
 
 #: Spanish, in the same three levels.
 _LOW_SPANISH: Final = """
+tiritando, titiritando, tiritones
 siento (muy |bien |medio ){baja|bajo} {el|la|mi} {azucar|glucosa}, {estoy|ando|me siento} hipo
 suda {mucho|frio|demasiado|a mares|bastante}, se marea, se mareo
 sude y sude, tiemble y tiemble, temblando y temblando
@@ -619,6 +620,7 @@ cetonas (altas|positivas|en la orina), tengo cetonas
 """
 
 _EMERGENCY_SPANISH: Final = """
+{no tengo|sin|perdi la|perdio la|no tiene} fuerza(s) en {el|la|mi|un|su} {brazo|pierna|mano|lado}, no me para ni {el agua|agua}, no me para nada en {el estomago|la panza|la barriga}
 sin poder {retener|tragar} {nada|agua|liquidos|el agua|ni agua|comida}, sin retener {nada|agua|liquidos}
 no abre los ojos, {cayo|cai} {redondo|redonda|como tabla|desmayado|desmayada}, no siento {la mano|el brazo|la pierna|la cara|media cara|un lado}, de repente no veo (nada)
 no supe {nada|de mi|mas}, se privo, {se quedo|esta} {privado|privada}, me prive, se puso {tieso|tiesa|rigido|rigida}, incoherencias
@@ -846,7 +848,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     sweating over {my|the|this|these|an|that} {exam|exams|bill|bills|results|homework|deadline|interview|test|speech|maths}
     {me|le|les} falta aire {a|en} {la|las|el|los|mi|su} {llanta|llantas|rueda|ruedas|balon|pelota|goma|gomas|bici|neumatico}
     confundid{a|o} con {el|la|los|las|tu|tus|este|esta|estos|estas} {horario|horarios|mensaje|mensajes|pregunta|preguntas|app|aplicacion|numeros|instrucciones|medidor|fechas|fecha|cita}
-    swaying {to|in the|with|along}, giddy up, fainting {goat|goats|couch}, passed out {of|from} {school|college|uni|university|the academy|the college|the army|the police|the navy|engineering|medical|nursing|youth|basic|training|boot|the police academy}, passed out {fliers|leaflets|sweets|snacks|plates|the plates|bulletins|programmes|papers|drinks|tea}, passing out {fliers|flyers|leaflets|food|sweets|candy|snacks|plates|bulletins|programmes|papers|drinks|tea|parade|ceremony}, pass out {fliers|papers|snacks|plates}, {street|suburb|town|city|area|village|neighbourhood|neighborhood|estate|block|house|district|office|island|whole place} (is |was |has |got |all ){blacked out|blackout}, blacked out {windows|window|blinds|van|car|glass}, {heart attack|seizure} {burger|sandwich|grill|cafe}, {drugs|drug|customs|asset|property|land|cargo|police} seizure, {blackout|blackouts} {again|everywhere|in|over}, lights off( ,) blackout, in fits( of laughter), fell out laughing, falling out laughing, batting collapse, had (us|me|everyone|the whole room) in fits, {had|having|have|throw|threw} a fit {about|over|because|at}, {give|gives|gave} (you|us|anyone|ye|yer man|him|her) a heart attack, {spewing|spewin|spew} {about|we|they|he|at|that|over}, shaking {beef|beans}, faint {tracks|line|lines|smell|light|signal|mark|marks|print|memory|hope|sound|scent|praise|stars|trail}, shaky {isles|start|camera|footage|video|hand held|ground}, dizzy {high|heights}, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
+    swaying {to|in the|with|along}, giddy up, fainting {goat|goats|couch}, passed out {of|from} {school|college|uni|university|the academy|the college|the army|the police|the navy|engineering|medical|nursing|youth|basic|training|boot|the police academy}, passed out {fliers|leaflets|sweets|snacks|plates|the plates|bulletins|programmes|papers|drinks|tea}, passing out {fliers|flyers|leaflets|food|sweets|candy|snacks|plates|bulletins|programmes|papers|drinks|tea|parade|ceremony}, pass out {fliers|papers|snacks|plates}, {street|suburb|town|city|area|village|neighbourhood|neighborhood|estate|block|house|district|office|island|whole place} (is |was |has |got |all ){blacked out|blackout}, blacked out {windows|window|blinds|van|car|glass}, {heart attack|seizure} {burger|sandwich|grill|cafe}, {drugs|drug|customs|asset|property|land|cargo|police} seizure, {blackout|blackouts} {again|everywhere|in|over}, lights off( ,) blackout, in fits( of laughter), fell out laughing, falling out laughing, batting collapse, had (us|me|everyone|the whole room) in fits, sudado de {pollo|pescado|carne|costilla|res|cerdo}, ataque de {risa|celos|nervios de risa|tos}, no puedo tragar a {mi|ese|esa|la|el}, (me ){dejo|deja} sin aliento, {dejo|deja} temblando {la|el|mi}, temblo {bien |muy |bastante }fuerte, {precios|cuentas|alturas} {dan|da} vertigo, {had|having|have|throw|threw} a fit {about|over|because|at}, {give|gives|gave} (you|us|anyone|ye|yer man|him|her) a heart attack, {spewing|spewin|spew} {about|we|they|he|at|that|over}, shaking {beef|beans}, faint {tracks|line|lines|smell|light|signal|mark|marks|print|memory|hope|sound|scent|praise|stars|trail}, shaky {isles|start|camera|footage|video|hand held|ground}, dizzy {high|heights}, {feel|feeling|felt} low in {myself|spirit|spirits|mood|my mood}, {estuvo|fue|esta|estaba|es} de infarto, casi me {da|dio} un infarto {con|cuando|al|por}, {hubo|fue} (un ){sismo|terremoto}, {weak at the knees|weak knees} {for|when he|when she|over|thinking}, {makes|made|make} me {weak at the knees|dizzy with joy}
     {the |}jitters {about|before|over} {my|the|an}, {shaking|shakin|trembling|shivering} {with|wi|in} {laughter|laughing|rage|anger|excitement|joy}, trembling at the {thought|idea|sight}
     {dizzy|faint|giddy} with {joy|happiness|love|relief|excitement|success}, {had|have|having|such|what} a stroke of {luck|genius|good luck}
     {fainted|fainting|faint|collapsed|passed out} {when i saw|at|over|looking at} {the|my|that} {price|prices|bill|bills|cost|total}
