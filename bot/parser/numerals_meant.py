@@ -90,6 +90,7 @@ def _is_strange(word: str, known: Container[str], numerals: Container[str]) -> b
         and word not in numerals
         and word not in SLIPS
         and word not in known
+        and not (word[-1] in "sh" and word[:-1] in numerals)  # `hundreds of steps`, `the eighth`
     )
 
 

@@ -91,6 +91,19 @@ def test_a_number_told_only_roughly_is_asked_about(text: str) -> None:
     assert answer.ask is not None
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "did hundreds of squats", "elevens and toast", "rugby sevens 40 min", "on the eighth floor",
+        "dozens of steps", "twelves", "hundreds and thousands on toast",
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("unit", Unit)
+def test_several_of_a_number_are_no_number(text: str, unit: Unit) -> None:
+    answer = read(text, at=AT, unit=unit, language="en")
+    assert not [each for each in answer.entries if isinstance(each, Reading)]
+
+
 FELT = {
     "i feel shaky": Suggests.LOW, "i feel faint": Suggests.LOW, "so dizzy": Suggests.LOW,
     "chest pain": Suggests.EMERGENCY, "very thirsty": Suggests.HIGH, "keep peeing": Suggests.HIGH,
