@@ -8,6 +8,7 @@ from functools import cache
 from itertools import pairwise
 
 from bot.entries import Suggests
+from bot.parser.around_signs import VOMITED, brought_up, led_in, likened, where
 from bot.parser.denied import denied, deniers
 from bot.parser.languages import LEXICA, of_all
 from bot.parser.misspelt import no_slips
@@ -67,7 +68,7 @@ def find(page: Page, language: str) -> list[Feeling]:
             continue
         end, level = hit
         if page.tokens[end - 1].word in {"as", "like"}:  # whatever it is likened to
-            end = _on(page, end - 1)
+            end = likened(page, end - 1)
         passed.update(range(index, end))
         if level is not None:
             found.append(Feeling(start=index, end=end, suggests=level))
@@ -79,6 +80,7 @@ def find(page: Page, language: str) -> list[Feeling]:
         for sign in paired(page, language, passed)
     ]
     words = page.words(0, count)
+    found += _much_thirst(words, passed)
     found = _kept_nothing_down(words, found)
     known = no_slips(language)
     found = [
@@ -101,6 +103,33 @@ def find(page: Page, language: str) -> list[Feeling]:
     return sorted(found, key=lambda feeling: feeling.start)
 
 
+def _much_thirst(words: list[str], passed: set[int]) -> list[Feeling]:
+    """`peak thirsty`, or behind any word that is no small one: every place has a `very` of its own,
+    and a thirst that is called anything but slight is a sign."""
+    return [
+        Feeling(start=at - 1, end=at + 1, suggests=Suggests.HIGH)
+        for at, word in enumerate(words)
+        if word == "thirsty"
+        and at
+        and at not in passed
+        and words[at - 1].isalpha()
+        and words[at - 1] not in _PLAINLY
+        and not words[at - 1].endswith("s")  # `the old ute's thirsty`
+    ]
+
+
+#: Before `thirsty` they say no more than that, or less.
+_PLAINLY = frozenset(
+    """
+    i im ah am there is are was were be been being feel feels feeling felt get gets getting got and
+    an or but n bit abit little slightly slight touch not no nor never less made makes make me my his her of
+    the a any anymore also then now today just kinda somewhat mildly he she they we you it hes shes
+    hungry tired for if when whenever because cos since after before with in on at as dont isnt
+    arent wasnt who what why how
+    """.split()
+)
+
+
 def _kept_nothing_down(words: list[str], found: list[Feeling]) -> list[Feeling]:
     """`chundering all day and cant keep fluids down` is one sign, whichever half comes first."""
     both = sorted(found, key=lambda feeling: feeling.start)
@@ -109,7 +138,7 @@ def _kept_nothing_down(words: list[str], found: list[Feeling]) -> list[Feeling]:
         if (
             sick.suggests is Suggests.HIGH
             and kept.suggests is Suggests.EMERGENCY
-            and words[sick.start].startswith(_VOMITED)
+            and words[sick.start].startswith(VOMITED)
             and (
                 not _KEPT.isdisjoint(words[kept.start : kept.end])
                 or (words[kept.start] in _MUDDLED and words[one.end : other.start] in _AND)
@@ -183,8 +212,8 @@ def claimed(page: Page, feelings: list[Feeling]) -> list[Feeling]:
         if feeling.of is SaidOf.A_THING:
             page.claim(feeling.start, feeling.end)
             continue
-        end = _brought_up(page, feeling.start, feeling.end)
-        page.claim(_led_in(page, feeling.start), _where(page, end))
+        end = brought_up(page, feeling.start, feeling.end)
+        page.claim(led_in(page, feeling.start), where(page, end))
     return [feeling for feeling in feelings if feeling.of is not SaidOf.A_THING]
 
 
@@ -194,104 +223,6 @@ def befell(page: Page, feelings: list[Feeling], start: int) -> bool:
     at = start - (page.words(start - 1, start) in (["while"], ["when"], ["whilst"]))
     doing = page.words(start, start + 1)[0].endswith("ing")
     return doing and any(feeling.end == at for feeling in feelings)
-
-
-_VOMITED = (
-    "vomit", "throw", "threw", "puk", "chuck", "brought", "bring", "devolv", "spew", "barf",
-    "chunder", "bok", "boak", "heav", "retch", "hurl", "sick", "being", "been", "hoy",
-)  # fmt: skip
-_LONG = (
-    ["whole"],
-    ["entire"],
-    ["last"],
-    ["day"],
-    ["night"],
-    ["morning"],
-    ["time"],
-    ["dia"],
-    ["noche"],
-)
-_MINE = frozenset("all my his her the la el mi lo todo toda up".split())
-
-
-def _brought_up(page: Page, start: int, end: int) -> int:
-    """Where `my toast` behind `threw up` ends: it is no meal."""
-    if not page.words(start, start + 1)[0].startswith(_VOMITED):
-        return end
-    at = end
-    while page.words(at, at + 1) and page.tokens[at].word in _MINE:
-        at += 1
-    known = at > end and page.words(at, at + 1) and page.tokens[at].word.isalpha()
-    long = page.words(at, at + 1) in _LONG  # `threw up all day`
-    return at + 1 if known and not long else end
-
-
-def _where(page: Page, end: int) -> int:
-    """Where `on the stairs` or `since last night` behind a symptom ends: a place and nothing that
-    was done, a time that is no reading's."""
-    end = _on(page, end)
-    words = page.words(end, end + 3)
-    if words[:1] in (["since"], ["desde"]):
-        hour = 1 + (words[1:2] in (["las"], ["la"]))
-        while words[1:2] and (words[1] in _DAYS or (words[1].isdigit() and hour > 0)):
-            end, words, hour = end + 1, page.words(end + 1, end + 4), hour - 1
-        return end + 1
-    there = len(words) == 3 and words[0] in _AT and words[1] in _THE and words[2] in _PLACES
-    return end + 3 if there else end
-
-
-def _on(page: Page, end: int) -> int:
-    """Where `have started again` or `as a duck`, `like yesterday` behind a symptom ends: that it is
-    here, and what it is likened to."""
-    words = page.words(end, end + 3)
-    if words[:1] in (["have"], ["has"]) and words[1:2] and words[1] in _BEGUN:
-        return end + 2 + (words[2:] == ["again"])
-    if words[:1] and words[0] in _BEGUN and words[1:2] in ([], ["again"], ["."], [","], ["up"]):
-        return end + 1 + (words[1:2] in (["again"], ["up"]))
-    if words[:1] in (["as"], ["like"], ["como"]):
-        article = words[1:2] in (["a"], ["an"], ["the"], ["un"], ["una"])
-        likened = words[1 + article : 2 + article]
-        if likened and likened[0].isalpha() and likened[0] not in _NOT_LIKENED:
-            return end + 2 + article
-    return end
-
-
-_BEGUN = frozenset("started starting begun empezo empezando".split())
-_NOT_LIKENED = frozenset(
-    "i im its it my after before when if that this you well soon last girl boy kid child teen "
-    "teenager baby student youngster lad lass".split()
-)
-_DAYS = frozenset(
-    "yesterday last this night morning afternoon evening lunch dinner breakfast supper brunch tea "
-    "monday tuesday wednesday thursday friday saturday sunday anoche ayer la el en hoy manana "
-    "tarde noche antier lunes martes miercoles jueves viernes sabado domingo".split()
-)
-_AT = frozenset("on in at by down outside en por".split())
-_THE = frozenset("the my our a la las el los mi".split())
-_PLACES = frozenset(
-    "stairs steps garden yard pool kitchen bathroom bath shower shop shops street field allotment "
-    "bus train office gym hallway porch driveway escaleras escalera jardin patio cocina bano ducha "
-    "tienda calle oficina gimnasio".split()
-)
-
-
-_FEEL = frozenset("feel feels feeling felt fealing siento sintio senti sentir".split())
-_BEFORE_FEEL = frozenset("and then now so but i im am was is just me y ahora luego pero ya".split())
-
-
-def _led_in(page: Page, start: int) -> int:
-    """Where `and now i feel` before a symptom begins: no part of what was eaten before it."""
-    words = page.words(max(start - 12, 0), start)
-    first = start - len(words)
-    if words[-1:] and words[-1] in _FEEL | {"all", "really", "very", "so", "a", "bit", "muy"}:
-        at = len(words) - 1
-        while at >= 0 and words[at] not in _FEEL and len(words) - at < 4:
-            at -= 1
-        if at >= 0 and words[at] in _FEEL:
-            while at > 0 and words[at - 1] in _BEFORE_FEEL:
-                at -= 1
-            return first + at
-    return start
 
 
 @cache

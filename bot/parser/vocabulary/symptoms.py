@@ -38,7 +38,7 @@ _SHARED: Final = {
         can hardly|can barely}""",
     "vomiting": """{vomiting|vomitting|vomitin|throwing up|throwin up|puking|being sick|heaving|retching
         spewing|barfing}""",
-    "fruit": """{{rotten|sweet|ripe} {fruit|mango|mangoes|bananas}|ripe mango|mango|pineapple|melon|bananas|fruit|fruits|fruity|pear drops|peardrops|pears|(rotten )apples
+    "fruit": """{{rotten|sweet|ripe} {fruit|mango|mangoes|bananas}|ripe mango|mango|mangoes|pineapple|melon|watermelon|banana|bananas|peach|peaches|strawberries|grapes|papaya|guava|fruit {salad|juice|punch|drops|gums|sweets|chews}|pear|pear cider|bubble gum|bubblegum|fruit|fruits|fruity|pear drops|peardrops|pears|(rotten )apples
         banana(s)|pineapple|acetone|nail {varnish
           polish} (remover)|nail stuff|paint thinner|thinner
         sweet|sweets|candy|ketones|solvent|glue|chemicals}""",
