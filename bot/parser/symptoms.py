@@ -121,11 +121,11 @@ def _much_thirst(words: list[str], passed: set[int]) -> list[Feeling]:
 #: Before `thirsty` they say no more than that, or less.
 _PLAINLY = frozenset(
     """
-    i im ah am there is are was were be been being feel feels feeling felt get gets getting got and
-    an or but n bit abit little slightly slight touch not no nor never less made makes make me my his her of
-    the a any anymore also then now today just kinda somewhat mildly he she they we you it hes shes
-    hungry tired for if when whenever because cos since after before with in on at as dont isnt
-    arent wasnt who what why how
+    i im ah am there is are was were be been being feel feels feeling felt get gets getting got
+    and an or but n bit abit little slightly slight touch not no nor never less made makes make
+    me my his her of the a any anymore also then now today just kinda somewhat mildly he she
+    they we you it hes shes hungry tired for if when whenever because cos since after before
+    with in on at as dont isnt arent wasnt who what why how
     """.split()
 )
 
