@@ -191,7 +191,7 @@ SPANISH = Lexicon(
                "cocinando", "calle", "no", "sin", "nunca", "necesito", "cumpleanos", "camisa", "vestido",
                "pintura", "se llama", "regalo", "jardin", "arbol", "telefono", "me encanta", "me gusta",
                "esta caro", "precio", "se acabo", "falta", "quiero", "dejar", "deje", "deja de comer", "dejo de comer", "me pase con", "me pase de", "se paso con"),
-    joining=("y", "con", "de", "para", "yo", "mi", "la", "el", "los", "las", "en", "a", "al", "del",
+    joining=("y", "porque", "con", "de", "para", "yo", "mi", "la", "el", "los", "las", "en", "a", "al", "del",
              "es", "era", "pero", "ahora", "hoy", "un", "una", "que", "me", "lo", "gracias", "por",
              "favor", "ya", "se", "mis", "e", "o", "estoy", "esta", "fue", "voy", "luego", "unos",
              "antes", "despues", "solo", "tambien", "nuestra", "nuestro", "aqui", "rico", "rica", "muy",
