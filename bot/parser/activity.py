@@ -86,8 +86,8 @@ def find(page: Page, language: str) -> list[Doing]:
     index = 0
     while index < len(page.tokens):
         hit = phrases.longest(page, index, len(page.tokens))
-        if hit is None:
-            index += 1
+        if hit is None or (language == "en" and page.words(index, hit[0]) == ["a", "pie"]):
+            index += 1  # `a pie` is on foot in Spanish alone
         else:
             end, over = hit
             past = page.tokens[index].word.endswith("ed")  # never `going to walked`

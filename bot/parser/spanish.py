@@ -143,7 +143,7 @@ SPANISH = Lexicon(
     },
     shy_meal_names={},
     meal_verbs={
-        "almorce": MealName.LUNCH, "almorzando": MealName.LUNCH, "almorzamos": MealName.LUNCH,
+        "almorce": MealName.LUNCH, "almorze": MealName.LUNCH, "almorzando": MealName.LUNCH, "almorzamos": MealName.LUNCH,
         "cene": MealName.DINNER, "cenando": MealName.DINNER, "desayune": MealName.BREAKFAST,
         "desayunando": MealName.BREAKFAST, "meriende": MealName.SNACK, "merendando": MealName.SNACK,
         "comi": None, "comiendo": None, "merende": MealName.SNACK, "almuerzo": MealName.LUNCH,

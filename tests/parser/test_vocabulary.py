@@ -223,7 +223,7 @@ class TestSymptoms:
         emergency = set(symptoms.SYMPTOMS[Suggests.EMERGENCY])
         softened = [p for p in symptoms.SYMPTOMS[Suggests.LOW] if holds(p, emergency)]
         coming = re.compile(
-            r"^(about|wan|bout|boutta|abt|gonna|going|goin|might|may|could|fixing|finna|near|nearly|almost|close|want"
+            r"^(about|liked?|wan|bout|boutta|abt|gonna|going|goin|might|may|could|fixing|finna|near|nearly|almost|close|want"
             r"|ready|feel|feels|feeling|think|afraid|will|just about|on the|verge|came|scared"
             r"|worried|fainting feeling|feel like)\b"
         )

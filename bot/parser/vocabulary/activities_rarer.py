@@ -53,7 +53,7 @@ carry carried carrying: {sand|cement|stones|gravel|concrete|tiles|furniture|mud}
 """
 
 _NOUNS: Final = """
-{aerobics|pilates|zumba|yoga|salsa|karate|judo|fitness|dance|gym|circuits|tai chi|qigong|stretch|keep fit
+samba, samba class, forro, forro class, capoeira class, {aerobics|pilates|zumba|yoga|salsa|karate|judo|fitness|dance|gym|circuits|tai chi|qigong|stretch|keep fit
   bhangra|ballet|ballroom|swim|swimming|rowing|climbing|kickboxing|taekwondo|boxing|footy|touch
   kapa haka|waka ama|poi|cheer} {class|session|practice|training|lesson|workout|rehearsal|drills}
 {touch|tag|walking|street|beach|wheelchair|gaelic|aussie rules} {rugby|football|footy|cricket|soccer|tennis|volleyball}

@@ -264,7 +264,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     # the plain heads of dishes: food when named alone
     soup(s), stew(s), pie(s), slider(s), curry, curries, casserole(s), hotpot, hot pot, chowder
     chili con carne, stir fry, stirfry, stir fries, sandwich(es), sandwhich, sandwitch, sandwiche
-    sammich, sarnie(s), butty, panini(s), sub(s), sub sandwich, hoagie(s), toastie(s)
+    sammich, sambo(s), sarnie(s), butty, panini(s), sub(s), sub sandwich, hoagie(s), toastie(s)
     leftover(s), left overs, leftovers, home cooked meal, ready meal, tv dinner, frozen dinner
     frozen meal, microwave meal, microwave dinner, takeaway, take away, takeout, take out food
     fast food, junk food, street food, buffet, barbecue, bbq, braai, picnic, full breakfast
