@@ -38,7 +38,7 @@ class Intake:
         return not self._being_taken
 
     async def take(self, update: Mapping[str, Any]) -> None:
-        """The same for a single update."""
+        """Handle one raw update, as `take_all` does."""
         await self.take_all((update,))
 
     async def take_all(self, updates: Sequence[Mapping[str, Any]]) -> None:

@@ -52,7 +52,7 @@ def denied(
         if words[at] in {",", ".", "but", "pero", ";"} or at in told:
             break
         closes = words[at + 1 : at + 2] in ([], ["."], ["more"], ["longer"])
-        if words[at] == "no" and not closes and words[at + 1 : at + 3] not in _BUT:
+        if words[at] == "no" and not closes and words[at + 1 : at + 3] not in _OR_SO:
             continue  # `dizzy no food left`: the word belongs to what follows it
         if gone.longest(page, at, len(words)) is not None:
             return True
@@ -61,7 +61,8 @@ def denied(
     return False
 
 
-_BUT = ([",", "pero"], [",", "but"])
+#: Behind `no` these close the denial: `dolor de pecho no, pero tiemblo`, `dizziness no dey again`.
+_OR_SO = ([",", "pero"], [",", "but"], ["dey", "again"])
 
 
 def _but_no_more(page: Page, words: list[str], end: int, gone: Phrases[bool]) -> bool:
