@@ -187,7 +187,7 @@ class Conversation:
 
     def _join(self, work: Work, chat: ChatSeen, incoming: Incoming, now: datetime) -> Outcome:
         code = self._code(chat, incoming)
-        invitation = self._invitation(work, chat.id, code)
+        invitation = self._invitation(work, incoming, code)
         if invitation is not None and invitation.role is Role.EDUCATOR:
             return self._welcome(work, chat, invitation, incoming, now)
         joining = self._turns.join(
@@ -256,12 +256,12 @@ class Conversation:
             return told
         return dict(chat.enrolment.known).get("code")
 
-    def _invitation(self, work: Work, chat: str, code: str | None) -> Invitation | None:
-        if code is None or self._guesses.too_many(chat, self._real_now()):
+    def _invitation(self, work: Work, incoming: Incoming, code: str | None) -> Invitation | None:
+        if code is None or self._guesses.too_many(incoming.chat, self._real_now()):
             return None
         invitation = work.invitation(code, self._real_now())
         if invitation is None:
-            self._guesses.wrong(chat, self._real_now())
+            self._guesses.wrong(incoming.chat, incoming.update, self._real_now())
         return invitation
 
     def _park(self, incoming: Incoming, now: datetime, error: Exception) -> None:

@@ -13,16 +13,18 @@ class Guesses:
     """Wrong codes a chat."""
 
     def __init__(self) -> None:
-        self._wrong: dict[str, list[datetime]] = {}
+        self._wrong: dict[str, dict[int, datetime]] = {}  # by chat and update
 
     def too_many(self, chat: str, now: datetime) -> bool:
         """Whether this chat may try no more for now."""
-        recent = [at for at in self._wrong.get(chat, ()) if now - at < WRONG_CODES_WITHIN]
-        return len(recent) >= WRONG_CODES
+        told = [*self._wrong.get(chat, {}).values()]
+        return sum(now - at < WRONG_CODES_WITHIN for at in told) >= WRONG_CODES
 
-    def wrong(self, chat: str, now: datetime) -> None:
-        """Count one."""
+    def wrong(self, chat: str, update: int, now: datetime) -> None:
+        """Count one; an update whose turn was taken again counts once."""
         if chat not in self._wrong and len(self._wrong) >= COUNTED_CHATS:
             self._wrong.pop(next(iter(self._wrong)), None)  # another thread may have been first
-        self._wrong.setdefault(chat, []).append(now)
-        del self._wrong[chat][:-WRONG_CODES]
+        told = self._wrong.setdefault(chat, {})
+        told.setdefault(update, now)
+        if len(told) > WRONG_CODES:
+            told.pop(next(iter(told)), None)

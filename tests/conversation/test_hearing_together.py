@@ -12,6 +12,7 @@ from sqlalchemy import event, select
 from sqlalchemy.exc import OperationalError
 
 from bot.conversation import Conversation, Outcome
+from bot.guesses import WRONG_CODES
 from bot.messages import Incoming
 from bot.storage import tables
 from bot.storage.store import Store
@@ -86,6 +87,19 @@ def test_one_that_fails_is_parked_alone(store: Store, place: int) -> None:
         assert [update for update, _ in work.parked()] == [99]
         texts = work.connection.execute(select(tables.heard.c.text)).scalars().all()
     assert sorted(texts) == sorted(one.text for one in messages)
+
+
+def test_a_wrong_code_counts_once_though_its_group_is_taken_again(store: Store) -> None:
+    talk = bot(store)
+    for number in range(WRONG_CODES - 1):
+        messages = [
+            message(2 * number, "new", "/start WRONG"),
+            message(2 * number + 1, "p1", "break"),
+        ]
+        heard(talk, messages)
+    assert not talk._guesses.too_many("new", START)
+    heard(talk, [message(100, "new", "/start WRONG")])
+    assert talk._guesses.too_many("new", START)
 
 
 def test_where_the_database_cannot_take_one_none_is_taken(store: Store) -> None:
