@@ -4,6 +4,7 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 from collections.abc import Container
+from dataclasses import dataclass
 from enum import Enum, auto
 from itertools import takewhile
 
@@ -99,61 +100,83 @@ def said_of(
     words = page.words(max(start - _REACH, 0), start + 1)
     first = start + 1 - len(words)
     sign = page.words(start, end)
+    noun = _subject(page, words, first, sign)
+    phrase = None if noun is None else _phrase(words, noun)
+    if noun is None or phrase is None:
+        return SaidOf.ONESELF, start
+    named, begins = phrase
+    if len(named) == noun.at - begins:  # without the article
+        somebody = words[begins] in _SOME
+        return _judged(named, sign, suggests, known, somebody=somebody), first + begins
+    if words[begins] in _AT or not all(map(str.isalpha, named)):
+        return SaidOf.ONESELF, start
+    name = noun.word
+    strange = len(named) == 1 and len(name) > 2 and name not in known and name not in _AT | OWN
+    if {name, named[0]} & _NEVER_ONESELF or strange:
+        return _judged(named, sign, suggests, known), first + begins
+    return SaidOf.ONESELF, start
+
+
+@dataclass(frozen=True, slots=True)
+class _Noun:
+    """A noun before a sign: its place among the words, itself without `'s`, its verb's place."""
+
+    at: int
+    word: str
+    verb: int
+
+
+def _subject(page: Page, words: list[str], first: int, sign: list[str]) -> _Noun | None:
+    """The noun whose verb the sign ends; `words` end with the first word of the sign, and begin at
+    the token `first`. None where the sign has no noun before it."""
     at = len(words) - 1  # the verb, or the noun with `'s`
     if words[at] not in _IS:
         at -= 1
         while at >= 0 and words[at] in _HOW and words[at] not in _IS:
             at -= 1
     if at < 0:
-        return SaidOf.ONESELF, start
+        return None
     contracted = "'" in page.text(first + at, first + at + 1).replace("’", "'")
+    right_behind = at == len(words) - 2
     if contracted and words[at].endswith("s") and words[at] not in _NO_NOUN:
-        noun, last = at, words[at][:-1]
+        noun = _Noun(at, words[at][:-1], at)
     elif words[at] in _IS:
         while at > 0 and words[at - 1] in _WITH_VERB:
             at -= 1
-        noun, last = at - 1, words[at - 1] if at else ""
-    elif (
-        at == len(words) - 2
-        and words[at] in _NEVER_ONESELF
-        and (sign[0] in _DID or sign[1:2] == ["out"] or sign[0].startswith(_MOVED))
-    ):
-        noun, last = at, words[at]  # `the economy collapsed`
-    elif at == len(words) - 2 and sign[0] in _BARELY:
-        noun, last = at, words[at]  # `my manager nearly fainted`
+        noun = _Noun(at - 1, words[at - 1] if at else "", at)
+    elif right_behind and words[at] in _NEVER_ONESELF and _has_a_verb(sign):
+        noun = _Noun(at, words[at], at)  # `the economy collapsed`
+    elif right_behind and sign[0] in _BARELY:
+        noun = _Noun(at, words[at], at)  # `my manager nearly fainted`
     else:
-        return SaidOf.ONESELF, start
-    beside_me = last == "me" and noun > 0 and words[noun - 1] in _AT
-    if noun < 0 or last in _BREAKS or (last in _NO_NOUN and not beside_me):
-        return SaidOf.ONESELF, start
-    named = [last]
-    while noun > 0 and words[noun - 1] not in _BREAKS:
-        noun -= 1
-        by_me = words[noun] == "me" and words[noun - 1] in _AT and noun > 0  # `the man next to me`
-        if words[noun] in _THE and not by_me and (noun == 0 or words[noun - 1] not in _AT):
-            opens = noun == 0 or words[noun - 1] in _OPENS or words[noun - 1][0].isdigit()
-            mine = words[noun] in _MINE and words[noun + 1] not in OWN and words[at] in _I_DO
-            if not opens or mine or not OWN.isdisjoint(words[:noun]):
-                return (
-                    SaidOf.ONESELF,
-                    start,
-                )  # `climbing the stairs felt faint`, `mi jus feel dizzy`
-            somebody = words[noun] in _SOME
-            return _judged(named[::-1], sign, suggests, known, somebody=somebody), first + noun
-        if words[noun] in _IS or (words[noun] in _NO_NOUN - _THE and not by_me):
-            return SaidOf.ONESELF, start
-        named.append(words[noun])
-    if words[noun] in _AT or not all(map(str.isalpha, named)):
-        return SaidOf.ONESELF, start
-    if {last, named[-1]} & _NEVER_ONESELF or (
-        len(named) == 1
-        and len(last) > 2
-        and last not in known
-        and last not in _AT
-        and last not in OWN
-    ):
-        return _judged(named[::-1], sign, suggests, known), first + noun
-    return SaidOf.ONESELF, start
+        return None
+    beside_me = noun.word == "me" and noun.at > 0 and words[noun.at - 1] in _AT
+    if noun.at < 0 or noun.word in _BREAKS or (noun.word in _NO_NOUN and not beside_me):
+        return None
+    return noun
+
+
+def _has_a_verb(sign: list[str]) -> bool:
+    return sign[0] in _DID or sign[1:2] == ["out"] or sign[0].startswith(_MOVED)
+
+
+def _phrase(words: list[str], noun: _Noun) -> tuple[list[str], int] | None:
+    """The nouns and what stands between them, without the article before them, and where they
+    begin, with it. None where another clause runs into the noun."""
+    named, at = [noun.word], noun.at
+    while at > 0 and words[at - 1] not in _BREAKS:
+        at -= 1
+        by_me = words[at] == "me" and words[at - 1] in _AT and at > 0  # `the man next to me`
+        if words[at] in _THE and not by_me and (at == 0 or words[at - 1] not in _AT):
+            opens = at == 0 or words[at - 1] in _OPENS or words[at - 1][0].isdigit()
+            mine = words[at] in _MINE and words[at + 1] not in OWN and words[noun.verb] in _I_DO
+            if not opens or mine or not OWN.isdisjoint(words[:at]):
+                return None  # `climbing the stairs felt faint`, `mi jus feel dizzy`
+            return named[::-1], at
+        if words[at] in _IS or (words[at] in _NO_NOUN - _THE and not by_me):
+            return None
+        named.append(words[at])
+    return named[::-1], at
 
 
 def _of_what_follows(page: Page, start: int, end: int) -> bool:

@@ -15,7 +15,7 @@ _SLIPS = {
     "giddy": "gidy gddy",
     "sweat": "swet sweatt",
     "chest": "cest ches chet chst chets",
-    "breath": "breth bretth breff",
+    "breath": "breth bretth",
     "breathing": "brething",
     "smells": "smels smeels",
     "really": "realy relly",
