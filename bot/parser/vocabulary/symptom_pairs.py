@@ -62,6 +62,16 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.EMERGENCY,
+            """
+            breath smells, breath smell, breath smelling, breath smelled, breath stinks, breath stink, breath stinking, breath reeks, breath tastes, breath sells, breath is smelling, breath do stink, breath do smell, breath dey smell
+            """,
+            """
+            fruit, fruits, fruity, ripe fruit, rotten fruit, mango, mangoes, ripe mango, pineapple, melon, watermelon, banana, bananas, peach, peaches, strawberries, grapes, papaya, guava, pear, pears, pear cider, apples, rotten apples, bubble gum, bubblegum, fruit salad, fruit juice, fruit drops, fruit gums
+            acetone, nail varnish, nail polish
+            """,
+        ),
+        (
+            Suggests.EMERGENCY,
             "breath, breathe, breathes, exhale, mouth, aliento, boca",
             """
             fruity, fruit, ripe fruit, rotten fruit, overripe fruit, old fruit, pineapple, apples, acetone, nail varnish, nail polish, nail polish remover, nail varnish remover, pear drops, like pears, like apples, rotten apples, sweet smell, smells sweet, juicy fruit, paint thinner, solvent
@@ -89,12 +99,12 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         (
             Suggests.HIGH,
             """
-            pee, peeing, peed, wee, weeing, weed, urinate, urinating, urine, urination, piss, pissing, toilet, loo, bathroom, restroom, washroom, passing water, pass water, pass urine, passing urine, lavatory, ladies room
+            pee, peeing, peed, wee, weeing, weed, urinate, urinating, urine, urination, piss, pissing, toilet, loo, bathroom, restroom, washroom, passing water, pass water, pass urine, passing urine, lavatory, ladies room, jacks, lav, bog, bogs, dunny, netty, privy, slash, mimi, pish, busting for a wee, bursting for a wee, busting for a pee, bursting for a pee, busting for the loo, bursting for the loo, desperate for a wee, desperate for the loo
             orinar, orino, orinando, orina, mear, meando, hacer pipi, pipi, bano, pis, chichi, hacer pis
             """,
             """
             plenty, plenty plenty, nuff, keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, like a tap, up and down
-            can't stop, cannot stop, over and over, ten times, loads, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, very much, too many times, well well, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
+            can't stop, cannot stop, over and over, ten times, loads, every 5 minutes, every 10 minutes, every 15 minutes, every 20 minutes, every 30 minutes, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, very much, too many times, well well, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
             mucho, un chorro, un monton, todo el rato, todo rato, ganas de, a cada nada, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
             """,
         ),

@@ -38,7 +38,7 @@ _SHARED: Final = {
         can hardly|can barely}""",
     "vomiting": """{vomiting|vomitting|vomitin|throwing up|throwin up|puking|being sick|heaving|retching
         spewing|barfing}""",
-    "fruit": """{{rotten|sweet|ripe} {fruit|mango|mangoes|bananas}|ripe mango|mango|mangoes|pineapple|melon|watermelon|banana|bananas|peach|peaches|strawberries|grapes|papaya|guava|fruit {salad|juice|punch|drops|gums|sweets|chews}|pear|pear cider|bubble gum|bubblegum|fruit|fruits|fruity|pear drops|peardrops|pears|(rotten )apples
+    "fruit": """{{rotten|sweet} fruit|fruit|fruits|fruity|pear drops|peardrops|pears|(rotten )apples
         banana(s)|pineapple|acetone|nail {varnish
           polish} (remover)|nail stuff|paint thinner|thinner
         sweet|sweets|candy|ketones|solvent|glue|chemicals}""",
@@ -230,7 +230,7 @@ up {three|four|five|six|seven|3|4|5|6|7|8|ten|10} times {to pee|to wee|to urinat
   to the toilet|in the night|for the toilet|for the loo}
 peed {five|six|seven|eight|nine|ten|5|6|7|8|9|10|12|15|20} times, peeing like a racehorse
 pissing like a racehorse, peeing buckets, peeing rivers, peeing for england, need to pee $ever
-{spending|spend} a penny $ever, {keep|keeps} {spending|spend} a penny, {peeing|pissing|weeing|piddling} like, {peeing|pissing|weeing|urinating} every, {busting|bursting|desperate} {for|to} (a |the ){wee|pee|loo|toilet|slash|piss} $ever, need the toilet $ever, {running|runnin|up and down|back and forth|never done running|always|going|up} {to|for} (the |a ){jacks|lav|bog|dunny|netty|privy|wc|john|pee|wee|piss|slash|mimi|pish} $ever, {running|runnin|never done running|never done runnin} {to the|for a|to} {jacks|lav|bog|dunny|netty|pee|wee|piss|slash|pish|loo|toilet}, {passing|passed} {my|me|ma} water {all day|all night|$ever}, {can't|won't} stop {peeing|pissing|weeing|urinating}, {always|forever|never} (off )on the {loo|toilet|jacks|bog|lav|dunny|netty}, need the loo $ever, wetting the bed, {wet|weed|peed|pissed|soaked} {the|my|his|her} bed, bladder won't give me (any ){peace|rest}, bladder is always full, peeing and thirsty
+{busting|bursting|desperate} for {a wee|a pee|the loo|the toilet} {every|all} {time|day|night|hour|half hour|few minutes|5 minutes|10 minutes|20 minutes}, {spending|spend} a penny $ever, {keep|keeps} {spending|spend} a penny, {peeing|pissing|weeing|piddling} like, {peeing|pissing|weeing|urinating} every, need the toilet $ever, {running|runnin|never done running|never done runnin} {to the|for a|to} {jacks|lav|bog|dunny|netty|pee|wee|piss|slash|pish|loo|toilet}, {passing|passed} {my|me|ma} water {all day|all night|$ever}, {can't|won't} stop {peeing|pissing|weeing|urinating}, {always|forever|never} (off )on the {loo|toilet|jacks|bog|lav|dunny|netty}, need the loo $ever, wetting the bed, {wet|weed|peed|pissed|soaked} {the|my|his|her} bed, bladder won't give me (any ){peace|rest}, bladder is always full, peeing and thirsty
 peeing and drinking, drinking and peeing, drink and pee, pee and drink, pee pee pee
 weeing for england, polyuria, polydipsia
 # sight
@@ -397,7 +397,7 @@ $limb (is |are |has gone |feels |went |gone |suddenly |all |is so |is very ){wea
   side}
 {can't|cannot|can not|unable to|couldn't} {lift|move|raise|feel} (my |his |her |one |the )(left |
   right ){arm|leg|side|face|arms|legs}
-{arm|arm's|leg|leg's} (has |have |is |feels |feel |just )(gone |went |got ){right|really|very|so|proper|all|real|dead|pure|awfully|well} {weak|limp|numb|heavy|useless|floppy}
+{arm|arm's|leg|leg's} (has |is |feels )(gone ){right|really|very|so|proper|dead|pure|all} {weak|limp|numb}
 {took|taken|swallowed} {the|a} whole {bottle|box|packet|pack|strip} of {pills|tablets|metformin|meds|insulin}, {took|taken|swallowed} all {my|the|his|her} {pills|tablets|meds} {at once|in one go|together}, possible stroke
 {having|had|have|has|think it's|like|is it} a stroke, stroke symptoms, mini stroke, mini-stroke
 signs of a stroke, {paralysed|paralyzed} {down|on} one side, sudden blindness
@@ -440,10 +440,10 @@ breathing (is |has gone |getting |is getting |very |so ){hard|hard for me|diffic
   trouble|problem(s)|difficulties|laboured|labored|funny|shallow|strange|bad|badly}
 winded sitting down, wheezing badly, {doesn't|won't} answer me and is {sweating|sweaty|shaking|clammy|pale}, {wheezing|wheezy} {bad|real bad|so bad|hard|heavily}, {jaw|arm|left arm} pain and {sweating|sweaty|nausea|breathless|clammy}, {he|she|mum|mom|dad|and} {won't|doesn't|will not} stay awake, keeps falling asleep and, breath dey {cut|seize} me, chest dey hold me, asthma attack
 # breath that smells
-breath (do |does |dey |is ){stink|stinking|smells|smell|smelling|smelled|smelt|stinks|tastes|sells} (funny |weird |strange |odd |bad )(of |like |a bit like |kind of like |
+breath {smells|smell|smelling|smelled|smelt|stinks|tastes|sells} (funny |weird |strange |odd |bad )(of |like |a bit like |kind of like |
   so ){$fruit}
 breath (is |that |dey |just |has a |really |also ){smell(s)|smelling|smels|reeks} (of |
-  like )(ripe |rotten |overripe |old ){mango|mangoes|bananas|pineapple|melon|fruit|fruits|fruity|acetone|pear drops|nail varnish|nail polish|nail polish remover|sweet
+  like ){fruit|fruits|fruity|acetone|pear drops|nail varnish|nail polish|nail polish remover|sweet
   apples|paint thinner}
 breath (is |smells |dey |gone |has gone |got ){fruity|frooty|fruitty|fruty|acetone|ketotic}
 {fruity|frooty|fruty|fruity smelling|fruit smelling|fruit smell|acetone|acetone smelling
