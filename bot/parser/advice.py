@@ -53,11 +53,15 @@ def sentences(page: Page) -> list[tuple[int, int, bool]]:
     return found
 
 
+_STATING = frozenset({"is", "are", "was", "were", "es", "fue"})
 _FIRST_PERSON = frozenset({"should", "shall", "can", "could", "do", "may", "must"})
 
 
 def may_open(page: Page, index: int, start: int) -> bool:
     """A question opens a sentence or follows a mark or a small word; `should I` asks anywhere."""
+    behind_a_number = index > start and page.tokens[index - 1].word[0].isdigit()
+    if behind_a_number and page.tokens[index].word in _STATING:
+        return False  # `129 is before pierogi`
     if page.tokens[index].word == "which" and index > start:  # `my dinner, which is lasagne`
         return page.tokens[index - 1].word in {"-", ":", "and"}
     return (

@@ -14,6 +14,8 @@ from bot.parser.phrases import spelled
 
 _BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())
 
+_MARKS = frozenset({",", "!", ";", "-"})
+
 #: Only the last word of a message, behind another word: `coke x` is signed, `tacos x 2` counted.
 _KISSES = frozenset({"ta", "x", "xx", "xxx", "xo", "xoxo"})
 
@@ -85,6 +87,8 @@ def without(tokens: list[Token], language: str) -> list[Token]:
             end = _thanked(words, at)
         if end > at:
             at = end
+            while not kept and at < len(tokens) and words[at] in _MARKS:
+                at += 1  # `crikey, that was after`
         else:
             kept.append(tokens[at])
             at += 1

@@ -38,6 +38,8 @@ def denied(
 ) -> bool:
     """Whether words around it deny it. Words inside another symptom (`sin parar no retengo
     nada`) deny nothing but what they are part of."""
+    if _but_now(words, end):
+        return False
     denials = _denials(language)
     for at in range(start - 1, max(-1, start - 1 - REACH), -1):
         if words[at] in _TURNS:
@@ -60,6 +62,19 @@ def denied(
             break
     return False
 
+
+def _but_now(words: list[str], end: int) -> bool:
+    """`wasnt shaky earlier but i am now`: what was denied has come since."""
+    behind = words[end : end + REACH + 1]
+    turn = next((at for at, word in enumerate(behind) if word in {"but", "pero"}), len(behind))
+    since = behind[turn + 1 :]
+    now = next((at for at, word in enumerate(since) if word in _NOW), 0)
+    closes = since[now + 1 : now + 2] in ([], ["."], [","])
+    return now > 0 and closes and _IT_IS.issuperset(since[:now])
+
+
+_IT_IS = frozenset("i it she he we they am im is are do does have has shes hes its si".split())
+_NOW = frozenset("now ahora".split())
 
 #: Behind `no` these close the denial: `dolor de pecho no, pero tiemblo`, `dizziness no dey again`.
 _OR_SO = ([",", "pero"], [",", "but"], ["dey", "again"])

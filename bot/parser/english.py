@@ -244,7 +244,7 @@ ENGLISH = Lexicon(
     ),
     is_it_fine=("can or not", "can or cannot", "can anot", "ok or not", "okay or not", "ok or no", "good or not", "ok", "okay", "allowed", "good for me", "bad for me", "safe", "fine", "alright", "too much", "healthy", "is that ok", "is it ok", "is that okay",
                 "is it okay", "is that allowed", "is that bad", "is it bad", "is that good", "is that too much", "good or bad", "yes or no", "would that be ok", "good idea", "a good idea", "bad idea", "permitted", "all right", "good", "bad"),
-    amounts=("g", "gr", "gm", "gms", "gram", "grams", "gramos", "kg of", "oz", "ounce", "ounces",
+    amounts=("(?:calories?|kcals?|cals?)(?! (?:today|total|burned|burnt))", "g", "gr", "gm", "gms", "gram", "grams", "gramos", "kg of", "oz", "ounce", "ounces",
              "ml", "cl", "dl", "l", "litre", "litres", "liter", "liters", "cup", "cups", "slice",
              "slices", "plate", "plates", "bowl", "bowls", "squares?(?! danc)", "piece", "pieces", "pc", "pcs",
              "keping", "biji", "ekor", "potong", "ketul", "bungkus", "mangkuk", "spoon", "spoons", "tbsp", "tsp", "tablespoon", "tablespoons", "teaspoon",
@@ -298,7 +298,7 @@ ENGLISH = Lexicon(
     activities=ACTIVITIES,
     rarer_activities=RARER_ACTIVITIES,
     underway=ACTIVITIES_UNDERWAY,
-    about_to=("fixing to", "fixing to go", "fixing to go for", "fixing for", "going for", "going to", "gonna", "about to", "off to", "off for", "heading to",
+    about_to=("off out", "off out (?:for|with|wi)", "away out(?: for)?", "away for", "fixing to", "fixing to go", "fixing to go for", "fixing for", "going for", "going to", "gonna", "about to", "off to", "off for", "heading to",
               "heading out for", "heading out to", "heading for", "on my way to", "im going",
               "will", "ill", "planning to", "starting", "starting my", "starting a", "leaving for",
               "want to", "going", "time for", "time to", "lets", "let me", "getting ready to",
@@ -337,7 +337,7 @@ ENGLISH = Lexicon(
                    "are gone", "better now", "resolved", "no", "went", "passed", "has passed", "have passed", "wore off", "has worn off", "worn off", "gone off", "has gone off", "have gone off", "went off", "settled", "has settled", "has eased", "eased off", "subsided", "cleared", "has cleared"),
     others=("(?:the|a|an) (?:old )?(?:lady|woman|man|guy|boy|girl|fella|neighbou?r) (?:next door|across the road|in the waiting room|on the bus|beside me|opposite)", "my (?:wee|big|little|oldest|youngest|eldest|elder|younger|older|poor|late|dear|best|good|next door|old) (?:boy|girl|one|yin|lad|lass|man|brother|sister|son|daughter|friend|pal|mate|neighbou?r|cousin|bro|sis|kid|child)s?",
             "my (?:buddy|comadre|compadre|lola|lolo|nani|dadi|dada|tita|tito|kuya|abuela|amma|appa|baba|oma|opa|babcia|yiayia|bairn|lass|lad|workmate|teammate|carer|landlord|tenant|client|patient|bro|sis|grand (?:daughter|son|ma|pa|mother|father|kid|child)|student|teacher|trainer|driver|customer|bestie|fella|auld man|auld yin)s?",
-            "grand (?:daughter|son|ma|pa|mother|father)", "(?:my|mi|me|meh|ma) (?:bredda|bredrin|sista|sistren|breda|khala|phuppo|mamu|chacha|chachi|bhai|didi|bhabhi|officemate|batchmate|classmate|hairdresser|barber|parrain|nanan|tantie|kaka|akka|anna|periyamma|supervisor|maid|manager|gaffer|cabbie|postie|milkman|vicar|priest|imam|pastor)",
+            "grand (?:daughter|son|ma|pa|mother|father)", "(?:my|mi|me|meh|ma) (?:(?:likkle|lickle|little|big|wee|lil|young) )?(?:bredda|bredrin|sista|sistren|breda|khala|phuppo|mamu|chacha|chachi|bhai|didi|bhabhi|officemate|batchmate|classmate|hairdresser|barber|parrain|nanan|tantie|kaka|akka|anna|periyamma|supervisor|maid|manager|gaffer|cabbie|postie|milkman|vicar|priest|imam|pastor)",
             "(?:neighbou?r|friend|buddy|workmate|flatmate|roommate|coworker|colleague|landlord|tenant|patient|client|student|teacher|customer|cousin|bro|sis)s? (?:reading|sugars?|glucose|number|level|bs|bg|bgl|test|meter|was|is|got|had|hit)",
             "my (?:wife|husband|mother|mom|mum|mama|father|dad|papa|son|daughter|sister|brother|friend"
             "|neighbor|neighbour|grandma|grandpa|grandmother|grandfather|granny|aunt|auntie|uncle"
@@ -455,7 +455,7 @@ ENGLISH = Lexicon(
     correction=("sorry", "i meant", "i meat", "sorry i meat", "oops meat", "oops i meat", "i mean", "correction", "oops", "oops i meant", "wrong",
                 "make that", "make it", "should be", "it should be", "should have been", "typo",
                 "no wait", "wait no", "actually", "i meant to say", "meant", "fix", "mistake",
-                "my mistake", "my bad", "it was actually", "that should be", "no its", "no it was",
+                "my mistake", "my bad", "it was actually", "that should be", "no its", "no it was", "nah its", "nah it was", "naw it was", "nope it was", "nope its",
                 "whoops", "ooops", "ups", "edit", "i mistyped", "mistyped", "error its", "wrong number",
                 "change that to", "change it to", "correct that to", "correct it to", "i typed wrong",
                 "not that", "misread", "i misread", "it was supposed to be", "that was wrong", "sry", "sory", "sorri",
@@ -540,6 +540,8 @@ ENGLISH = Lexicon(
             "hahaha", "yeah nah", "nah yeah", "oh lord", "oh dear", "oh boy", "oh man", "oh god", "grand so",
             "innit", "so it is", "bruh", "ffs", "wah", "walahi", "chale", "hayi", "my god", "good lord",
             "hmm", "hm", "hon", "ka", "kha", "krap", "khrap", "po", "lah", "leh", "lor", "man", "bro", "bruv", "boss", "bugger", "bugger it", "khalas", "yalla", "habibi", "habibti", "abeg", "jare", "e hoa", "joke lang", "hai na", "lets see", "let me see", "well lets see", "sorry o", "wey", "dale", "my dear", "darling", "sweetie", "dear",
-            "ay", "sir", "ma'am", "madam", "doc", "sis", "pal", "machan", "machang", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh", "ugh", "ughh", "och", "janab", "sahib", "maja", "mi dear", "sweet as", "argh", "aargh", "agh", "augh", "doh", "dang", "darn", "drat"),
+            "ay", "sir", "ma'am", "madam", "doc", "sis", "pal", "machan", "machang", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh", "ugh", "ughh", "och", "janab", "sahib", "maja", "mi dear", "sweet as", "argh", "aargh", "agh", "augh", "doh", "dang", "darn", "drat",
+            # thrown in wherever English is spoken
+            "strewth", "crikey", "blimey", "cor blimey", "jeepers", "crumbs", "golly", "gosh", "oh my gosh", "whoa", "sheesh", "oy vey", "oi", "oy", "ach", "arrah", "musha", "jaysus", "begorrah", "by eck", "ey up", "ay up", "eh up", "lawd", "lawdy", "lord have mercy", "mercy me", "bless my soul", "dagnabbit", "well shoot", "gee whiz", "holy moly", "holy cow", "haibo", "yoh", "yho", "shem", "shame man", "jislaaik", "ag no", "ag man", "ag shame", "wallah", "wallahi", "inshallah", "insha allah", "alhamdulillah", "mashallah", "subhanallah", "ya allah", "arre", "arey", "arrey", "arre yaar", "arre baba", "hai ram", "he ram", "hare ram", "oho", "accha", "acha", "achha", "aiyaiyo", "aiyyo", "ayyo", "ayyoo", "aiyo rama", "wah lau", "walao", "wa lau", "walau", "wah lao", "paiseh", "naku", "ay naku", "hay naku", "grabe", "grabe naman", "susmaryosep", "jusko", "diyos ko", "huhu", "pole sana", "pole pole", "sawa", "sawa sawa", "haki ya mungu", "jamani", "wueh", "weuh", "haba", "chineke", "wahala", "no wahala", "chale", "eish man", "lawks", "man alive", "strike me", "stone the crows", "fair dinkum", "streuth", "flippin eck", "flipping heck", "bloody hell", "bloody ell", "flaming heck", "good grief", "for real", "no lie", "mannn", "dude", "fam", "my guy", "big man"),
     negation=("no", "not", "none", "never", "without", "isnt", "wasnt"),
 )  # fmt: skip

@@ -102,7 +102,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     feelings = symptoms.claimed(page, feelings)
     scales = values.off_scale(page, language)  # first of all what is asked: `LO help`
     wishes = medicine.find(page, language) + requests.pregnancy(page, language, context.by)
-    wishes += requests.in_clauses(page, language) if not feelings else []  # `she passed out, help`
+    wishes += requests.in_clauses(page, language, felt=bool(feelings))
     worked = work.found(page, language)
     listed = activity.find(page, language)
     counts = work.counts(page, listed)
@@ -204,6 +204,8 @@ def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) ->
         before = page.words(max(doing.start - 2, 0), doing.start)
         after_it = page.words(doing.end, doing.end + 2) in (["after", "this"], ["after", "that"])
         page.claim(doing.start, doing.end + 2 * after_it)
+        if before[-1:] in (["and"], ["then"], ["y"]):
+            before = []  # `6.3 before and off for a bike ride`
         meant = _ONLY_MEANT & {*before, *page.words(doing.start, doing.end)}
         if not {"before", "antes"} & set(before) and not meant and all_found.under_way is None:
             all_found.under_way = page.text(doing.start, doing.end)

@@ -16,7 +16,7 @@ from bot.parser.food import LEFT_OUT, Dish, amount_words, sure
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
 from bot.parser.moments import meal_names
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Span, pattern
 from bot.parser.phrases import Phrases, spelled
 
 
@@ -98,6 +98,22 @@ def _patterns(language: str) -> _Patterns:
     )
 
 
+_WHOM = frozenset("me us him her them to".split())
+_DRINKS = frozenset("drink drinking drinks drank".split())
+
+
+def _no_meal(page: Page, span: Span) -> bool:
+    """`had to sit down`, `had me in fits of laughter`; `drinking from the tap` and `could drink the
+    sea dry` tell of thirst."""
+    verb, behind = page.words(span.end - 1, span.end + 1), page.words(span.end, span.end + 6)
+    if verb[0] == "had" and not _WHOM.isdisjoint(verb[1:]):
+        return True
+    if verb[0] not in _DRINKS:
+        return False
+    from_where = behind[:1] in (["from"], ["out"], ["like"])
+    return from_where or (page.words(span.end - 2, span.end - 1) == ["could"] and "dry" in behind)
+
+
 #: With one of these the food is eaten; what is `dished up` or `tucked into` is begun.
 PAST = frozenset(
     "ate had eaten drank finished comi comio tome bebi termine desayune almorce cene snacked lunched brunched dined breakfasted scoffed devoured gobbled downed polished demolished wolfed munched nibbled chomped feasted sipped slurped guzzled gulped necked inhaled consumed ingested enjoyed managed cheated et given gave served merende".split()
@@ -142,8 +158,8 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
     for span in page.find(patterns.lead):
         if within & set(range(span.start, span.end)) or span.end in active:
             continue
-        if page.words(span.end - 1, span.end + 1) == ["had", "to"]:
-            continue  # `had to sit down`
+        if _no_meal(page, span):
+            continue
         word = span["lead"] or ""
         page.claim(span.start, span.end)
         found.append(
@@ -305,7 +321,16 @@ def judged(
     surely = surely or helpings.without(page, dishes, strange, last)
     food = known and not spoken and len(strange) <= (1 + named if surely else 0)
     food = food or (not known and not spoken and helpings.held(page, first, last, language))
+    if len(strange) == 1 and not spoken and not any(dish.guessed for dish in guesses):
+        food = food or (last - 1 in food_at and _of_two_words(page, start, end, last - first))
     return Piece(start=first, end=last, food=food, known=known, doubtful=known and not food)
+
+
+def _of_two_words(page: Page, start: int, end: int, words: int) -> bool:
+    """Whether a clause is no more than two or three words: `frobble bread, 122` names a bread."""
+    if start and page.tokens[start - 1].word.isalpha():
+        return False  # `thirsty after salty chips`
+    return words in {2, 3} and words == sum(word.isalpha() for word in page.words(start, end))
 
 
 #: `it is chicken soup` tells what is eaten.

@@ -6,6 +6,7 @@ from dataclasses import fields, replace
 from functools import cache
 from itertools import chain
 
+from bot.parser import by_sound
 from bot.parser.graph import spelled, words_in
 from bot.parser.languages import LEXICA, lexica
 from bot.parser.lexicon import Lexicon
@@ -15,7 +16,7 @@ from bot.parser.vocabulary import Block
 from bot.parser.vocabulary.eating import EATING_VERBS, HOW_FULL
 from bot.parser.vocabulary.real_words import REAL_WORDS
 from bot.parser.vocabulary.real_words_spanish import REAL_WORDS_SPANISH
-from bot.parser.vocabulary.slips import SLIPS, WATCHED
+from bot.parser.vocabulary.slips import SLIPS, SOUND_LIKE_SIGNS, WATCHED
 from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
 from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS
@@ -30,13 +31,13 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
-    known = no_slips(language)
+    known, slips = no_slips(language), _slips()
     tokens = [part for token in tokens for part in _apart(_without_g(token, known), language)]
     return [
         replace(token, word=meant)
-        if (meant := SLIPS.get(token.word))
+        if (meant := slips.get(token.word))
         or (
-            len(token.word) >= SHORTEST
+            len(token.word) >= by_sound.SHORTEST
             and token.word not in known
             and (meant := _meant(token.word, language))
         )
@@ -87,7 +88,22 @@ def _meant(word: str, language: str) -> str | None:
         for times in (r"\1\1", r"\1"):
             if (short := _HELD.sub(times, word)) in known_words(language):
                 return short
-    return _spelling(language).meant(word)
+    return _spelling(language).meant(word) or by_sound.meant(word, language)
+
+
+@cache
+def _slips() -> dict[str, str]:
+    """Slips by what is typed: those that stand by themselves, and those that a sign's phrase holds
+    as they are typed, which other phrases do not."""
+    slips = {
+        word: meant
+        for code, lexicon in LEXICA.items()
+        for phrases in lexicon.symptoms.values()
+        for word in _words(phrases)
+        if word not in SOUND_LIKE_SIGNS
+        and (meant := by_sound.meant(word, code)) not in {None, word}
+    }
+    return slips | SLIPS
 
 
 @cache

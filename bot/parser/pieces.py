@@ -4,7 +4,8 @@
 
 from bot.parser.food import Dish, plain_words
 from bot.parser.languages import filler
-from bot.parser.misspelt import is_strange, known_words
+from bot.parser.misspelt import is_strange, known_words, no_slips
+from bot.parser.moments import meal_names
 from bot.parser.page import Page
 
 #: Nobody eats more pieces of a thing at a time and counts them (common practice, no source).
@@ -32,6 +33,7 @@ def counted(
         or _counted_behind(page, index, starts, own_small, language, answer=answer)
         or (decimals and _beside_a_value(page, index, starts, language))
         or _behind_a_verb(page, index, language)
+        or _joined(page, index, starts, own_small, language)
     )
 
 
@@ -91,6 +93,38 @@ def _behind_a_verb(page: Page, index: int, language: str) -> bool:
     words = page.words(max(index - 1, 0), index + 2)
     counted = len(words) == 3 and words[1].isdigit() and int(words[1]) <= MOST_PIECES
     return counted and words[0] in _EATEN and page.free(index + 1) and _strange(words[2], language)
+
+
+_WITH = frozenset({"with", "w", "wi", "con"})
+_AND = frozenset({"and", "n", "y", "e", "+", "plus"})
+#: So far behind the name of a meal what was eaten is still listed.
+_LISTED = 12
+#: Of small things, nobody counts more (common practice, no source).
+_MOST_OF_ALL = 30
+
+
+def _joined(
+    page: Page, index: int, starts: dict[int, Dish], own_small: float, language: str
+) -> bool:
+    """Whether a count stands where food is listed, before food or a word that no list knows:
+    `dinner: pap with 2 frobbles`, `1 fist of pap and 20 frobs`, `lunch: 2 frobs and pap`."""
+    words = page.words(max(index - 1, 0), index + 2)
+    if len(words) < 3 or not words[1].isdigit() or not page.free(index + 1):
+        return False
+    behind, count = words[2], int(words[1])
+    if len(behind) < 3 or not behind.isalpha():
+        return False
+    new = behind not in no_slips(language)
+    food = new or index + 1 in starts
+    before = page.words(max(index - _LISTED, 0), index)
+    if words[0] in _WITH:
+        return food and len(before) > 1
+    named = not meal_names(language).keys().isdisjoint(before)
+    if words[0] in _AND:
+        few = count <= _MOST_OF_ALL and (named or _ends(starts, index - 1))
+        return few and (food or count < own_small)
+    led = words[0] in _EATEN or (named and words[0] == ":")
+    return led and count < own_small and (new or behind not in plain_words(language))
 
 
 def _strange(word: str, language: str) -> bool:

@@ -80,7 +80,7 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
         return None
     words = _bare(page, 0, end)
     patterns = _patterns(language)
-    if _AT_A_VALUE.fullmatch(words) or _AFTER_A_WHILE.fullmatch(words):
+    if _AT_A_VALUE.fullmatch(words) or _AFTER_A_WHILE.fullmatch(words) or _VALUED.search(words):
         return None
     if (match := patterns.later.fullmatch(words)) and float(match["n"]) <= LONGEST_WAIT:
         lead = match["lead"]
@@ -102,6 +102,10 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
 _AT_A_VALUE = re.compile(
     rf"(?:ya |ahora |yo )?(?:estoy|ando|sali|amaneci|sigo|quede|anda|esta) (?:en|con) {NUMBER}"
 )
+
+
+#: `stop texting me. 133 after` tells one beside what it asks.
+_VALUED = re.compile(r"\b\d{2,3}(?:\.\d)? (?:before|after|fasting|antes|despues)$")
 
 
 #: `118 after 30 mins` tells a value, too.
@@ -140,9 +144,31 @@ def _setting(name: str, said: str) -> Request:
     return Request(what=What.SETTINGS, setting=name, setting_value=value)
 
 
-def in_clauses(page: Page, language: str) -> list[Wish]:
+#: They are asked for beside a sign, too; `she passed out, help` asks for something else.
+_BESIDE_SIGNS = frozenset(
+    {
+        What.SUMMARY,
+        What.RECORD,
+        What.GOALS,
+        What.EXPORT,
+        What.ERASE,
+        What.PAUSE,
+        What.RESUME,
+        What.STOP,
+    }
+)
+
+
+def _beside_signs(rule: Rule, words: list[str]) -> bool:
+    return rule.what in _BESIDE_SIGNS and (rule.what is not What.STOP or words[0] in _STOPPING)
+
+
+_STOPPING = frozenset("stop please pls plz quit cease unsubscribe para deja dejen basta".split())
+
+
+def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
     """Claim the clauses that ask for something in a message that holds more (`142. how am I
-    doing?`); single words ask for something only alone."""
+    doing?`); single words ask for something only alone. `felt` says that a sign is told."""
     found = []
     clauses = [(start, end) for start, end in _clauses(page) if start < end]
     if len(page.tokens) > _LONG:
@@ -151,6 +177,8 @@ def in_clauses(page: Page, language: str) -> list[Wish]:
     every = None not in rules  # `summary and goals`
     for (start, end), rule in zip(clauses, rules, strict=True):
         if rule is None or page.any_taken(start, end):
+            continue
+        if felt and not _beside_signs(rule, page.words(start, end)):
             continue
         if rule.what is What.LATER and _AFTER_A_WHILE.fullmatch(_bare(page, start, end)):
             continue
@@ -175,7 +203,7 @@ def _plain(rule: Rule, words: list[str]) -> bool:
 
 
 _SPAN = frozenset("week next tonight from till until esta semana proxima hasta desde".split())
-_ENDS = frozenset(". ? ! ; , and but so pero y".split())
+_ENDS = frozenset(". ? ! ; , and n but so pero y".split())
 
 
 def _clauses(page: Page) -> list[tuple[int, int]]:
@@ -209,6 +237,7 @@ def _zone(page: Page, match: re.Match[str], language: str) -> Request | None:
     return Request(what=What.SETTINGS, setting="zone", setting_value=text)
 
 
+_HOW_LONG = frozenset("weeks week wks wk months month semanas semana meses mes".split())
 _SHE = frozenset({"she", "shes", "her", "wife", "daughter", "ella", "esposa", "hija", "mujer"})
 
 
@@ -223,7 +252,12 @@ def pregnancy(page: Page, language: str, by: By) -> list[Wish]:
     ):
         return []
     start = max(span.start - 5, 0)
-    for index in range(start, span.end):
+    marked = [
+        at
+        for at in range(start, span.start)
+        if not page.tokens[at].word.isalpha() and page.tokens[at + 1].word not in _HOW_LONG
+    ]
+    for index in range(marked[-1] + 1 if marked else start, span.end):
         if page.free(index):
             page.claim(index, index + 1)
     return [Wish(start=span.start, end=span.end, request=Request(what=What.PREGNANCY))]

@@ -38,7 +38,11 @@ def _patterns(language: str) -> _Patterns:
         reason=re.compile(
             f"{_EDGE}(?P<reason>{reason}){_TAIL}(?: (?:till|until|til|hasta)(?: [a-z]+){{1,4}})?"
         ),
-        soft=re.compile("{0}(?: {0})*".format(either(gathered(language, "soft_no")))),
+        soft=re.compile(
+            "{0}(?: {0})*(?: {1})*".format(
+                either(gathered(language, "soft_no")), either(gathered(language, "whom"))
+            )
+        ),
         because=re.compile(
             f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues)| (?=(?:am|im|i am|at|in|on|still|got|too|was|were|stuck|estoy|the|my|hands|meter|battery|kit|out|busy|driving|no|he|she|we|hes|shes|its|theyre|ando|voy|vengo|estamos) ))+ ?(?P<why>.+)"
         ),

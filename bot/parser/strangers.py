@@ -101,6 +101,10 @@ def _patterns(language: str) -> _Patterns:
                 r"|(?:driving|drive|drives|on|catching|waiting for|riding) the \d{1,3}(?: bus| tram| train)?"
                 r"|(?:doing|at|going|drove|driving) \d{1,3} (?:on|down|along) the (?:motorway|highway|freeway|interstate|road)"
             ),
+            # how to find it, and how high the sea is
+            pattern(
+                rf"(?:go|to|at|outside|moved|move go|shop|house) number \d+(?! (?:before|after))|{N} (?:foot|feet|ft)(?= (?:today|tonight|now|waves?|deep|high|,|\.|swell|surf))"
+            ),
             pattern(
                 r"(?:patient|patients|pt|resident|client|man|woman|lady) in (?:bed|room|ward|bay|cubicle) \d+"
             ),
@@ -131,7 +135,9 @@ def _patterns(language: str) -> _Patterns:
             pattern(r"(?:password|pincode|chapter|verse|psalm|version|v) \d+(?: : \d+)?|www [^ ]+"),
             pattern(r"\d{1,4} (?:st|nd|rd|th)(?! (?:half|time))"),
             # how many strips, or what they cost: asked
-            pattern(rf"{words('strips')} (?:are|son) (?:only |now |just )?{N}"),
+            pattern(
+                rf"{words('strips')} (?:are|son|were|was|cost|fueron) (?:only |now |just )?{N}"
+            ),
             # `over 200` is no value: which one it was has to be asked
             pattern(
                 rf"(?<!\d )(?:over|under|above|below|(?:less|more|higher|lower) than) {N}(?! (?:min|mins|minutes|hours?|hrs?|km|steps|miles))"

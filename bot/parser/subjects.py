@@ -10,6 +10,7 @@ from functools import cache
 from bot.entries import By
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
+from bot.parser.misspelt import is_strange, no_slips
 from bot.parser.moments import meal_names
 from bot.parser.page import Page, pattern
 
@@ -36,6 +37,18 @@ _OF_A_CHILD = "(?:portions?|meals?|menu|sized?|helpings?|servings?|plates?)"
 def _pattern(language: str) -> re.Pattern[str]:
     return pattern(
         f"(?P<other>{either(gathered(language, 'others'))})(?! {_OF_A_CHILD} )|(?P<own>{either(gathered(language, 'mine'))})"
+    )
+
+
+_OF_A_TEST = r"(?:capillary|venous|random|\w*prandial|serum|plasma|interstitial|overnight) "
+
+
+@cache
+def _of_a_stranger(language: str) -> re.Pattern[str]:
+    """`my frobble sugar was 260`: behind `my` a word that no list knows is somebody's name."""
+    glucose = either(gathered(language, "glucose"))
+    return pattern(
+        rf"(?:my|mi|meh) (?:[a-z]+ )?(?P<who>(?!{_OF_A_TEST})[a-z]+) {glucose} (?:is|was|at|:|=)"
     )
 
 
@@ -105,6 +118,10 @@ class Subjects:
             if "'" in page.text(span.start + 1, span.start + 2).replace("’", "'"):
                 self._said.append((span.start, span.start + 2, True))
                 somebody |= {span.start, span.start + 1}
+        for span in page.find(_of_a_stranger(language)):
+            if is_strange(span["who"] or "", no_slips(language)):
+                self._said.append((span.start, span.end - 1, True))
+                somebody.add(span.start)
         self._not_mine = [span.start for span in page.find(_NOT_MINE)]
         for span in page.find(_pattern(language)):
             if span.start in somebody:

@@ -81,6 +81,7 @@ def find(page: Page, language: str) -> list[Feeling]:
     ]
     words = page.words(0, count)
     found += _much_thirst(words, passed)
+    found = [_of_one_side(words, feeling) for feeling in found]
     found = _kept_nothing_down(words, found)
     known = no_slips(language)
     found = [
@@ -149,6 +150,23 @@ def _kept_nothing_down(words: list[str], found: list[Feeling]) -> list[Feeling]:
             return [*(each for each in found if each not in (one, other)), whole]
     return found
 
+
+def _of_one_side(words: list[str], feeling: Feeling) -> Feeling:
+    """`her left arm just went weak`: weakness is one thing, and that of one limb another."""
+    if feeling.suggests is not Suggests.LOW or _FAILING.isdisjoint(
+        words[feeling.start : feeling.end]
+    ):
+        return feeling
+    for at in range(feeling.start - 1, max(feeling.start - 1 - _NEAR, -1), -1):
+        if words[at] in _LIMBS:
+            return replace(feeling, suggests=Suggests.EMERGENCY)
+        if not words[at].isalpha():
+            break
+    return feeling
+
+
+_FAILING = frozenset("weak weakness numb debil dormido adormecido".split())
+_LIMBS = frozenset("arm leg brazo pierna".split())
 
 #: So many words may stand between the halves.
 _NEAR = 5

@@ -36,7 +36,13 @@ _TOKEN = re.compile(
 _MOST_SIGNS = 1000
 _NEEDED_ALIKE = re.compile(r"\d{1,2}l|\d+")
 #: `my arm's gone weak`: no more than one.
-_OF_THE_BODY = frozenset({"chest's", "arm's", "leg's", "face's", "speech's", "breath's"})
+#: What `'s` behind them is: a verb (`weight's 82`).
+_WITH_IS = frozenset(
+    "chest's arm's leg's face's speech's breath's weight's cholesterol's pressure's pulse's "
+    "temperature's temp's bp's oxygen's height's".split()
+)
+#: As they are said without an h.
+_NO_H = frozenset("ad ave avin aving alf ead eart ungry ome ouse ospital ands usband".split())
 _FIXED = {
     "gr8": "great",
     "l8r": "later",
@@ -87,7 +93,9 @@ def cut(plain: str) -> list[Token]:
         elif kind == "thousands":
             word = raw.replace(",", "")
         elif kind == "word":
-            word = raw.removesuffix("'s") if raw in _OF_THE_BODY else raw.replace("'", "")
+            word = raw.removesuffix("'s") if raw in _WITH_IS else raw.replace("'", "")
+            if word in _NO_H and plain[match.start() - 1 : match.start()] == "'":
+                word = f"h{word}"
             word = SPELT.get(word, word)
         elif kind == "arrow":
             word = ">"

@@ -65,7 +65,8 @@ ALSO_NOT_FOOD: Final[frozenset[str]] = frozenset(
 #: Turns of speech with a food in them in which nothing is eaten.
 NOT_FOOD_PHRASES: Final[tuple[str, ...]] = phrases(
     """
-    {tea time|teatime} {reading|sugar|bg|test|check}
+    {tea time|teatime} {reading|sugar|bg|test|check}, {high|good|great|low|poor|better} spirits
+    {oh|aw|aww|ah|hiya|cheers|right|well} honey, honey {i|im|i'm|my|me|it|its|it's|the|this|could|can|please}
     {it's|its|is} a piece of cake, takes the cake, couch potato(es), spill(ed) the beans
     hill of beans, cool beans, cool as a cucumber, bring home the bacon, apple of my eye
     big apple, going bananas, {go|went} bananas, top banana, cherry picking, lemon of a car

@@ -10,6 +10,9 @@ adds one sees that no other word is spelt so (`pedo`, `fain`). All made up here,
 _SLIPS = {
     "shaky": "saky shky shakky shayky skaky",
     "shake": "shke shakke",
+    "fainted": "faintd",
+    "dropped": "dropt dropd",
+    "instead": "insted instad insteed",
     "faint": "fint fant fiant",
     "dizzy": "dzzy dizy dizz dizzzy",
     "giddy": "gidy gddy",
@@ -38,12 +41,20 @@ _SLIPS = {
     "units": "unts uints",
     "years": "yeas yers yaers",
     "going": "ging goig gong",
+    "ache": "ake ayk",
+    "tongue": "tung tounge tonge",
+    "heart": "hart haert",
+    "head": "hed",
+    "words": "wurds werds wrds",
+    "come": "cum",
+    "veo": "beo",
+    "sweaty": "swety swetty",
     "thirsty": "thisty thisrty thirtsy thristy thirsy",
     "light": "liht ligt lihgt",
     "urine": "urne uine urie",
     "woozy": "wooy woozzy",
     "twice": "twie tiwce",
-    "pecho": "pcho peho peco",
+    "pecho": "pexo pcho peho peco",
     "mucha": "mcha muha muca muxa",
     "mucho": "mcho muho muxo",
     "dolor": "dlor dolr",
@@ -81,5 +92,32 @@ WATCHED = {
         "marido esposo esposa hermano hermana vecino vecina amiga amigo madre padre abuela abuelo "
         "suegra primo prima unidades pastillas minutos horas anoche lunes martes miercoles jueves "
         "viernes sabado domingo manana tarde cuarto pasos gramos presion precio mediodia"
+    ).split(),
+}
+
+#: Words of their own that sound like one of a sign.
+SOUND_LIKE_SIGNS = frozenset(
+    "breath past crashing dripping dropping fighting dolores colapse".split()
+)
+
+#: Words of signs that are looked for by their sound, by language; the first of several wins.
+SOUNDED = {
+    "en": (
+        "unconscious unresponsive collapsed collapsing collapse fainted fainting faint faints "
+        "blacked dizzy dizziness giddy seizure seizures convulsing convulsion convulsions fitting "
+        "shaking shaky trembling trembles tremble tremors jittery wobbly sweating clammy "
+        "thirsty thirst blurred blurry blurring fuzzy vomiting vomited vomit breathe breathing "
+        "breathless gasping swallow slurring slurred slurs speech droopy drooping dropped drooped "
+        "paralysed confused confusion drowsy lightheaded palpitations numbness urinating tongue "
+        "stomach headache twitching wheezing choking passed acetone squeezing crushing tightness "
+        "disoriented delirious hallucinating vision weakness strength"
+    ).split(),
+    "es": (
+        "desmayo desmaye desmayada desmayado desmayarme convulsion convulsiones convulsionando "
+        "mareo mareada mareado mareos tiemblo tiembla tiemblan temblando temblor temblores sudo "
+        "sudando sudores debil borroso borrosa vista vision veo vomito vomitando vomite vomitos "
+        "inconsciente pecho respirar respiro respiracion confundido confundida trago tragar "
+        "aliento acetona boca torcida brazo hormigueo orino orinando orinar sed sediento sedienta "
+        "cabeza barriga estomago panza palpitaciones hambre hipoglucemia ahogo asfixia"
     ).split(),
 }

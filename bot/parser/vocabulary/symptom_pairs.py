@@ -27,7 +27,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "chest, chess, breastbone, ribcage, pecho, corazon",
             """
-            giving me pain, giving me some pain, giving me jip, giving me gip, giving me grief, killing me, pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, someone on, on fire
+            giving me pain, giving me some pain, giving me jip, giving me gip, giving me grief, killing me, pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, sitting on, sat on, stood on, kneeling on, someone on, someone sat on, on fire
             dolor, doloron, dolorazo, dolorcito, dolores, duele, me duele, le duele, dolio, dolia, doliendo, cierra, se me cierra, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
             """,
         ),
@@ -35,7 +35,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "speech, talking, talk, speak, speaking, words, tongue, hablar, habla, hablando, palabras, lengua",
             """
-            isn't clear, not clear, unclear, slurred, slurring, slurry, slur, slurs, garbled, mumbled, mumbling, jumbled, muddled, mixed up, funny, strange, won't come out, wont come out, can't, cannot, unable, trouble, difficulty, thick, heavy tongue, not making sense, makes no sense, gibberish, gone funny, coming out wrong, stumbling over, can't get my
+            isn't clear, not clear, unclear, slurred, slurring, slurry, slur, slurs, garbled, mumbled, mumbling, jumbled, muddled, mixed up, funny, strange, won't come out, wont come out, can't, cannot, unable, trouble, difficulty, thick, heavy tongue, not making sense, makes no sense, gibberish, gone funny, coming out wrong, won't work, wont work, not working, isn't working, stopped working, stumbling over, can't get my
             arrastrando, arrastra, enredada, enredado, trabada, trabado, no puedo, no puede, raro, rara, no le sale, no me salen, incoherente, incoherencias, cosas sin sentido, trabo, traba, pesada, dormida, entrecortado, cuesta, me cuesta, le cuesta
             """,
         ),
@@ -43,7 +43,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "face, mouth, smile, eyelid, cheek, side of my face, side of her face, side of his face, cara, boca, sonrisa, rostro",
             """
-            drooping, droopy, drooped, droops, droop, fallen, dropped, sagging, crooked, lopsided, numb, one sided, twisted, gone numb, paralysed, paralyzed, pulled to one side, hanging, uneven
+            drooping, droopy, drooped, droops, droop, slipped, slipping, slid, sliding, melting, melted, slack, wonky, fallen, dropped, sagging, crooked, lopsided, numb, one sided, twisted, gone numb, paralysed, paralyzed, pulled to one side, hanging, uneven
             caida, caido, torcida, torcido, chueca, chueco, dormida, adormecida, paralizada, entumida, entumecida, desviada, paralizado
             """,
         ),

@@ -18,6 +18,7 @@ THINGS: Final = frozenset(
     screen camera lens printer radio speaker mic microphone ink print text font economy market
     markets stock stocks shares price prices sales business company bank currency pound peso naira
     team deal plan plans government league defence match game traffic cake souffle jelly sponge
+    numbers digits letters sound siren alarm beeping scales
     tea coffee soup brew tooth crown denture filling plant plants flower flowers roses tree trees
     lawn grass garden soil field fields crop crops beans peas lettuces cabbages courgettes strawberries tomatoes seedlings hedge maize earth weather
     temperature temperatures tide river road song film movie show joke story excuse alibi argument
