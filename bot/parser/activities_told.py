@@ -68,13 +68,15 @@ def told(page: Page, language: str, found: Findings) -> Told:
         if page.any_taken(doing.start, doing.end):
             continue
         near = _near(page, found, doing, measures)
+        if not near and symptoms.befell(page, found.feelings, doing.start):
+            page.claim(doing.start, doing.end)
+            continue
         cue = _linked(found, doing)
         if cue is not None and (not near or cue.moment is None):
             page.claim(doing.start, doing.end)
             continue
         if not near and activity.unfinished(page, doing) and not found.done:
-            if not symptoms.befell(page, found.feelings, doing.start):
-                result.under_way = result.under_way or page.text(doing.start, doing.end)
+            result.under_way = result.under_way or page.text(doing.start, doing.end)
             page.claim(doing.start, doing.end)
             continue
         for measure in near:
@@ -227,9 +229,15 @@ def _done(
 
 
 def _forward(page: Page, end: int, named: set[int]) -> int:
+    begun = end
     while page.free(end) and _may_join(page, end, named):
         end += 1
+    while end > begun and page.tokens[end - 1].word in _ON_TO_MORE:
+        end -= 1  # `swam 20 lengths n no chest pain`
     return end
+
+
+_ON_TO_MORE = frozenset({"and", "n", "y", "no", "sin", "but", "pero"})
 
 
 _MARKS = frozenset(", . ; ! ? > ( ) : - +".split())

@@ -248,6 +248,8 @@ def _valued(page: Page, start: int, end: int) -> bool:
     if not all(word[0].isalnum() or word == "-" for word in words):
         return True
     others = [at for at in range(len(words) - 1) if at not in measured and at + 1 not in measured]
+    if "for" in page.words(end - 2, end) and not measured:
+        return False  # `going to the pool for a swim`
     return len(others) > 2
 
 

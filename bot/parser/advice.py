@@ -122,7 +122,10 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
             and not any(word[0].isdigit() for word in page.words(start, end))
         )
         if asks and not page.any_taken(start, end):
-            found.append(wish(page, start, end, What.FOOD_ADVICE, food_at))
+            marks = [at for at in range(start, end) if page.tokens[at].word == ","]
+            asked = [at + 1 for at in marks if page.words(at + 1, at + 2) in (["is"], ["are"])]
+            begin = asked[-1] if asked else start  # `eating beans now, is amasi ok to eat?`
+            found.append(wish(page, begin, end, What.FOOD_ADVICE, food_at))
             continue
         opening = [
             span.start

@@ -71,7 +71,8 @@ _NOT_LIKENED = frozenset(
     "teenager baby student youngster lad lass".split()
 )
 _DAYS = frozenset(
-    "lunchtime dinnertime teatime suppertime bedtime noon midday midnight dawn yesterday last this night morning afternoon evening lunch dinner breakfast supper brunch tea "
+    "lunchtime dinnertime teatime suppertime bedtime noon midday midnight dawn "
+    "yesterday last this night morning afternoon evening lunch dinner breakfast supper brunch tea "
     "monday tuesday wednesday thursday friday saturday sunday anoche ayer la el en hoy manana "
     "tarde noche antier lunes martes miercoles jueves viernes sabado domingo".split()
 )

@@ -14,6 +14,7 @@ from bot.parser.phrases import spelled
 
 _BORDERS = frozenset(", . ; : ! ? - ( ) ¡ ¿ …".split())
 
+_HAS = frozenset({"got", "had", "has", "is", "was", "gets", "reading", "sugar"})
 _MARKS = frozenset({",", "!", ";", "-"})
 
 #: Only the last word of a message, behind another word: `coke x` is signed, `tacos x 2` counted.
@@ -29,7 +30,7 @@ _THANKS = tuple(
 _THANKING = frozenset(thanks[0] for thanks in _THANKS)
 
 #: Wherever they stand, behind another word: they only make it kinder (`sorry po 156`).
-_PARTICLES = frozenset({"po", "lah", "leh", "lor", "ka", "kha", "krap", "khrap"})
+_PARTICLES = frozenset({"po", "sah", "lah", "leh", "lor", "ka", "kha", "krap", "khrap"})
 #: Likewise, as one who speaks looks for a word (`142 before um lunch`).
 _HESITATING = frozenset({"um", "umm", "uh", "uhh", "uhm", "erm", "er", "ehm", "eh", "hmm"})
 #: Behind one of these `er` is the emergency room.
@@ -111,7 +112,8 @@ def _end(words: list[str], at: int, language: str) -> int:
     for aside in _asides(language).get(words[at], ()):
         end = at + len(aside)
         if tuple(words[at:end]) == aside and (opens or _closes(words, end)):
-            return end
+            spoken_of = words[end : end + 1] and words[end] in _HAS  # `aunty got 14.1`
+            return at if spoken_of else end
     kiss = words[at] in _KISSES and at + 1 == len(words) and at > 0
     return at + 1 if kiss and words[at - 1].isalpha() else at
 

@@ -8,8 +8,8 @@ import re
 from functools import cache
 
 from bot.parser.languages import gathered
+from bot.parser.lead_ins import Lead
 from bot.parser.lexicon import either
-from bot.parser.meals import Lead
 from bot.parser.page import Page, pattern
 from bot.parser.values import Value
 

@@ -143,7 +143,7 @@ def closes(page: Page, language: str) -> int | None:
     return None
 
 
-_ENDS = frozenset(", . ; ! and but y pero".split())
+_ENDS = frozenset(", . ; ! and n but y pero".split())
 
 
 #: No correction has more tokens.

@@ -7,8 +7,8 @@ from functools import cache
 
 from bot.parser.activity import measures
 from bot.parser.food import amount_words
+from bot.parser.lead_ins import PAST, Lead
 from bot.parser.lexicon import either
-from bot.parser.meals import PAST, Lead
 from bot.parser.page import Page, pattern
 from bot.parser.vocabulary.eating import EATING
 

@@ -17,7 +17,7 @@ from bot.parser import (
     eating,
     food,
     helpings,
-    meals,
+    lead_ins,
     medicine,
     moments,
     pieces,
@@ -67,7 +67,7 @@ class Findings:
     values: list[Value] = field(default_factory=list)
     unsure: list[Value] = field(default_factory=list)  # among marks that people do not write
     planned: list[tuple[int, int]] = field(default_factory=list)
-    leads: list[meals.Lead] = field(default_factory=list)
+    leads: list[lead_ins.Lead] = field(default_factory=list)
     then: set[int] = field(default_factory=set)
     skip: tuple[int, int, Skip] | None = None
     under_way: str | None = None  # an activity still to come
@@ -126,11 +126,11 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     all_found.code = any(
         token.word in _CODE and not _framed(page, index) for index, token in enumerate(page.tokens)
     )
-    if (same := meals.same_as(page, language)) is not None:
+    if (same := lead_ins.same_as(page, language)) is not None:
         all_found.same_as = same
         page.claim(*same)
     grave = any(each.suggests is Suggests.EMERGENCY for each in feelings)
-    all_found.skip = skips.in_clauses(page, language, grave=grave)
+    all_found.skip = skips.in_clauses(page, language, felt=bool(feelings), grave=grave)
     all_found.strips = skips.strips(page, language)
     strange = strangers.find(page, language, dishes, asked=context.wants_reading)
     own = activity.tokens_of(worked + listed if counts else worked).union(
@@ -152,7 +152,7 @@ def _framed(page: Page, index: int) -> bool:
 
 def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     """Activities, moments and times, which share their words."""
-    all_found.planned = meals.planned(page, language)
+    all_found.planned = lead_ins.planned(page, language)
     all_found.done = activity.said_done(page, language)
     worked = [each for each in all_found.doings if not page.any_taken(each.start, each.end)]
     listed = [each for each in all_found.listed if not page.any_taken(each.start, each.end)]
@@ -327,6 +327,6 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     whole = food.of_several_words(page, language, all_found.dishes)
     within = {at for start, end in whole for at in range(start, end)}
     all_found.leads += blamed.find(page, language, dish_at, all_found.values)
-    all_found.leads += meals.leads(page, language, within, busy - dish_at)
+    all_found.leads += lead_ins.leads(page, language, within, busy - dish_at)
     all_found.leads += taken.find(page, all_found.dishes)
     all_found.leads.sort(key=lambda lead: lead.start)

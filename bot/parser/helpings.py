@@ -30,7 +30,7 @@ def _amounts(language: str) -> _Amounts:
     units = rf"(?:{either(HOW_FULL)} )?(?:{units}|[a-z]{{3,}}ful(?:l|s|ls)?)"
     return _Amounts(
         certain=pattern(rf"{number}(?: ?(?:-|to|or|x|/|y|o) {number})?(?: 1 / [2-4]| ½)? {units}"),
-        share=pattern(rf"{number} %"),
+        share=pattern(rf"{number} %|99(?= (?:flake|with (?:a )?flake|ice cream|cones?))"),
         fraction=pattern(r"(?:\d{1,2} )?[1-9] / (?:[2-9]|1[0-6])|\d{1,2} ?[½¼¾⅓⅔]|[½¼¾⅓⅔]"),
         times=pattern(
             r"x \d{1,2}|\d{1,2} (?:x|of (?:them|those|these)|de (?:esos|esas|ellos|ellas))"

@@ -11,7 +11,7 @@ from bot.parser import dish_lists, meals
 from bot.parser.findings import Findings
 from bot.parser.food import kinds_of
 from bot.parser.instants import When, is_today, resolved
-from bot.parser.meals import Lead
+from bot.parser.lead_ins import PAST, Lead, begins
 from bot.parser.page import Page
 from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
@@ -146,7 +146,7 @@ def _planned(found: Findings, start: int, end: int, first: int) -> bool:
     )
 
 
-_EATS = meals.PAST | frozenset("eats eat has having eating likes loves drinks wants come".split())
+_EATS = PAST | frozenset("eats eat has having eating likes loves drinks wants come".split())
 
 
 def _others_food(page: Page, found: Findings, piece: meals.Piece) -> bool:
@@ -231,7 +231,7 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
         return
     leads = [lead for lead in found.leads if not lead.is_name]
     leads = [lead for lead in leads if _HOW.isdisjoint(page.words(lead.end, lead.end + 2))]
-    if leads and meals.begins(page, leads[0]) and not meals.strange_words(page, language):
+    if leads and begins(page, leads[0]) and not meals.strange_words(page, language):
         result.append(Plate(start=leads[0].start, name=leads[0].name, past=leads[0].past))
 
 

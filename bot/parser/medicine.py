@@ -86,7 +86,8 @@ def find(page: Page, language: str) -> list[Wish]:
             and (has_drug or _takes(page, start, end))
         ):
             begin = first if first is not None else min(span.start for span in here)
-            found.append(wish(page, begin, end, What.MEDICINE_ADVICE))
+            asked = _asked_until(page, language, begin, end, here)
+            found.append(wish(page, begin, asked, What.MEDICINE_ADVICE))
         elif (
             any(
                 start <= span.start < end and not _of_food(page, span, drugs, language)
@@ -132,6 +133,27 @@ def find(page: Page, language: str) -> list[Wish]:
         found.append(wish(page, span.start, span.end, What.WRONG_DOSE))
     return found
 
+
+def _asked_until(page: Page, language: str, begin: int, end: int, here: list[Span]) -> int:
+    """Where a question ends and a value is told: `can i skip my insulin, sugar is 88`."""
+    last = max((span.end for span in here if span.start < end), default=begin)
+    glucose = gathered(language, "glucose")
+    for at in range(max(last, begin), end):
+        behind = page.words(at, end)
+        valued = any(word[0].isdigit() for word in behind[:_SOON])
+        if behind[0] == "," and valued and behind[1] not in _GOES_ON:
+            return at
+        first = at - (page.words(at - 1, at) in (["my"], ["mi"]))
+        named = behind[0] in glucose and page.words(first - 1, first) not in _SUPPOSING
+        if named and valued and first >= last:
+            return first
+    return end
+
+
+#: A value follows the word for it within so many tokens.
+_SOON = 5
+_GOES_ON = frozenset({"or", "and", "if", "when", "o", "y", "si", "cuando"})
+_SUPPOSING = (["if"], ["when"], ["si"], ["cuando"], ["for"], ["because"], ["until"])
 
 _QUICK = "(?:fast|quick|rapid|short|day|daytime|morning|meal|mealtime)(?: acting)?(?: one| stuff)?"
 _SLOW = "(?:slow|long|background|night|nighttime|evening|bedtime)(?: acting)?(?: one| stuff)?"

@@ -1,5 +1,7 @@
 """Which words were meant to be words that the reader looks for? `diziness`, `befroe`, `walkd`."""
 
+# ruff: noqa: SIM905 - word sets read best as one string
+
 import re
 from collections.abc import Container, Iterable, Iterator
 from dataclasses import fields, replace
@@ -16,7 +18,7 @@ from bot.parser.vocabulary import Block
 from bot.parser.vocabulary.eating import EATING_VERBS, HOW_FULL
 from bot.parser.vocabulary.real_words import REAL_WORDS
 from bot.parser.vocabulary.real_words_spanish import REAL_WORDS_SPANISH
-from bot.parser.vocabulary.slips import SLIPS, SOUND_LIKE_SIGNS, WATCHED
+from bot.parser.vocabulary.slips import BESIDE, SLIPS, SOUND_LIKE_SIGNS, SOUNDED, WATCHED
 from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
 from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS
@@ -32,6 +34,7 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
     known, slips = no_slips(language), _slips()
+    tokens = _beside(tokens)
     tokens = [part for token in tokens for part in _apart(_without_g(token, known), language)]
     return [
         replace(token, word=meant)
@@ -44,6 +47,30 @@ def mended(tokens: list[Token], language: str) -> list[Token]:
         else token
         for token in tokens
     ]
+
+
+def _beside(tokens: list[Token]) -> list[Token]:
+    """Words that are meant as others behind certain words (`half an our`), and `an` for `and`."""
+    mended: list[Token] = []
+    before = ""
+    for at, token in enumerate(tokens):
+        word = BESIDE.get((before, token.word), token.word)
+        behind = tokens[at + 1].word if at + 1 < len(tokens) else ""
+        if word == "an" and before.isalpha() and before not in _NO_LIST and _AND_THEN.match(behind):
+            word = "and"
+        mended.append(token if word is token.word else replace(token, word=word))
+        before = word
+    return mended
+
+
+#: Before another vowel or an h that is not spoken `an` is right.
+_AND_THEN = re.compile(r"[bcdfgjklmnpqrstvwxyz][a-z]")
+_NO_LIST = frozenset(
+    """
+    had have having has ate eat eating for in with of at on was is just to from like took half be
+    got get as by it thats than drank drinking about after before quite such what
+    """.split()
+)
 
 
 #: Words of their own that end as `spinnin` does.
@@ -88,7 +115,20 @@ def _meant(word: str, language: str) -> str | None:
         for times in (r"\1\1", r"\1"):
             if (short := _HELD.sub(times, word)) in known_words(language):
                 return short
-    return _spelling(language).meant(word) or by_sound.meant(word, language)
+    return _spelling(language).meant(word) or _sounding(word, language)
+
+
+def _sounding(word: str, language: str) -> str | None:
+    """The word meant by one that is spelt as it sounds."""
+    sounding = (
+        _sounds(lexicon.code).meant(word, SOUNDED[lexicon.code]) for lexicon in lexica(language)
+    )
+    return next(filter(None, sounding), None)
+
+
+@cache
+def _sounds(code: str) -> by_sound.Sounds:
+    return by_sound.Sounds(SOUNDED[code], _looked_for(code), code)
 
 
 @cache
@@ -101,7 +141,8 @@ def _slips() -> dict[str, str]:
         for phrases in lexicon.symptoms.values()
         for word in _words(phrases)
         if word not in SOUND_LIKE_SIGNS
-        and (meant := by_sound.meant(word, code)) not in {None, word}
+        and word not in SOUNDED[code]
+        and (meant := _sounds(code).meant(word, SOUNDED[code])) in SOUNDED[code]
     }
     return slips | SLIPS
 

@@ -16,6 +16,7 @@ from bot.entries import (
     By,
     Correction,
     Doubt,
+    Reading,
     Removal,
     Request,
     Symptom,
@@ -97,6 +98,9 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
         return Understood(entries=(mend.entry,))
     if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
         return None
+    taken_now = not _NOW.isdisjoint(token.word for token in after.tokens)
+    if taken_now and rest.ask is None and _readings(rest):
+        return replace(rest, entries=(mend.entry, *rest.entries))  # `sorry 6.5, now 8.0 after`
     if isinstance(mend.entry, Correction) and mend.entry.replaces is None:
         # `sorry 62 and shaky`; beside all else, `sorry` may only be polite (`sorry, 162, rice`)
         if rest.ask is not None or not all(isinstance(each, Symptom) for each in rest.entries):
@@ -122,6 +126,13 @@ def _tells_why(page: Page, rest: Understood) -> bool:
     numbered = any(token.word[0].isdigit() for token in page.tokens)
     silent = not rest.entries and rest.ask is Ask.MEANING
     return (silent or rest.entries == (_CHATTER,)) and not numbered
+
+
+_NOW = frozenset({"now", "ahora", "ahorita"})
+
+
+def _readings(rest: Understood) -> bool:
+    return all(isinstance(each, Reading) for each in rest.entries)
 
 
 _CHATTER = Request(what=What.CHATTER)

@@ -176,7 +176,13 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
     rules = [intents.asked_for(page, start, end, language) for start, end in clauses]
     every = None not in rules  # `summary and goals`
     for (start, end), rule in zip(clauses, rules, strict=True):
-        if rule is None or page.any_taken(start, end):
+        if page.any_taken(start, end):
+            continue
+        here = _patterns(language).zone.fullmatch(_bare(page, start, end))
+        if rule is None and here and (request := _zone(page, here, language)):
+            page.claim(start, end)
+            found.append(Wish(start=start, end=end, request=request))
+        if rule is None:
             continue
         if felt and not _beside_signs(rule, page.words(start, end)):
             continue

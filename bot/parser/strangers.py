@@ -94,6 +94,9 @@ def _patterns(language: str) -> _Patterns:
                 rf"(?:the )?\d{{1,2}}(?: (?:st|nd|rd|th))?(?: of| de)? {months}(?: (?:de )?\d{{4}})?|{months}(?: the)? \d{{1,2}}(?: (?:st|nd|rd|th))?(?: ,? ?\d{{4}})?"
             ),
             numbered,
+            pattern(
+                r"\d{1,3}(?: [a-z])?(?: (?:number|no))? (?:route|bus|buses|tram|trolleybus|matatu)(?! (?:and|,|stop))"
+            ),
             # roads and lines: `on i80`, `driving the 50`
             pattern(
                 r"(?:on|off|along|via|onto) (?:the )?(?:i|us|route|rt|hwy|highway|interstate|exit|motorway) (?:- )?\d{1,4}"
@@ -181,7 +184,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"
         ),
         age=pattern(
-            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}}) anos|(?:age|aged|turned|turning|turn) (?:1[01]\d|\d{{1,2}})|tengo \d{{1,2}}|(?:edad) \d{{1,3}}"
+            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}}) anos|(?:age|aged|turned|turning|turn) (?:1[01]\d|\d{{1,2}})|tengo \d{{1,2}}|(?<=, )(?:im|i am) \d{{2}}(?= (?:today|next|this|tomorrow|now))|(?:edad) \d{{1,3}}"
         ),
         counted=pattern(rf"{N} {words('counted')}(?! {_NOT_COUNTED} )"),
         drug=pattern(

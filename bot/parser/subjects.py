@@ -105,6 +105,45 @@ _TELLING = tuple(
 )
 
 
+_MINE = frozenset({"mine", "mines", "mio", "mia"})
+_I_HAD = (["i", "got"], ["i", "had"], ["i", "was"], ["i", "am"], ["me", "i"], ["yo", "tuve"])
+_HAD = frozenset("got is was had has reading hit s sugar tuvo tiene le salio".split())
+#: As people call their own in many places.
+_CALLED = frozenset(
+    """
+    mam mammy mumsy ma pa ouma oupa gogo mkhulu aunty tita tito lola lolo tatay nanay kuya amma appa
+    akka thatha paati ammi abbu baba mzee bibi babu shosho guka nonna nonno yiayia oma opa babcia
+    machan bhabhi dadi nani didi bhai chacha bro sis cuz cuzzy hubby missus sista bredda abuela
+    """.split()
+)
+
+
+def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
+    """Who has the other number, where one is said to be mine: `ouma's reading is 12.4, mine 6.1`."""
+    tokens = page.tokens
+    mine = next(
+        (
+            at
+            for at in range(len(tokens) - 1, 0, -1)
+            if tokens[at].word in _MINE or page.words(at, at + 2) in _I_HAD
+        ),
+        0,
+    )
+    found = []
+    known = no_slips(language)
+    for at in range(mine):
+        if not tokens[at].word[0].isdigit():
+            continue
+        start = at
+        while start and tokens[start - 1].word not in _BREAKS:
+            start -= 1
+        who = tokens[start].word
+        named = {who, who.removesuffix("s")} & _CALLED or is_strange(who, known)
+        if named and not _HAD.isdisjoint(page.words(start + 1, at)):
+            found.append((start, start + 1, True))
+    return found
+
+
 class Subjects:
     """Who is spoken of at each place of a message."""
 
@@ -131,6 +170,7 @@ class Subjects:
             named = before not in _COMPANY if other else before != "of"  # `a friend of mine`
             if named and page.words(span.end, span.end + 1) not in _TELLING:
                 self._said.append((span.start, span.end, other))
+        self._said += _against_mine(page, language)
         self._said.sort()
 
     def _before(self, index: int) -> str:

@@ -142,7 +142,10 @@ def _kept_nothing_down(words: list[str], found: list[Feeling]) -> list[Feeling]:
             and words[sick.start].startswith(VOMITED)
             and (
                 not _KEPT.isdisjoint(words[kept.start : kept.end])
-                or (words[kept.start] in _MUDDLED and words[one.end : other.start] in _AND)
+                or (
+                    not _MUDDLED.isdisjoint(words[kept.start : kept.end])
+                    and _AND.issuperset(words[one.end : other.start])
+                )
             )
             and other.start - one.end <= _NEAR
         ):
@@ -171,7 +174,7 @@ _LIMBS = frozenset("arm leg brazo pierna".split())
 #: So many words may stand between the halves.
 _NEAR = 5
 _MUDDLED = frozenset({"confused", "drowsy", "muddled"})
-_AND = (["and"], ["n"], ["+"], ["y"])
+_AND = frozenset("and n + y really so all very a bit now feeling getting is am im".split())
 _KEPT = frozenset("keep kept keeping hold down stay stays retengo retiene retener".split())
 
 
@@ -237,10 +240,14 @@ def claimed(page: Page, feelings: list[Feeling]) -> list[Feeling]:
 
 def befell(page: Page, feelings: list[Feeling], start: int) -> bool:
     """Whether what begins at `start` is what one was at when it happened (`nearly passed out
-    carrying shopping`)."""
-    at = start - (page.words(start - 1, start) in (["while"], ["when"], ["whilst"]))
-    doing = page.words(start, start + 1)[0].endswith("ing")
+    carrying shopping`, `passed out at rugby`, `collapsed in the yard`)."""
+    at = start - (page.words(start - 1, start) in _WHILE)
+    first = page.words(start, start + 1)
+    doing = first[0].endswith("ing") or first in _WHILE or at < start
     return doing and any(feeling.end == at for feeling in feelings)
+
+
+_WHILE = (["while"], ["when"], ["whilst"], ["at"], ["during"], ["in"], ["doing"], ["en"])
 
 
 @cache

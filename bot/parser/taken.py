@@ -3,7 +3,7 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 from bot.parser.food import Dish
-from bot.parser.meals import Lead
+from bot.parser.lead_ins import Lead
 from bot.parser.page import Page
 
 

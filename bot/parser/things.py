@@ -61,11 +61,13 @@ _OPENS = _BREAKS | frozenset(
 )
 _MINE = frozenset("mi me ma".split())
 _I_DO = frozenset("feel have get keep look just got felt".split())
+#: Of nobody by name: whoever speaks of another says `is` or `feels`.
+_FEEL = frozenset({"feeling", "feel", "felt"})
 _BARELY = frozenset("nearly almost casi".split())
 #: No noun ends at one of these, so what stands before the verb is no subject of it.
 _NO_NOUN = frozenset(
     """
-    help please i im am you we it its he she they there what who when if why how not no me us do
+    help please i im am ah you we it its he she they there what who when if why how not no me us do
     does did
     will can made makes make making gave gives left says said think thinks know after before
     since while during without yo tu el ella ellos nosotros te nos cuando si despues antes desde
@@ -111,7 +113,9 @@ def said_of(
     if words[begins] in _AT or not all(map(str.isalpha, named)):
         return SaidOf.ONESELF, start
     name = noun.word
+    feels = words[noun.verb] in _FEEL  # `strewth feeling faint`
     strange = len(named) == 1 and len(name) > 2 and name not in known and name not in _AT | OWN
+    strange = strange and not feels
     if {name, named[0]} & _NEVER_ONESELF or strange:
         return _judged(named, sign, suggests, known), first + begins
     return SaidOf.ONESELF, start

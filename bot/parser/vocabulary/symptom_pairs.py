@@ -112,7 +112,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.HIGH,
             "thirst, thirsty, thursty, thristy, sed, sediento, sedienta, sedientos",
             """
-            very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too, too much, very much
+            very, so, really, extremely, terribly, terrible, unbelievably, always, constantly, constant, still, awful, awfully, mad, crazy, dying of, unquenchable, can't quench, cannot quench, can't stop, non stop, nonstop, raging, super, like anything, like mad, like crazy, as anything, as hell, as ever, all day, all night, all the time, incredibly, mighty, dreadful, no matter how much, excessive, powerful, unusual, unusually, insane, insanely, massive, huge, too, too much, very much
             mucha, muchisima, demasiada, tanta, mas, un chorro de, un chingo de, un monton de, un buen de, harta, seca de, seco de, no se me quita, no se quita, terrible, todo el tiempo, todo el dia, bastante, horrible, muerto de, muerta de, muriendo de, insaciable
             """,
         ),
@@ -185,7 +185,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    week punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just
