@@ -38,8 +38,12 @@ def brought_up(page: Page, start: int, end: int) -> int:
 def where(page: Page, end: int) -> int:
     """Where `on the stairs` or `since last night` behind a symptom ends: a place and nothing that
     was done, a time that is no reading's."""
-    end = likened(page, end)
+    end = _not_even(page, likened(page, end))
     words = page.words(end, end + 3)
+    if words[:1] == ["since"] and words[1:2] in (["a"], ["an"], ["one"], ["half"]):
+        while end < len(page.tokens) and page.tokens[end].word in _LENGTH:
+            end += 1  # `since an hour`
+        return end
     if words[:1] in (["since"], ["desde"]):
         hour = 1 + (words[1:2] in (["las"], ["la"]))
         while words[1:2] and (words[1] in _DAYS or (words[1].isdigit() and hour > 0)):
@@ -47,6 +51,21 @@ def where(page: Page, end: int) -> int:
         return end + 1
     there = len(words) == 3 and words[0] in _AT and words[1] in _THE and words[2] in _PLACES
     return end + 3 if there else end
+
+
+def _not_even(page: Page, end: int) -> int:
+    """Where `, even sips of water` behind what does not stay down ends."""
+    at = end + (page.words(end, end + 1) == [","])
+    at += page.words(at, at + 1) in (["not"], ["ni"])
+    if page.words(at, at + 1) not in (["even"], ["siquiera"]):
+        return end
+    while at < len(page.tokens) and page.tokens[at].word.isalpha() and at < end + _FEW:
+        at += 1
+    return at
+
+
+_FEW = 6
+_LENGTH = frozenset("since a an one half hour hours day days week weeks couple of few".split())
 
 
 def likened(page: Page, end: int) -> int:

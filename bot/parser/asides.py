@@ -32,7 +32,13 @@ _THANKING = frozenset(thanks[0] for thanks in _THANKS)
 #: Wherever they stand, behind another word: they only make it kinder (`sorry po 156`).
 _PARTICLES = frozenset({"po", "sah", "lah", "leh", "lor", "ka", "kha", "krap", "khrap"})
 #: Likewise, as one who speaks looks for a word (`142 before um lunch`).
-_HESITATING = frozenset({"um", "umm", "uh", "uhh", "uhm", "erm", "er", "ehm", "eh", "hmm"})
+_HESITATING = frozenset(
+    """
+    um umm uh uhh uhm erm er ehm eh hmm eish sjoe yoh yho haibo aiyo aiyoh alamak wah walao
+    naku grabe jusko huhu haha hahaha hehe lol lmao omg jaja jajaja jeje uff
+    ugh argh aargh och yikes jeez geez whew phew oof sheesh innit sef jor
+    """.split()
+)
 #: Behind one of these `er` is the emergency room.
 _TO_THE_ER = frozenset({"the", "to", "in", "an", "at"})
 

@@ -7,7 +7,7 @@ purpose and our own, from memory.
 """
 
 import re
-from collections.abc import Iterable
+from collections.abc import Container, Iterable
 
 #: Shorter words have too many that sound like them: of signs, and of all that is looked for.
 SHORTEST, SHORTEST_OF_ALL = 4, 5
@@ -56,7 +56,7 @@ class Sounds:
             if len(word) >= SHORTEST_OF_ALL:
                 self._filed.setdefault(self._keys(word)[0], word)
 
-    def meant(self, word: str, signs: frozenset[str]) -> str | None:
+    def meant(self, word: str, signs: Container[str]) -> str | None:
         """The word that sounds like this one, or None; a short one only if it is of `signs`."""
         if len(word) < SHORTEST or not word.isalpha():
             return None

@@ -126,7 +126,8 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
             return end + 1, Mend(entry=Removal())
         mend = find(part, language, at, own)
         if mend is not None and isinstance(mend.entry, Correction) and mend.entry.value:
-            return end + 1, mend
+            joined = end + 2 < len(page.tokens) and page.tokens[end + 1].word in _ENDS
+            return end + 1 + joined, mend  # `perdón 152, y ahora 140`
         if end > removals.LONGEST:
             break
     return None

@@ -36,12 +36,12 @@ _MISSPELT_TEENS = {
 }  # fmt: skip
 
 NUMERALS = Numerals(
-    units={word: value for value, word in enumerate(_UNITS, 1)},
+    units={word: value for value, word in enumerate(_UNITS, 1)} | {"sevin": 7, "sevun": 7},
     teens={word: value for value, word in enumerate(_TEENS, 10)} | _MISSPELT_TEENS,
     tens={word: value * 10 for value, word in enumerate(_TENS, 2)} | _MISSPELT_TENS,
     hundreds={},
     hundred=frozenset({"hundred", "hundered", "hunderd", "hundrd", "hundread", "hunred", "hundret"}),
-    slips=frozenset(_MISSPELT_TENS) | frozenset(_MISSPELT_TEENS)
+    slips=frozenset({"sevin", "sevun"}) | frozenset(_MISSPELT_TENS) | frozenset(_MISSPELT_TEENS)
     | {"hundered", "hunderd", "hundrd", "hundread", "hunred", "hundret"},
     rough=frozenset({"something", "odd", "change"}),
     thousand=frozenset({"thousand"}),
@@ -244,7 +244,7 @@ ENGLISH = Lexicon(
     ),
     is_it_fine=("can or not", "can or cannot", "can anot", "ok or not", "okay or not", "ok or no", "good or not", "ok", "okay", "allowed", "good for me", "bad for me", "safe", "fine", "alright", "too much", "healthy", "is that ok", "is it ok", "is that okay",
                 "is it okay", "is that allowed", "is that bad", "is it bad", "is that good", "is that too much", "good or bad", "yes or no", "would that be ok", "good idea", "a good idea", "bad idea", "permitted", "all right", "good", "bad"),
-    amounts=("(?:calories?|kcals?|cals?)(?! (?:today|total|burned|burnt))", "g", "gr", "gm", "gms", "gram", "grams", "gramos", "kg of", "oz", "ounce", "ounces",
+    amounts=("fingers", "wrap", "wraps", "ladle", "ladles", "calorie", "calories", "kcal", "kcals", "g", "gr", "gm", "gms", "gram", "grams", "gramos", "kg of", "oz", "ounce", "ounces",
              "ml", "cl", "dl", "l", "litre", "litres", "liter", "liters", "cup", "cups", "slice",
              "slices", "plate", "plates", "bowl", "bowls", "squares?(?! danc)", "piece", "pieces", "pc", "pcs",
              "keping", "biji", "ekor", "potong", "ketul", "bungkus", "mangkuk", "spoon", "spoons", "tbsp", "tsp", "tablespoon", "tablespoons", "teaspoon",
@@ -542,6 +542,6 @@ ENGLISH = Lexicon(
             "hmm", "hm", "hon", "ka", "kha", "krap", "khrap", "po", "lah", "leh", "lor", "man", "bro", "bruv", "boss", "bugger", "bugger it", "khalas", "yalla", "habibi", "habibti", "abeg", "jare", "e hoa", "joke lang", "hai na", "lets see", "let me see", "well lets see", "sorry o", "wey", "dale", "my dear", "darling", "sweetie", "dear",
             "ay", "sir", "ma'am", "madam", "doc", "sis", "pal", "machan", "machang", "oga", "aunty", "didi", "bhai", "yaar", "cuz", "ughhh", "ugh", "ughh", "och", "janab", "sahib", "maja", "mi dear", "sweet as", "argh", "aargh", "agh", "augh", "doh", "dang", "darn", "drat",
             # thrown in wherever English is spoken
-            "strewth", "crikey", "blimey", "cor blimey", "jeepers", "crumbs", "golly", "gosh", "oh my gosh", "whoa", "sheesh", "oy vey", "oi", "oy", "ach", "arrah", "musha", "jaysus", "begorrah", "by eck", "ey up", "ay up", "eh up", "lawd", "lawdy", "lord have mercy", "mercy me", "bless my soul", "dagnabbit", "well shoot", "gee whiz", "holy moly", "holy cow", "haibo", "yoh", "yho", "shem", "shame man", "jislaaik", "ag no", "ag man", "ag shame", "wallah", "wallahi", "inshallah", "insha allah", "alhamdulillah", "mashallah", "subhanallah", "ya allah", "arre", "arey", "arrey", "arre yaar", "arre baba", "hai ram", "he ram", "hare ram", "oho", "accha", "acha", "achha", "aiyaiyo", "aiyyo", "ayyo", "ayyoo", "aiyo rama", "wah lau", "walao", "wa lau", "walau", "wah lao", "paiseh", "naku", "ay naku", "hay naku", "grabe", "grabe naman", "susmaryosep", "jusko", "diyos ko", "huhu", "pole sana", "pole pole", "sawa", "sawa sawa", "haki ya mungu", "jamani", "wueh", "weuh", "haba", "chineke", "wahala", "no wahala", "chale", "eish man", "lawks", "man alive", "can (?:you|ye|ya|u) believe it", "would (?:you|ye|ya) believe it", "believe it or not", "daylight robbery", "highway robbery", "what a rip off", "kindly note", "me duck", "my duck", "me ducks", "my lover", "me lover", "my luvver", "me babber", "me old mucker", "bonny lad", "our kid", "me old china", "cobber", "mun", "boyo", "sah", "boss man", "breda", "sasa", "marra", "hinny", "guvnor", "strike me", "stone the crows", "fair dinkum", "streuth", "flippin eck", "flipping heck", "bloody hell", "bloody ell", "flaming heck", "good grief", "for real", "no lie", "mannn", "dude", "fam", "my guy", "big man"),
+            "strewth", "crikey", "blimey", "cor blimey", "jeepers", "crumbs", "golly", "gosh", "oh my gosh", "whoa", "sheesh", "oy vey", "oi", "oy", "ach", "arrah", "musha", "jaysus", "begorrah", "by eck", "ey up", "ay up", "eh up", "lawd", "lawdy", "lord have mercy", "mercy me", "bless my soul", "dagnabbit", "well shoot", "gee whiz", "holy moly", "holy cow", "haibo", "yoh", "yho", "shem", "shame man", "jislaaik", "ag no", "ag man", "ag shame", "wallah", "wallahi", "inshallah", "insha allah", "alhamdulillah", "mashallah", "subhanallah", "ya allah", "arre", "arey", "arrey", "arre yaar", "arre baba", "hai ram", "he ram", "hare ram", "oho", "accha", "acha", "achha", "aiyaiyo", "aiyyo", "ayyo", "ayyoo", "aiyo rama", "wah lau", "walao", "wa lau", "walau", "wah lao", "paiseh", "naku", "ay naku", "hay naku", "grabe", "grabe naman", "susmaryosep", "jusko", "diyos ko", "huhu", "pole sana", "pole pole", "sawa", "sawa sawa", "haki ya mungu", "jamani", "wueh", "weuh", "haba", "chineke", "wahala", "no wahala", "chale", "eish man", "lawks", "man alive", "can (?:you|ye|ya|u) believe it", "would (?:you|ye|ya) believe it", "believe it or not", "daylight robbery", "highway robbery", "what a rip off", "kindly note", "me duck", "my duck", "me ducks", "my lover", "me lover", "my luvver", "me babber", "me old mucker", "bonny lad", "our kid", "me old china", "cobber", "mun", "boyo", "sah", "boss man", "breda", "sasa", "ja nee", "hala", "kale", "kale ba", "yall", "aye", "hey y'all", "madi", "shamwari", "marra", "hinny", "guvnor", "strike me", "stone the crows", "fair dinkum", "streuth", "flippin eck", "flipping heck", "bloody hell", "bloody ell", "flaming heck", "good grief", "for real", "no lie", "mannn", "dude", "fam", "my guy", "big man"),
     negation=("no", "not", "none", "never", "without", "isnt", "wasnt"),
 )  # fmt: skip

@@ -18,7 +18,14 @@ from bot.parser.vocabulary import Block
 from bot.parser.vocabulary.eating import EATING_VERBS, HOW_FULL
 from bot.parser.vocabulary.real_words import REAL_WORDS
 from bot.parser.vocabulary.real_words_spanish import REAL_WORDS_SPANISH
-from bot.parser.vocabulary.slips import BESIDE, SLIPS, SOUND_LIKE_SIGNS, SOUNDED, WATCHED
+from bot.parser.vocabulary.slips import (
+    BESIDE,
+    SLIPS,
+    SLIPS_AT_HOME,
+    SOUND_LIKE_SIGNS,
+    SOUNDED,
+    WATCHED,
+)
 from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
 from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
 from bot.parser.vocabulary.symptoms import NOT_SYMPTOMS
@@ -33,7 +40,7 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
-    known, slips = no_slips(language), _slips()
+    known, slips = no_slips(language), _slips(language)
     tokens = _beside(tokens)
     tokens = [part for token in tokens for part in _apart(_without_g(token, known), language)]
     return [
@@ -56,6 +63,8 @@ def _beside(tokens: list[Token]) -> list[Token]:
     for at, token in enumerate(tokens):
         word = BESIDE.get((before, token.word), token.word)
         behind = tokens[at + 1].word if at + 1 < len(tokens) else ""
+        if word == "super" and not mended and behind == ":":
+            word = "supper"
         if word == "an" and before.isalpha() and before not in _NO_LIST and _AND_THEN.match(behind):
             word = "and"
         mended.append(token if word is token.word else replace(token, word=word))
@@ -132,19 +141,17 @@ def _sounds(code: str) -> by_sound.Sounds:
 
 
 @cache
-def _slips() -> dict[str, str]:
+def _slips(language: str) -> dict[str, str]:
     """Slips by what is typed: those that stand by themselves, and those that a sign's phrase holds
     as they are typed, which other phrases do not."""
-    slips = {
-        word: meant
-        for code, lexicon in LEXICA.items()
-        for phrases in lexicon.symptoms.values()
-        for word in _words(phrases)
-        if word not in SOUND_LIKE_SIGNS
-        and word not in SOUNDED[code]
-        and (meant := _sounds(code).meant(word, SOUNDED[code])) in SOUNDED[code]
-    }
-    return slips | SLIPS
+    slips: dict[str, str] = {}
+    for code, lexicon in LEXICA.items():
+        signs = SOUNDED[code]
+        for word in chain.from_iterable(map(_words, lexicon.symptoms.values())):
+            meant = _sounds(code).meant(word, signs)
+            if meant and meant in signs and word not in signs and word not in SOUND_LIKE_SIGNS:
+                slips[word] = meant
+    return slips | SLIPS | SLIPS_AT_HOME.get(lexica(language)[0].code, {})
 
 
 @cache

@@ -158,6 +158,8 @@ def _number(tokens: list[Token], start: int, say: Numerals) -> tuple[int, str]:
             return start + last, f"{value}:{minutes:02d}"
     if size == 1:  # `one forty two`, `one oh five`, `one four two`
         longer, tail = _tail(words, end, say)
+        if longer > end and words[longer - 1] in say.tens and words[longer : longer + 1] == ["too"]:
+            return start + longer + 1, _NOT_SURE  # 142, or 140 once more?
         if longer > end:
             return start + longer, f"{value}{tail}"
     return _scaled(words, end, value, start, say)

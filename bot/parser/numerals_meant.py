@@ -54,6 +54,7 @@ _HEARD = {
     "for": "four", "fore": "four", "seen": "seven", "sven": "seven", "ate": "eight",
     "site": "siete",
 }  # fmt: skip
+_COUNTED = {"tow": "two", "tree": "three", "fore": "four"}
 #: Nobody who writes `seven pint one` has drunk it; of one or two pints one may.
 _FEW_PINTS = frozenset({"one", "two", "a", "half"})
 
@@ -66,13 +67,19 @@ _MINUTES = frozenset({"min", "mins", "minute", "minutes", "percent", "years", "g
 def _as_heard(tokens: list[Token], language: str) -> list[Token]:
     """`there point two`, `seven pint one`, `cinto sesenta`: a number, as the rest of it shows."""
     parts, points = _parts(language), _points(language)
+    tens = lexica(language)[0].numerals.tens
     heard = list(tokens)
     for at in range(1, len(tokens)):
         before, word = tokens[at - 1].word, tokens[at].word
         after = tokens[at + 1].word if at + 1 < len(tokens) else ""
         if word == "thirty" and before in _HOW_MUCH and after not in parts | _MINUTES:
             heard[at] = replace(tokens[at], word="thirsty")
-        if before == "cinto" and word in parts:
+        first = tokens[at - 2].word if at > 1 else ""
+        if before in points and word in _HEARD and (first in parts or first.isdigit()):
+            heard[at] = replace(tokens[at], word=_HEARD[word])  # `seven point ate`
+        if word in {"hours", "hour", "slices", "eggs", "cups", "times"} and before in _COUNTED:
+            heard[at - 1] = replace(tokens[at - 1], word=_COUNTED[before])
+        if before in {"cinto", "siento"} and word in tens:
             heard[at - 1] = replace(tokens[at - 1], word="ciento")
         if after not in parts and not after.isdigit():
             continue

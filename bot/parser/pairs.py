@@ -35,7 +35,7 @@ def _halves() -> Phrases[tuple[frozenset[int], frozenset[int]]]:
 _ALL = PAIRS + IDIOM_PAIRS
 
 #: How many small words may stand between the halves of a pair.
-_APART = 5
+_APART = 7
 #: Between the halves these deny the sign (`my chest doesn't hurt`).
 _NEGATED = frozenset("not isnt arent doesnt dont didnt no stopped never aint wasnt nunca".split())
 _SMALL = BETWEEN | _NEGATED

@@ -30,7 +30,9 @@ def counted(
     `decimals` says whether a free number of the message is one."""
     return (
         _counts(page, index, starts, own_small, language)
-        or _counted_behind(page, index, starts, own_small, language, answer=answer)
+        or _counted_behind(
+            page, index, starts, own_small, language, answer=answer, decimals=decimals
+        )
         or (decimals and _beside_a_value(page, index, starts, language))
         or _behind_a_verb(page, index, language)
         or _joined(page, index, starts, own_small, language)
@@ -54,6 +56,7 @@ def _counted_behind(
     language: str,
     *,
     answer: bool,
+    decimals: bool,
 ) -> bool:
     """`weetbix 3 with trim milk`: a whole number behind food that more food follows, whatever the
     unit; at the end of the message too (`pakora 2`), where it is no value in mg/dL or where what
@@ -66,6 +69,13 @@ def _counted_behind(
     if follows in {"with", "con", "w", "wi"}:
         return _ends(starts, index)
     at_end = index + 1 == len(page.tokens)
+    timed = page.words(index + 1, index + 3) == ["a", "las"] or (
+        follows == "at"
+        and page.words(index + 2, index + 3)[:1] != []
+        and page.tokens[index + 2].word[0].isdigit()
+    )
+    if timed and (decimals or own_small > MOST_PIECES):
+        return _ends(starts, index)  # `mandazi 2 at 4pm 9.6`
     if own_small > MOST_PIECES and (at_end or _goes_on(page, index + 1, language)):
         return _ends(starts, index)  # of mg/dL no value
     return answer and page.free(index - 1) and (_ends(starts, index) or _strange(before, language))
@@ -231,7 +241,7 @@ _JOINS = frozenset({"and", "with", "plus", "+", ",", "n", "y", "con", "e"})
 def _behind(page: Page, index: int, starts: dict[int, Dish]) -> bool:
     """`chapati 2, dal`: a count behind its food, at a mark."""
     follows = page.tokens[index + 1].word if index + 1 < len(page.tokens) else ""
-    return follows in {",", "+", "&", "nos", "and"} and _ends(starts, index)
+    return follows in {",", "+", "&", "nos", "and", "n", "y"} and _ends(starts, index)
 
 
 #: Several by their own grammar, or named by the piece.

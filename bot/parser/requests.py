@@ -155,6 +155,7 @@ _BESIDE_SIGNS = frozenset(
         What.PAUSE,
         What.RESUME,
         What.STOP,
+        What.LATER,
     }
 )
 
@@ -202,12 +203,17 @@ _LONG = 60
 def _plain(rule: Rule, words: list[str]) -> bool:
     """Whether it can be nothing else beside other words."""
     if rule.what is What.LATER:
-        return bool({"remind", "ask", "recuerdame", "preguntame", "avisame"} & set(words))
+        return bool(_REMIND & set(words))
     if rule.setting == "nights":  # `on nights, eating a sandwich in the van`
         return not _SPAN.isdisjoint(words)
+    if words == ["next", "step"]:
+        return True
     return rule.what not in {What.NEXT_STEP, What.HELP, What.STOP} or len(words) > 2
 
 
+_REMIND = frozenset(
+    "remind ask text ping message nudge buzz recuerdame preguntame avisame escribeme".split()
+)
 _SPAN = frozenset("week next tonight from till until esta semana proxima hasta desde".split())
 _ENDS = frozenset(". ? ! ; , and n but so pero y".split())
 

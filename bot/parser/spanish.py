@@ -16,18 +16,31 @@ from bot.parser.vocabulary.joined import joined
 from bot.parser.vocabulary.sugar import SUGAR_DRINKS_SPANISH, SUGAR_SPANISH
 from bot.parser.vocabulary.symptoms import SYMPTOMS_SPANISH
 
+#: As they sound, and as they are written in haste.
+_MISSPELT_TEENS = {"trese": 13, "catorse": 14, "quinse": 15, "dies": 10, "dieseis": 16, "diesiseis": 16}
+_MISSPELT_TENS = {
+    "beinte": 20, "trenta": 30, "treynta": 30, "kuarenta": 40, "quarenta": 40, "sincuenta": 50,
+    "cinquenta": 50, "sesnta": 60, "nobenta": 90,
+}  # fmt: skip
+_MISSPELT_HUNDREDS = {
+    "ziento": 100, "dosientos": 200, "docientos": 200, "tresientos": 300, "trecientos": 300,
+    "cuatrosientos": 400,
+}  # fmt: skip
+
 NUMERALS = Numerals(
     units={"uno": 1, "dos": 2, "tres": 3, "cuatro": 4, "cinco": 5, "seis": 6, "siete": 7,
-           "ocho": 8, "nueve": 9},
+           "ocho": 8, "nueve": 9, "sinco": 5, "nuebe": 9, "kuatro": 4, "quatro": 4},
     teens={"diez": 10, "doce": 12, "trece": 13, "catorce": 14, "quince": 15, "dieciseis": 16,
            "diecisiete": 17, "dieciocho": 18, "diecinueve": 19, "veintiuno": 21, "veintidos": 22,
            "veintitres": 23, "veinticuatro": 24, "veinticinco": 25, "veintiseis": 26,
-           "veintisiete": 27, "veintiocho": 28, "veintinueve": 29},
+           "veintisiete": 27, "veintiocho": 28, "veintinueve": 29} | _MISSPELT_TEENS,
     tens={"veinte": 20, "treinta": 30, "cuarenta": 40, "cincuenta": 50, "sesenta": 60,
-          "setenta": 70, "ochenta": 80, "noventa": 90},
+          "setenta": 70, "ochenta": 80, "noventa": 90} | _MISSPELT_TENS,
     hundreds={"ciento": 100, "doscientos": 200, "trescientos": 300, "cuatrocientos": 400,
-              "quinientos": 500, "seiscientos": 600},
-    hundred=frozenset({"cien"}),
+              "quinientos": 500, "seiscientos": 600} | _MISSPELT_HUNDREDS,
+    hundred=frozenset({"cien", "sien"}),
+    slips=frozenset({"sinco", "nuebe", "kuatro", "quatro", "sien"})
+    | {*_MISSPELT_TEENS, *_MISSPELT_TENS, *_MISSPELT_HUNDREDS},
     thousand=frozenset({"mil"}),
     zero=frozenset({"cero"}),
     point=frozenset({"coma", "punto"}),
@@ -38,7 +51,7 @@ NUMERALS = Numerals(
     parts_of=frozenset(),
     after_hundred=frozenset({"y"}),
     fractions={("y", "medio"): ".5"},
-    at_home=frozenset({"doce", "quince"}),
+    at_home=frozenset({"doce", "quince", "dies", "sinco"}),
     rough=frozenset({"algo", "pico", "tantos", "tanto"}),
 )  # fmt: skip
 
@@ -308,7 +321,7 @@ SPANISH = Lexicon(
     soft_no=("no", "ahora no", "no ahora", "no gracias", "no quiero", "no puedo", "ahorita no", "no puedo ahora"),
     strips=("tiras", "tira", "tiras reactivas", "cintas", "tirillas", "tiritas", "cintas reactivas"),
     filler=EVERYDAY_SPANISH,
-    asides=("wey", "guey", "dale", "parce", "mi amor", "que pena", "que pena con usted", "mi reina", "mi rey", "compa", "che", "jaja", "jajaja", "jeje", "bendito", "ay bendito", "uf", "uff", "vaya", "hijole", "pucha",
+    asides=("ay", "uy", "wey", "guey", "dale", "parce", "mi amor", "que pena", "que pena con usted", "mi reina", "mi rey", "compa", "che", "jaja", "jajaja", "jeje", "bendito", "ay bendito", "uf", "uff", "vaya", "hijole", "pucha",
             "guapa", "guapo", "mija", "mijo", "porfa", "porfis", "ay dios", "dios mio"),
     negation=("no", "sin", "nunca", "ni"),
 )  # fmt: skip

@@ -69,7 +69,7 @@ def _patterns(language: str) -> _Patterns:
     drugs, doses, measures = words("drugs"), words("doses"), words("not_glucose")
     between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat|down|up|from|still|in|dropped|went|has|improved|fell|rose|now|gone|got|my|last|new|latest|todays|bajo|subio|salio|ahora|a)){0,5}"
     numbered = pattern(
-        rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z]{{1,2}})? \d+(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
+        rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z]{{1,2}})? \d+(?:\.\d\d)?(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
     )
     dates = pattern(
         r"\d{4} - \d{1,2} - \d{1,2}|\d{1,2} / \d{1,2} / \d{2,4}|\d{1,2} - \d{1,2} - \d{4}|\d{1,2}\.\d{1,2} \. \d{2,4}|20[2-3]\d"

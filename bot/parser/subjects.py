@@ -107,7 +107,9 @@ _TELLING = tuple(
 
 _MINE = frozenset({"mine", "mines", "mio", "mia"})
 _I_HAD = (["i", "got"], ["i", "had"], ["i", "was"], ["i", "am"], ["me", "i"], ["yo", "tuve"])
-_HAD = frozenset("got is was had has reading hit s sugar tuvo tiene le salio".split())
+_HAD = frozenset(
+    "na ka own reads got is was had has reading hit s sugar tuvo tiene le salio".split()
+)
 #: As people call their own in many places.
 _CALLED = frozenset(
     """
@@ -125,7 +127,9 @@ def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
         (
             at
             for at in range(len(tokens) - 1, 0, -1)
-            if tokens[at].word in _MINE or page.words(at, at + 2) in _I_HAD
+            if tokens[at].word in _MINE
+            or page.words(at, at + 2) in _I_HAD
+            or (tokens[at].word == "me" and tokens[min(at + 1, len(tokens) - 1)].word[0].isdigit())
         ),
         0,
     )
@@ -139,6 +143,7 @@ def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
             start -= 1
         who = tokens[start].word
         named = {who, who.removesuffix("s")} & _CALLED or is_strange(who, known)
+        named = named or (who == "wee" and "lad" in page.words(start, at)) or who == "madam"
         if named and not _HAD.isdisjoint(page.words(start + 1, at)):
             found.append((start, start + 1, True))
     return found

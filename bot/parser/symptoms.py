@@ -173,7 +173,9 @@ _LIMBS = frozenset("arm leg brazo pierna".split())
 
 #: So many words may stand between the halves.
 _NEAR = 5
-_MUDDLED = frozenset({"confused", "drowsy", "muddled"})
+_MUDDLED = frozenset(
+    "confused drowsy muddled confundido confundida desorientado desorientada somnoliento".split()
+)
 _AND = frozenset("and n + y really so all very a bit now feeling getting is am im".split())
 _KEPT = frozenset("keep kept keeping hold down stay stays retengo retiene retener".split())
 

@@ -158,10 +158,21 @@ def find_ahead(page: Page, language: str) -> list[When]:
     found = []
     for span in page.find(_patterns(language).ahead):
         minutes = float(span["bare"]) if span["bare"] else minutes_of(span.match)
+        if span["bare"] and page.words(max(span.start - 1, 0), span.start) in _STANDS:
+            continue  # `su azúcar está en 48`
         if minutes <= AHEAD / timedelta(minutes=1):
             page.claim(span.start, span.end)
             found.append(When(start=span.start, end=span.end, ago=-minutes))
     return found
+
+
+_STANDS = tuple(
+    [word]
+    for word in (
+        "esta", "estaba", "anda", "sigue", "sigo", "salio", "quedo", "amaneci",
+        "amanecio", "azucar", "glucosa", "glucemia", "is", "at",
+    )
+)  # fmt: skip
 
 
 def find_now(page: Page, language: str) -> list[When]:

@@ -30,7 +30,7 @@ _SLIPS = {
     "smell": "smel",
     "belly": "bely blly",
     "peeing": "peing",
-    "meter": "mter metr metter meeter",
+    "meter": "mter metr metter meeter meater",
     "about": "abot aout abowt abaut abuot",
     "after": "afer afte atfer",
     "night": "nght nigt ngiht niht",
@@ -81,16 +81,16 @@ _SLIPS = {
     "minutes": "minits minuts minnits minites mintues minets minnutes",
     "minute": "minit minnit",
     "toilet": "toylet toilit toilett toylit",
-    "double": "dubble dubel",
+    "double": "dubble dubel dabel",
     "hurts": "hertz hurtz herts hurtes",
-    "pain": "payn pian",
+    "pain": "payn pian payne",
     "breathe": "breeve",
     "able": "abel",
     "nail": "nale nayl",
     "hypo": "hypoe hipoe hypow",
     "still": "stil",
     "cold": "cowld",
-    "again": "agen agin agane",
+    "again": "agen agin agane agian",
     "says": "sayz sez",
     "vomiting": "womiting womitting vommiting",
     "stinks": "stinx",
@@ -100,7 +100,7 @@ _SLIPS = {
     "bed": "bedd",
     "now": "nau",
     "face": "fase fayce",
-    "wake": "wayke",
+    "wake": "wayke wak wayk",
     "fit": "fitt",
     "drooping": "druping",
     "pizza": "pitsa piza peetsa",
@@ -137,11 +137,11 @@ _SLIPS = {
     "rice": "ryce",
     "summary": "sumary sumery sumarry summery",
     "please": "pleez pleeze pleaze pleas pleese",
-    "goals": "gowls",
-    "pause": "pawz paus",
+    "goals": "gowls gols goles",
+    "pause": "pawz paus pawse",
     "messages": "mesages messiges mesiges massages",
     "message": "mesage messige",
-    "next": "nextt nexst",
+    "next": "nextt nexst nex",
     "undo": "undoo undu",
     "ignore": "ignor",
     "last": "larst lasst",
@@ -158,11 +158,6 @@ _SLIPS = {
     "box": "boks",
     "should": "shoud shuld shood",
     "neighbour": "nayber naybour",
-    "eleven": "elevn elevan",
-    "seven": "sevin sevn",
-    "forty": "fourty",
-    "ninety": "ninty",
-    "twelve": "twelv twelf",
     "know": "kno",
     "where": "wher",
     "would": "woud",
@@ -173,7 +168,6 @@ _SLIPS = {
     "dinner": "dinna dinnner",
     "supper": "suppa",
     "voy": "boi",
-    "veinte": "beinte",
     "veces": "beses",
     "cada": "kada",
     "rato": "rrato",
@@ -183,6 +177,51 @@ _SLIPS = {
     "hora": "ora",
     "hoy": "oy",
     "hice": "ise",
+    "front": "frunt",
+    "gonna": "gona gunna",
+    "shaking": "shacking shakeing",
+    "feel": "feal feell fele",
+    "loads": "lods",
+    "times": "tims tymes",
+    "vision": "vishun vishon vizion visoin",
+    "settings": "setings settins",
+    "good": "gud",
+    "evening": "evning evenin",
+    "ago": "agow",
+    "pepsi": "bebsi",
+    "cabbage": "cabage cabbige",
+    "fried": "fryed",
+    "plantain": "plantin plantane",
+    "brunch": "brunsh",
+    "pancakes": "pankakes pancaks",
+    "mareado": "mariado",
+    "mareada": "mariada",
+    "read": "reed",
+    "usual": "usal ushual",
+    "nothing": "nuthing",
+    "yesterday": "yestarday yesturday yestaday",
+    "today": "tody toady todai",
+    "friend": "freind frend",
+    "sugar": "suger shuger sugr shugar",
+    "reading": "reeding readin",
+    "number": "numbr nummer",
+    "finished": "finisht finshed",
+    "garden": "gardin gardn",
+    "gardening": "gardning",
+    "bicycle": "bycicle",
+    "exercise": "excercise exersise exercize",
+    "medicine": "medecine medisin",
+    "insulin": "insuline insalin inslin",
+    "tablet": "tablit",
+    "tablets": "tablits",
+    "metformin": "metphormin metaformin",
+    "doctor": "docter docta",
+    "nurse": "nerse",
+    "hospital": "hospitle",
+    "ambulance": "ambulence amblance",
+    "emergency": "emergancy emergensy",
+    "weight": "wieght weigt",
+    "pressure": "presure preasure",
 }
 
 #: Words of their own that are meant as others behind certain words: typed, meant, behind what.
@@ -198,8 +237,22 @@ _BESIDE = (
     ("fante", "faint", "feel feeling feelin felt"),
     ("dizi", "dizzy", "im am is hes shes feel feeling feelin felt bit so very was"),
     ("meh", "me", "send give show gimme tell get"),
+    ("aft", "afternoon", "this yesterday"),
+    ("hippo", "hypo", "a had having feel feeling going"),
+    ("thursday", "thirsty", "very so really always im am feeling feel super mad"),
+    ("wok", "walk", "a"),
     ("week", "weak", "gone feels feel feeling felt very so went suddenly"),
 )
+
+#: Slips in one language that are words in another.
+SLIPS_AT_HOME = {
+    "en": {"hipo": "hypo"},
+    "es": {
+        "toy": "estoy", "ta": "esta", "almorse": "almorce", "sene": "cene",
+        "aroz": "arroz", "hera": "era", "xfa": "porfa", "muxo": "mucho", "muxa": "mucha",
+        "ise": "hice", "boi": "voy", "oi": "hoy", "asucar": "azucar",
+    },
+}  # fmt: skip
 
 BESIDE = {
     (before, typed): meant for typed, meant, behind in _BESIDE for before in behind.split()
@@ -230,23 +283,27 @@ SOUND_LIKE_SIGNS = frozenset(
 )
 
 #: Words of signs that are looked for by their sound, by language; the first of several wins.
-SOUNDED = {
-    "en": (
+SOUNDED: dict[str, dict[str, None]] = {
+    "en": dict.fromkeys(
+        (
         "unconscious unresponsive collapsed collapsing collapse fainted fainting faint faints "
         "blacked dizzy dizziness giddy seizure seizures convulsing convulsion convulsions fitting "
         "shaking shaky trembling trembles tremble tremors jittery wobbly sweating clammy "
         "thirsty thirst blurred blurry blurring fuzzy vomiting vomited vomit breathe breathing "
-        "breathless gasping swallow slurring slurred slurs speech droopy drooping dropped drooped "
+        "breathless gasping fruity smells swallow slurring slurred slurs speech droopy drooping dropped drooped "
         "paralysed confused confusion drowsy lightheaded palpitations numbness urinating tongue "
         "stomach headache twitching wheezing choking passed acetone squeezing crushing tightness "
         "disoriented delirious hallucinating vision weakness strength"
-    ).split(),
-    "es": (
+    ).split()
+    ),
+    "es": dict.fromkeys(
+        (
         "desmayo desmaye desmayada desmayado desmayarme convulsion convulsiones convulsionando "
         "mareo mareada mareado mareos tiemblo tiembla tiemblan temblando temblor temblores sudo "
         "sudando sudores debil borroso borrosa vista vision veo vomito vomitando vomite vomitos "
         "inconsciente pecho respirar respiro respiracion confundido confundida trago tragar "
         "aliento acetona boca torcida brazo hormigueo orino orinando orinar sed sediento sedienta "
         "cabeza barriga estomago panza palpitaciones hambre hipoglucemia ahogo asfixia"
-    ).split(),
+    ).split()
+    ),
 }

@@ -51,7 +51,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "arm, arms, leg, one side, left side, right side, half my body, left hand, right hand, brazo, pierna, un lado, lado izquierdo, lado derecho, medio cuerpo",
             """
-            weak, gone weak, feels week, gone week, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise, hanging, hanging down, flopping, won't lift, wont lift, won't go up, gone floppy, floppy, drooping
+            weak, gone weak, feels week, gone week, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise, hanging, hangs, just hangs, dangling, dangles, flops, hanging down, flopping, won't lift, wont lift, won't go up, gone floppy, floppy, drooping
             debil, sin fuerza, no puedo mover, no puede mover, no mueve, no muevo, dormido, dormida, entumido, entumida, adormecido, adormecida, paralizado, paralizada, no siento, no puedo levantar, no siente
             """,
         ),
@@ -72,7 +72,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         ),
         (
             Suggests.EMERGENCY,
-            "breath, breathe, breathes, exhale, mouth, aliento, boca",
+            "breath, breaths, breathe, breathes, exhale, mouth, aliento, boca",
             """
             fruity, fruit, ripe fruit, rotten fruit, overripe fruit, old fruit, pineapple, apples, acetone, nail varnish, nail polish, nail polish remover, nail varnish remover, pear drops, like pears, like apples, rotten apples, sweet smell, smells sweet, juicy fruit, paint thinner, solvent
             fruta, frutas, acetona, esmalte, quitaesmalte, a manzana, a manzanas, frutal
@@ -99,11 +99,11 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
         (
             Suggests.HIGH,
             """
-            pee, peeing, peed, wee, weeing, weed, urinate, urinating, urine, urination, piss, pissing, toilet, loo, bathroom, restroom, washroom, passing water, pass water, pass urine, passing urine, lavatory, ladies room, jacks, lav, bog, bogs, dunny, netty, privy, slash, mimi, pish, busting for a wee, bursting for a wee, busting for a pee, bursting for a pee, busting for the loo, bursting for the loo, desperate for a wee, desperate for the loo
+            pee, peeing, peed, wee, weeing, weed, urinate, urinating, urine, urination, piss, pissing, toilet, loo, bathroom, restroom, washroom, passing water, pass water, passing heaps of water, passing loads of water, passing lots of water, passing a lot of water, passing so much water, passing too much water, pass urine, passing urine, lavatory, ladies room, jacks, lav, bog, bogs, dunny, netty, privy, slash, mimi, pish, busting for a wee, bursting for a wee, busting for a pee, bursting for a pee, busting for the loo, bursting for the loo, desperate for a wee, desperate for the loo
             orinar, orino, orinando, orina, mear, meando, hacer pipi, pipi, bano, pis, chichi, hacer pis
             """,
             """
-            plenty, plenty plenty, nuff, keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, like a tap, up and down
+            plenty, heaps, heaps of, buckets, gallons, plenty plenty, nuff, keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, like a tap, up and down
             can't stop, cannot stop, over and over, ten times, loads, every 5 minutes, every 10 minutes, every 15 minutes, every 20 minutes, every 30 minutes, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, very much, too many times, well well, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
             mucho, un chorro, un monton, todo el rato, todo rato, ganas de, a cada nada, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
             """,
