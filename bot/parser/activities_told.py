@@ -5,7 +5,7 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 from bisect import bisect_left
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import datetime
 from functools import cache
 from itertools import islice, takewhile
@@ -13,6 +13,7 @@ from itertools import islice, takewhile
 from bot.entries import Activity
 from bot.parser import activity, distances, symptoms, work
 from bot.parser.activity import Doing, Measure
+from bot.parser.doings_joined import joined
 from bot.parser.findings import Findings
 from bot.parser.instants import When, resolved
 from bot.parser.languages import gathered
@@ -60,7 +61,7 @@ def told(page: Page, language: str, found: Findings) -> Told:
     measures = list(found.measures)
     if found.under_way is not None:
         result.under_way = found.under_way
-    doings = _listed(page, found)
+    doings = joined(page, found)
     named = {at for dish in found.dishes for at in range(dish.start, dish.end)}
     named |= activity.tokens_of(doings)
     named |= {at for value in found.values for at in range(value.start, value.end)}
@@ -90,51 +91,12 @@ def told(page: Page, language: str, found: Findings) -> Told:
     return result
 
 
-def _listed(page: Page, found: Findings) -> list[Doing]:
-    """Activities with only commas between them are one (`swept, mopped and dusted`)."""
-    merged: list[Doing] = []
-    for doing in found.doings:
-        if merged and _carries_on(page, found, merged[-1], doing):
-            continue
-        if merged and _heads(page, merged[-1], doing):
-            merged[-1] = doing
-        elif (
-            merged
-            and set(page.words(merged[-1].end, doing.start)) <= {",", "and", "y", "&"}
-            and all(page.free(index) for index in range(merged[-1].end, doing.start))
-        ):
-            merged[-1] = replace(merged[-1], end=doing.end)
-        else:
-            merged.append(doing)
-    found.doings = merged
-    return merged
-
-
 def _linked(found: Findings, doing: Doing) -> Cue | None:
     """The moment's words whose object the activity is (`after my walk`)."""
     for cue in found.cues:
         if cue.moved and 0 <= doing.start - cue.end <= 4:
             return cue
     return None
-
-
-def _carries_on(page: Page, found: Findings, first: Doing, second: Doing) -> bool:
-    """`cycled 25 min on the exercise bike`: the second only says on what."""
-    measured = {at for m in found.measures for at in range(m.start, m.end)}
-    between = [i for i in range(first.end, second.start) if i not in measured]
-    words = [page.tokens[i].word for i in between]
-    return words[:1] != [] and words[0] in _WHERE and _ON_WHAT.issuperset(words)
-
-
-_WHERE = frozenset("on at in en to up down over out".split())
-_ON_WHAT = _WHERE | frozenset("the my a la el mi".split())
-_HEADINGS = frozenset("exercise exercises activity workout sport ejercicio actividad".split())
-
-
-def _heads(page: Page, first: Doing, second: Doing) -> bool:
-    """`exercise: walking 30 min`: the first only says that an activity follows."""
-    marked = page.words(first.end, second.start) in ([":"], ["-"], ["="])
-    return marked and set(page.words(first.start, first.end)) <= _HEADINGS
 
 
 def _near(page: Page, found: Findings, doing: Doing, measures: list[Measure]) -> list[Measure]:

@@ -7,7 +7,9 @@ purpose and our own, from memory.
 """
 
 import re
-from collections.abc import Container, Iterable
+from array import array
+from bisect import bisect_left
+from collections.abc import Iterable
 
 #: Shorter words have too many that sound like them: of signs, and of all that is looked for.
 SHORTEST, SHORTEST_OF_ALL = 4, 5
@@ -44,27 +46,40 @@ _ALIKE = ({"c", "k"}, {"f", "p"}, {"b", "v"}, {"s", "c"}, {"s", "z"}, {"y", "l"}
 class Sounds:
     """The words of one language by how they sound; of words that sound alike the first wins."""
 
-    __slots__ = ("_filed", "_spanish")
+    __slots__ = ("_filed", "_signs", "_spanish", "_words")
 
     def __init__(self, signs: Iterable[str], wanted: Iterable[str], code: str) -> None:
         self._spanish = code == "es"
-        self._filed: dict[str, str] = {}
-        for word in signs:
-            for key in self._keys(word):
-                self._filed.setdefault(key, word)
-        for word in wanted:
-            if len(word) >= SHORTEST_OF_ALL:
-                self._filed.setdefault(self._keys(word)[0], word)
+        self._signs = tuple(signs)
+        longer = (word for word in wanted if len(word) >= SHORTEST_OF_ALL)
+        self._words = (*self._signs, *longer)
+        filed: dict[int, int] = {}
+        for number, word in enumerate(self._words):
+            keys = self._keys(word)
+            for key in keys if number < len(self._signs) else keys[:1]:
+                filed.setdefault(_place(key), number)
+        self._filed = array("Q", sorted(place + number for place, number in filed.items()))
 
-    def meant(self, word: str, signs: Container[str]) -> str | None:
-        """The word that sounds like this one, or None; a short one only if it is of `signs`."""
+    def sign(self, word: str) -> str | None:
+        """The word of a sign that sounds like this one, or None."""
+        return self._meant(word, len(self._signs))
+
+    def meant(self, word: str) -> str | None:
+        """The word that sounds like this one, or None; a short one only if it is of a sign."""
+        short = len(word) < SHORTEST_OF_ALL
+        return self._meant(word, len(self._signs) if short else len(self._words))
+
+    def _meant(self, word: str, among: int) -> str | None:
         if len(word) < SHORTEST or not word.isalpha():
             return None
         for key in self._keys(word):
-            found = self._filed.get(key)
-            if found is None or not (len(word) >= SHORTEST_OF_ALL or found in signs):
+            place = _place(key)
+            at = bisect_left(self._filed, place)
+            if at == len(self._filed) or self._filed[at] - place > _NUMBER:
                 continue
-            if found[0] == word[0] or {found[0], word[0]} in _ALIKE:
+            number = self._filed[at] - place
+            found = self._words[number]
+            if number < among and (found[0] == word[0] or {found[0], word[0]} in _ALIKE):
                 return found
         return None
 
@@ -76,3 +91,14 @@ class Sounds:
             return [word]
         bare = _VOWELS.sub("A", word)
         return [word, bare] if sum(char != "A" for char in bare) >= _TELLING else [word]
+
+
+#: Bits for a word's number; of the hash as many are kept as fit beside it into 64 (as in
+#: `spelling`: a dictionary of the keys would take half a megabyte more).
+_NUMBER_BITS = 20
+_NUMBER = (1 << _NUMBER_BITS) - 1
+_HASH = (1 << 64 - _NUMBER_BITS) - 1
+
+
+def _place(key: str) -> int:
+    return (hash(key) & _HASH) << _NUMBER_BITS

@@ -29,6 +29,7 @@ from bot.parser import (
     taken,
     times,
     undone,
+    untested,
     values,
     work,
 )
@@ -112,7 +113,12 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     table.claim_surroundings(page, language, [(dish.start, dish.end) for dish in dishes])
     eaten = eating.find(page, language, food_at, activity.tokens_of(worked))
     wishes += advice.food_advice(page, language, food_at)
-    dishes = [dish for dish in dishes if not page.any_taken(dish.start, dish.end)]
+    dishes = [
+        dish
+        for dish in dishes
+        if not page.any_taken(dish.start, dish.end)
+        and not symptoms.fell_ill(page, dish.start, dish.end, feelings)
+    ]
     all_found = Findings(
         subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes,
         doings=worked, listed=listed, counts=counts, leads=eaten,
@@ -130,7 +136,8 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
         all_found.same_as = same
         page.claim(*same)
     grave = any(each.suggests is Suggests.EMERGENCY for each in feelings)
-    all_found.skip = skips.in_clauses(page, language, felt=bool(feelings), grave=grave)
+    all_found.skip = untested.find(page) if feelings else None
+    all_found.skip = all_found.skip or skips.in_clauses(page, language, grave=grave)
     all_found.strips = skips.strips(page, language)
     strange = strangers.find(page, language, dishes, asked=context.wants_reading)
     own = activity.tokens_of(worked + listed if counts else worked).union(
@@ -164,7 +171,7 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     ]
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
     doings = [doing for doing in doings if not dish_at & set(range(doing.start, doing.end))]
-    _under_way(page, all_found, doings)
+    all_found.under_way = undone.to_come(page, doings)
     doings = [doing for doing in doings if doing.over and not _undone(page, doing, all_found, by)]
     activity.claim_length_in_words(page, doings)
     whole = food.of_several_words(page, language, all_found.dishes)
@@ -193,28 +200,6 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
         all_found.cues += moments.find_long(page, language)
         all_found.cues.sort(key=lambda cue: cue.start)
         all_found.measures = [m for m in all_found.measures if not page.any_taken(m.start, m.end)]
-
-
-def _under_way(page: Page, all_found: Findings, doings: list[activity.Doing]) -> None:
-    """Claim what is still to come, before `after this` in it can be taken for a moment. Behind
-    `before` it says what the reading was taken for and is not asked about."""
-    for doing in doings:
-        if doing.over:
-            continue
-        before = page.words(max(doing.start - 2, 0), doing.start)
-        after_it = page.words(doing.end, doing.end + 2) in (["after", "this"], ["after", "that"])
-        page.claim(doing.start, doing.end + 2 * after_it)
-        if before[-1:] in (["and"], ["then"], ["y"]):
-            before = []  # `6.3 before and off for a bike ride`
-        meant = _ONLY_MEANT & {*before, *page.words(doing.start, doing.end)}
-        if not {"before", "antes"} & set(before) and not meant and all_found.under_way is None:
-            all_found.under_way = page.text(doing.start, doing.end)
-
-
-#: `was going to walk, but it rained`: nothing is under way.
-_ONLY_MEANT = frozenset(
-    "was were supposed meant wanted planned hoped tried iba queria pensaba".split()
-)
 
 
 def _undone(page: Page, doing: activity.Doing, all_found: Findings, by: By) -> bool:

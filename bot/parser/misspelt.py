@@ -129,9 +129,7 @@ def _meant(word: str, language: str) -> str | None:
 
 def _sounding(word: str, language: str) -> str | None:
     """The word meant by one that is spelt as it sounds."""
-    sounding = (
-        _sounds(lexicon.code).meant(word, SOUNDED[lexicon.code]) for lexicon in lexica(language)
-    )
+    sounding = (_sounds(lexicon.code).meant(word) for lexicon in lexica(language))
     return next(filter(None, sounding), None)
 
 
@@ -146,10 +144,9 @@ def _slips(language: str) -> dict[str, str]:
     as they are typed, which other phrases do not."""
     slips: dict[str, str] = {}
     for code, lexicon in LEXICA.items():
-        signs = SOUNDED[code]
         for word in chain.from_iterable(map(_words, lexicon.symptoms.values())):
-            meant = _sounds(code).meant(word, signs)
-            if meant and meant in signs and word not in signs and word not in SOUND_LIKE_SIGNS:
+            meant = _sounds(code).sign(word)
+            if meant and word not in SOUNDED[code] and word not in SOUND_LIKE_SIGNS:
                 slips[word] = meant
     return slips | SLIPS | SLIPS_AT_HOME.get(lexica(language)[0].code, {})
 

@@ -182,14 +182,10 @@ def _reason(page: Page, said: list[Segment]) -> str:
 _SLEEP = frozenset("sleeping asleep slept dormido dormida napped dozed".split())
 
 
-def in_clauses(
-    page: Page, language: str, *, felt: bool, grave: bool
-) -> tuple[int, int, Skip] | None:
+def in_clauses(page: Page, language: str, *, grave: bool) -> tuple[int, int, Skip] | None:
     """Claim a clause that is a skip in a message that holds more (`forgot to test, feel faint`).
-    `felt` is whether the rest tells of a sign, `grave` of an emergency."""
+    `grave` is whether the rest tells of an emergency."""
     patterns = _patterns(language)
-    if felt and (untested := _untested(page)):
-        return untested
     clauses = _clauses(page)
     for start, end in clauses:
         if grave and not _SLEEP.isdisjoint(page.words(start, end)):
@@ -206,36 +202,6 @@ def in_clauses(
             page.claim(start, end)
             return start, end, skip
     return None
-
-
-#: A test that could not be done; why follows.
-_UNTESTED = pattern(
-    r"(?:(?:i|we|she|he|no|nah|sorry) )*(?:cant|cannot|can not|couldnt|could not|unable to|not able"
-    r" to|wont be able to|no fit|no puedo|no pude|no pudo|no podre) (?:test|check|prick|do it|do the"
-    r" test|do my test|medirme|medirla|medir|hacerme la prueba|checarme)(?: (?:now|today|lah|po|yet|my"
-    r" sugar|sugar|it|atm|ahora|hoy|el azucar|la glucosa))*"
-)
-_LEADS_ON = frozenset(", : - ; . as because cos cause since and n so porque y".split())
-_LEADS_OUT = _LEADS_ON | frozenset("i im am ah my me but feel feeling pero tambien also".split())
-
-
-def _untested(page: Page) -> tuple[int, int, Skip] | None:
-    """Claim `can't test` and what says why, up to the sign behind it."""
-    span = page.first(_UNTESTED)
-    if span is None or any(token.word[0].isdigit() for token in page.tokens):
-        return None
-    start = span.end
-    while start < len(page.tokens) and page.tokens[start].word in _LEADS_ON:
-        start += 1
-    end = start
-    while end < len(page.tokens) and page.free(end):
-        end += 1
-    if end < len(page.tokens):
-        while end > start and page.tokens[end - 1].word in _LEADS_OUT:
-            end -= 1
-    page.claim(span.start, max(end, span.end))
-    reason = page.text(start, end) if end > start else None
-    return span.start, max(end, span.end), Skip(reason=reason)
 
 
 _BETWEEN_CLAUSES = frozenset({",", ".", ";", "!", "but", "and", "an", "n", "so", "y", "pero"})

@@ -13,6 +13,7 @@ from enum import Enum, auto
 from functools import cache
 from itertools import pairwise
 
+from bot.parser.doses import no_dose
 from bot.parser.food import Dish
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
@@ -224,7 +225,7 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
         sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
         for sought in patterns.measured:
             for span in page.find(sought):
-                if sugar.isdisjoint(range(span.start, span.end)) and not _no_dose(page, span):
+                if sugar.isdisjoint(range(span.start, span.end)) and not no_dose(page, span):
                     claim(span, Kind.MEASURED)
         food_at = {dish.start for dish in dishes}
         for span in page.find(patterns.weight):
@@ -254,30 +255,6 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
             ):
                 claim(span, Kind.ODD)
     return found
-
-
-def _no_dose(page: Page, span: Span) -> bool:
-    """`had my tablet 118`, `metformin 7.8 before dinner`: a number without a unit, behind what is
-    taken by the piece or before a moment, is more like a reading than a dose."""
-    said = span.match.groupdict()
-    if said.get("dose") is None or said["counted"]:
-        return False
-    number = float(said["dose"])
-    odd = (100 < number < 500 and number % 25 != 0) or (number * 2) % 1 != 0
-    drug = page.tokens[span.start].word
-    if any(part in drug for part in _IN_MICROGRAMS):
-        return False
-    return odd and (
-        drug in _BY_PIECE or not _MOMENTS.isdisjoint(page.words(span.end, span.end + 1))
-    )
-
-
-#: `levothyroxine 112` is a dose as it stands (common practice, no source).
-_IN_MICROGRAMS = ("thyro", "synthroid", "euthyrox")
-_BY_PIECE = frozenset(
-    "tablet tablets tabs pill pills meds med medicine medication pastilla".split()
-)
-_MOMENTS = frozenset("before after fasting bedtime pre post antes despues now".split())
 
 
 def _in_the_house(page: Page, span: Span) -> bool:

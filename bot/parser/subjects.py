@@ -113,7 +113,7 @@ _HAD = frozenset(
 #: As people call their own in many places.
 _CALLED = frozenset(
     """
-    mam mammy mumsy ma pa ouma oupa gogo mkhulu aunty tita tito lola lolo tatay nanay kuya amma appa
+    wee lad lass mam mammy mumsy ma pa ouma oupa gogo mkhulu aunty tita tito lola lolo tatay nanay kuya amma appa
     akka thatha paati ammi abbu baba mzee bibi babu shosho guka nonna nonno yiayia oma opa babcia
     machan bhabhi dadi nani didi bhai chacha bro sis cuz cuzzy hubby missus sista bredda abuela
     """.split()
@@ -143,7 +143,7 @@ def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
             start -= 1
         who = tokens[start].word
         named = {who, who.removesuffix("s")} & _CALLED or is_strange(who, known)
-        named = named or (who == "wee" and "lad" in page.words(start, at)) or who == "madam"
+        named = named or who in _CALLED or "madam" in page.words(start, start + 2)
         if named and not _HAD.isdisjoint(page.words(start + 1, at)):
             found.append((start, start + 1, True))
     return found

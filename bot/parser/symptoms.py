@@ -98,10 +98,19 @@ def find(page: Page, language: str) -> list[Feeling]:
             now=feeling.now
             and not denied(page, words, feeling.start, feeling.end, language=language, told=told),
         )
+        if not _does_not_stay(words, feeling)
+        else feeling
         for feeling in found
     ]
     found += _weak_and_denied(page, language, told)
     return sorted(found, key=lambda feeling: feeling.start)
+
+
+def _does_not_stay(words: list[str], feeling: Feeling) -> bool:
+    """`not even water stays down`: what is denied there is what is wrong."""
+    said = words[max(feeling.start - 2, 0) : feeling.end]
+    grave = feeling.suggests is Suggests.EMERGENCY and feeling.now
+    return grave and "even" in said and not _KEPT.isdisjoint(said)
 
 
 def _much_thirst(words: list[str], passed: set[int]) -> list[Feeling]:
@@ -252,6 +261,18 @@ def befell(page: Page, feelings: list[Feeling], start: int) -> bool:
 _WHILE = (["while"], ["when"], ["whilst"], ["at"], ["during"], ["in"], ["doing"], ["en"])
 
 
+def fell_ill(page: Page, start: int, end: int, feelings: list[Feeling]) -> bool:
+    """Claim a person who is called as a food is: `paw paw had a seizure`."""
+    verb = page.words(end, end + 1)
+    ill = bool(verb) and verb[0] in _BEFELL and any(end <= one.start <= end + 2 for one in feelings)
+    if ill:
+        page.claim(start, end)
+    return ill
+
+
+_BEFELL = frozenset("had has is was just fainted collapsed blacked passed".split())
+
+
 @cache
 def _weak() -> Phrases[Suggests]:
     return Phrases((words, level) for level, words in WEAK_SIGNS.items())
@@ -283,5 +304,5 @@ def still(page: Page) -> bool:
 
 #: `all good since` says that it is over.
 _WELL = frozenset(
-    "good fine ok okay well nothing none great grand sound better normal rain ever".split()
+    "not none good fine ok okay well nothing none great grand sound better normal rain ever".split()
 )

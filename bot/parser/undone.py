@@ -113,3 +113,27 @@ def _somebody_elses(page: Page, doing: Doing, clause: str, subjects: Subjects) -
     """`my husband walked 5 km`; `my husband and I walked` is one's own too."""
     others = subjects.whose(doing.start) is Whose.OTHER
     return others and _OURS.isdisjoint(clause.split())
+
+
+def to_come(page: Page, doings: list[Doing]) -> str | None:
+    """Claim what is still to come, before `after this` in it can be taken for a moment. Behind
+    `before` it says what the reading was taken for and is not asked about. Gives the words of the first that is."""
+    under_way: str | None = None
+    for doing in doings:
+        if doing.over:
+            continue
+        before = page.words(max(doing.start - 2, 0), doing.start)
+        after_it = page.words(doing.end, doing.end + 2) in (["after", "this"], ["after", "that"])
+        page.claim(doing.start, doing.end + 2 * after_it)
+        if before[-1:] in (["and"], ["then"], ["y"]):
+            before = []  # `6.3 before and off for a bike ride`
+        meant = _ONLY_MEANT & {*before, *page.words(doing.start, doing.end)}
+        if not {"before", "antes"} & set(before) and not meant and under_way is None:
+            under_way = page.text(doing.start, doing.end)
+    return under_way
+
+
+#: `was going to walk, but it rained`: nothing is under way.
+_ONLY_MEANT = frozenset(
+    "was were supposed meant wanted planned hoped tried iba queria pensaba".split()
+)

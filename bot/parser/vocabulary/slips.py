@@ -188,7 +188,6 @@ _SLIPS = {
     "good": "gud",
     "evening": "evning evenin",
     "ago": "agow",
-    "pepsi": "bebsi",
     "cabbage": "cabage cabbige",
     "fried": "fryed",
     "plantain": "plantin plantane",

@@ -266,7 +266,7 @@ heaved up, being sick, sick again, sick as a {dog|cat}, just been sick, been sic
 was sick three times, was sick in the night, sick to my stomach, sick in my stomach
 sick to the stomach, sicking up, sicked up, {brought|bringing|brings|bring} up (all ){my|his|her|the} {breakfast|dinner|supper|tea|meal|pills|tablets|medicine|milk|toast}
 bringing up food, brought up my food
-brought up my lunch, lost my lunch, lost my dinner, lost my breakfast, bringing up everything
+brought up my lunch, lost my lunch, lost my dinner, lost my breakfast, {bringing|brings|bring|brought} {everything|it all} up, bringing up everything
 bringing it all up, bringing up bile, vomiting bile, emesis, tossed my cookies, food came back up
 food came up
 {stomach|tummy|belly|bely|stomache|stomack|abdominal|abdomen|gut|tum|tumy|bellie|stumic|stomic
