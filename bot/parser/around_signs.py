@@ -25,6 +25,11 @@ _MINE = frozenset("all my his her the la el mi lo todo toda up".split())
 
 def brought_up(page: Page, start: int, end: int) -> int:
     """Where `my toast` behind `threw up` ends: it is no meal."""
+    if page.words(end - 1, end) in (["swallow"], ["tragar"]):
+        at = end
+        while at < min(end + _FEW, len(page.tokens)) and page.tokens[at].word.isalpha():
+            at += 1
+        return at  # `can't swallow his tablets or water`
     if not page.words(start, start + 1)[0].startswith(VOMITED):
         return end
     at = end

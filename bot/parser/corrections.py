@@ -125,12 +125,22 @@ def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Me
         if removals.takes_back(part, language):
             return end + 1, Mend(entry=Removal())
         mend = find(part, language, at, own)
-        if mend is not None and isinstance(mend.entry, Correction) and mend.entry.value:
+        if mend is not None and _parted(page, end, mend.entry):
             joined = end + 2 < len(page.tokens) and page.tokens[end + 1].word in _ENDS
             return end + 1 + joined, mend  # `perdón 152, y ahora 140`
         if end > removals.LONGEST:
             break
     return None
+
+
+def _parted(page: Page, end: int, entry: Correction | Removal | None) -> bool:
+    """Whether a mend surely ends at a mark: a number does, and words at the end of a sentence or
+    before a number (`not beans, toast. and now 8.1 after`)."""
+    if not isinstance(entry, Correction):
+        return False
+    behind = [word for word in page.words(end, end + 4) if word not in _ENDS and word != "now"]
+    valued = behind[:1] != [] and behind[0][0].isdigit()
+    return bool(entry.value) or (page.tokens[end].word == "." and bool(behind)) or valued
 
 
 def closes(page: Page, language: str) -> int | None:

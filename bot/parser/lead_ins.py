@@ -103,6 +103,10 @@ def _no_meal(page: Page, span: Span) -> bool:
     verb, behind = page.words(span.end - 1, span.end + 1), page.words(span.end, span.end + 6)
     if verb[0] == "had" and not _WHOM.isdisjoint(verb[1:]):
         return True
+    if verb[0] == "had" and {"attack", "stroke", "fits", "meltdown", "giggles"} & set(behind[:3]):
+        return True  # `nearly had a heart attack when i saw the bill`
+    if verb[0] == "eat" and page.words(span.end - 2, span.end - 1) == ["could"]:
+        return True  # `could eat a horse`
     if verb[0] not in _DRINKS:
         return False
     from_where = behind[:1] in (["from"], ["out"], ["like"])

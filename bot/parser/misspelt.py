@@ -68,7 +68,7 @@ def _beside(tokens: list[Token]) -> list[Token]:
         if word == "an" and before.isalpha() and before not in _NO_LIST and _AND_THEN.match(behind):
             word = "and"
         mended.append(token if word is token.word else replace(token, word=word))
-        before = word
+        before = SLIPS.get(word, word)
     return mended
 
 

@@ -183,7 +183,7 @@ def _default(
     """What an unmarked reading was taken for: what is asked, else what it comes with."""
     if context.asked in MOMENT_OF:
         return MOMENT_OF[context.asked]
-    near: list[tuple[int, Moment]] = []
+    near: list[tuple[tuple[int, bool], Moment]] = []
     for plate in plates:
         now = (
             plate.start not in given
@@ -191,14 +191,21 @@ def _default(
             or _ahead(given[plate.start], context, plate)
         )
         if now and not plate.over and not plate.past:
-            near.append((_gap(plate.start, plate.end, value), Moment.BEFORE_MEAL))
-    near += [(_gap(done.start, done.end, value), Moment.AFTER_ACTIVITY) for done in activities.done]
+            near.append((_nearness(plate.start, plate.end, value), Moment.BEFORE_MEAL))
+    near += [
+        (_nearness(done.start, done.end, value), Moment.AFTER_ACTIVITY) for done in activities.done
+    ]
     return min(near, key=lambda each: each[0])[1] if near else Moment.UNSTATED
 
 
 def _ahead(when: When, context: Context, plate: Plate) -> bool:
     started = resolved(when, context.at, ahead=not plate.past)
     return started is not None and started >= context.at
+
+
+def _nearness(start: int, end: int, value: Value) -> tuple[int, bool]:
+    """Of two that are as near, what was told first: `hoovered 20 min, 132. dinner now`."""
+    return _gap(start, end, value), start > value.start
 
 
 def _gap(start: int, end: int, value: Value) -> int:

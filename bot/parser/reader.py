@@ -16,6 +16,7 @@ from bot.entries import (
     By,
     Correction,
     Doubt,
+    Meal,
     Reading,
     Removal,
     Request,
@@ -68,7 +69,7 @@ def read(
     feelings = symptoms.find(page, language)
     return (
         _whole(page, context, felt=any(each.of is not SaidOf.A_THING for each in feelings))
-        or _mend_and_more(page, context)
+        or _mend_and_more(page, context, felt=bool(feelings))
         or _parts(page, context, feelings)
     )
 
@@ -82,8 +83,9 @@ def _nothing_but(page: Page, context: Context, value: values.Value) -> Findings:
     )
 
 
-def _mend_and_more(page: Page, context: Context) -> Understood | None:
-    """What is taken back or mended first, and then something else."""
+def _mend_and_more(page: Page, context: Context, *, felt: bool) -> Understood | None:
+    """What is taken back or mended first, and then something else; where a sign is told (`felt`)
+    no words are (`vomita y no retiene ni el agua`)."""
     opening = corrections.opening(page, context.language, context.at, context.unit)
     if opening is None and (end := corrections.closes(page, context.language)) is not None:
         before = Page(page.shown, page.tokens[:end])
@@ -92,14 +94,15 @@ def _mend_and_more(page: Page, context: Context) -> Understood | None:
     if opening is None:
         return None
     start, mend = opening
+    if felt and isinstance(mend.entry, Correction) and mend.entry.value is None:
+        return None
     after = Page(page.shown, page.tokens[start:])
     rest = _parts(after, context, symptoms.find(after, context.language))
     if mend.entry is not None and _plainly(page, mend.entry) and _tells_why(after, rest):
         return Understood(entries=(mend.entry,))
     if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
         return None
-    taken_now = not _NOW.isdisjoint(token.word for token in after.tokens)
-    if taken_now and rest.ask is None and _readings(rest):
+    if _stands_beside(page, mend.entry, after, rest):
         return replace(rest, entries=(mend.entry, *rest.entries))  # `sorry 6.5, now 8.0 after`
     if isinstance(mend.entry, Correction) and mend.entry.replaces is None:
         # `sorry 62 and shaky`; beside all else, `sorry` may only be polite (`sorry, 162, rice`)
@@ -128,11 +131,18 @@ def _tells_why(page: Page, rest: Understood) -> bool:
     return (silent or rest.entries == (_CHATTER,)) and not numbered
 
 
-_NOW = frozenset({"now", "ahora", "ahorita"})
+_NOW = frozenset({"now", "ahora", "ahorita", "new"})
 
 
-def _readings(rest: Understood) -> bool:
-    return all(isinstance(each, Reading) for each in rest.entries)
+def _stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Understood) -> bool:
+    """Whether what follows a mend is a report of its own: `sorry 6.5, now 8.0 after`, `sorry not
+    rice, bread. 166 after`, `wrong, it's 117, and 30 strips left`."""
+    if rest.ask is not None:
+        return False
+    if all(isinstance(each, Reading) for each in rest.entries):
+        other = isinstance(mend, Correction) and mend.value is None
+        return other or not _NOW.isdisjoint(token.word for token in after.tokens)
+    return _plainly(page, mend) and not any(isinstance(each, Meal) for each in rest.entries)
 
 
 _CHATTER = Request(what=What.CHATTER)

@@ -88,7 +88,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
-                rf"[$€£¥₹₦₱₵] {N}|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
+                rf"[$€£¥₹₦₱₵] {N}(?: for (?:a|an|the|some|my) [a-z]+)?|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
             ),
             dates,
             pattern(
@@ -157,6 +157,7 @@ def _patterns(language: str) -> _Patterns:
             pattern(rf"{N} (?:stone|st) {N}(?: (?:lbs?|pounds?))?"),
         ),
         measured=(
+            pattern(r"(?:- )?\d{1,2} c (?:outside|inside|indoors|here|today)"),
             pattern(
                 rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
             ),
@@ -208,6 +209,7 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
         page.claim(span.start, span.end)
         found.append(Stranger(start=span.start, end=span.end, kind=kind))
 
+    within = {at for dish in dishes for at in range(dish.start + 1, dish.end)}
     digits = any(char.isdigit() for char in page.line)
     if digits:
         for span in page.find(patterns.error):
@@ -217,8 +219,10 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                 claim(span, Kind.MEASURED)
         for sought in patterns.odd:
             for span in page.find(sought):
-                if sought is patterns.places and _in_the_house(page, span):
-                    continue
+                if sought is patterns.places and (
+                    _in_the_house(page, span) or span.start in within
+                ):
+                    continue  # `dim sum 6 pieces`
                 if sought is patterns.dates and not _in_one_piece(page, span):
                     continue  # `9.6. 30 min walk`
                 claim(span, Kind.ODD)

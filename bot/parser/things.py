@@ -161,7 +161,7 @@ def _subject(page: Page, words: list[str], first: int, sign: list[str]) -> _Noun
 
 
 def _has_a_verb(sign: list[str]) -> bool:
-    return sign[0] in _DID or sign[1:2] == ["out"] or sign[0].startswith(_MOVED)
+    return sign[0] in _DID or sign[1:2] in (["out"], ["up"]) or sign[0].startswith(_MOVED)
 
 
 def _phrase(words: list[str], noun: _Noun) -> tuple[list[str], int] | None:

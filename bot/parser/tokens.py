@@ -18,7 +18,7 @@ _TOKEN = re.compile(
     | (?P<fixed>(?:hb\s?a1c|hba1|a1c|a[ -](?:1|one)[ -]c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|m8|gr8|l8r|4got|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
     | (?P<without>(?<![a-z0-9])w\s?/\s?o(?:ut)?(?![a-z0-9]))
     | (?P<with>(?<![a-z0-9])w\s?/(?=\s?[a-z]))
-    | (?P<ampm>(?<=\d)\s?(?P<half>[ap])\.?\s?m\.?(?![a-z0-9]))
+    | (?P<ampm>(?<=\d)\s?(?P<half>[ap])(?:\s?m|\.\s?m\.?)(?![a-z0-9]))
     | (?P<clock>(?<![\d.,:])[012]?\d(?::|h(?=\d\d))[0-5]\d(?::\d\d)?(?!\d|:\d))
     | (?P<thousands>(?<![\d.,])\d{1,3},\d{3}(?=\s?(?:steps?|pasos|cals?|kcals?|calories|calorias|m\b|meters|metres))|\d{1,2},\d00(?![\d.,]))
     | (?P<alike>(?<![a-z0-9|.,'])(?=[a-z|.,]*\d)(?=[0-9.,]*[a-z|])(?:(?:[0-9oli|]{2,4}|[1-5][sb]\d)(?:[.,][0-9ol]{1,2})?|[0-9l][.,][ol]|[ol][.,]\d)(?![a-z0-9|']|[.,]\d))

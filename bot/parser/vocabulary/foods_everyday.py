@@ -160,7 +160,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     hamburger meat, beef, roast beef, beef roast, pot roast, corned beef, salt beef, beef jerky
     jerky, steak(s), beef steak, sirloin, ribeye, rump steak, brisket, short ribs, ribs
     spare ribs, bbq ribs, veal, oxtail(s), ox tail, tripe, liver, kidney(s), tongue, beef liver
-    liver and onions, meatball(s), meat ball(s), meatloaf, meat loaf, pork, pork chop(s)
+    liver and onions, {jacket|baked} {tatie|tattie|tater|spud}(s), lamb chop(s), meatball(s), meat ball(s), meatloaf, meat loaf, pork, pork chop(s)
     porkchop(s), roast pork, pulled pork, pork belly, pork loin, pork roast, pork ribs, gammon
     ham, bacon, rashers, rasher of bacon, strips of bacon, sausage(s), sausages, saussage(s)
     sausage link(s), sausage patty, sausage patties, salami, pepperoni, chorizo, prosciutto

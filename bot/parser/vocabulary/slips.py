@@ -221,6 +221,7 @@ _SLIPS = {
     "emergency": "emergancy emergensy",
     "weight": "wieght weigt",
     "pressure": "presure preasure",
+    "stomach": "stumach stumak stummick stomak",
 }
 
 #: Words of their own that are meant as others behind certain words: typed, meant, behind what.

@@ -27,7 +27,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "chest, chess, breastbone, ribcage, pecho, corazon",
             """
-            giving me pain, giving me some pain, giving me jip, giving me gip, giving me grief, killing me, pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, sitting on, sat on, stood on, kneeling on, someone on, someone sat on, on fire
+            giving me pain, giving me some pain, giving me jip, giving me gip, giving me grief, killing me, pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, sitting on, sat on, stood on, kneeling on, someone on, someone sat on, clutching, clutches, clutched, grabbing, grabbed, on fire
             dolor, doloron, dolorazo, dolorcito, dolores, duele, me duele, le duele, dolio, dolia, doliendo, cierra, se me cierra, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
             """,
         ),
@@ -185,7 +185,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    week punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    belt band strap rope week punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just

@@ -841,7 +841,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     high on {fibre|fiber|protein|life}, fire drill, the drop, trembling bells
     blackout(s) {in|because of|again no power|no power}, load shedding blackout, drench the salad
     slurping, slurp, slurped, shook hands, shook hands with, trembling aspen, seizure of {goods|assets|drugs}, breathless with {joy|excitement}
-    collapsed the {tent|pram|buggy|box|chair|umbrella}, passed out of {police|training|teachers|fire|naval|staff|cadet|nursing} {college|school|academy|training}, {fit|fits} of the giggles, {screen|display|ink|print|numbers|digits|label} {is|are|looks|look} (very |too |so |really |quite |a bit |getting ){faint|fainter}, the {cake|souffle|sponge|deal|business} collapsed
+    collapsed the {tent|pram|buggy|box|chair|umbrella}, passed out of {police|training|teachers|fire|naval|staff|cadet|nursing} {college|school|academy|training}, {fit|fits} of the giggles, se me {cayo|cae|caia} la cara de verguenza, {screen|display|ink|print|numbers|digits|label} {is|are|looks|look} (very |too |so |really |quite |a bit |getting ){faint|fainter}, the {cake|souffle|sponge|deal|business} collapsed
     {number|print|line|ink} is {faint|fainter}, {screen|display|text|telly|tv|window} is {blurry|blurred}, {do|are|can|could|will|does|is} {hypos|hypoglycaemia|hypoglycemia} {hurt|kill|matter|harm|happen|cause|damage|dangerous|bad|common|normal|serious|always|ever}
     {phone|laptop|battery|meter|tablet|engine|car|telly|tv} (has |just |has just ){passed out|fainted|collapsed|blacked out}
     heart attack {on a|in a|on the} {plate|bun|bowl|bucket|box|wrapper}
