@@ -62,14 +62,15 @@ def _not_even(page: Page, end: int) -> int:
     """Where `, even sips of water` behind what does not stay down ends."""
     at = end + (page.words(end, end + 1) == [","])
     at += page.words(at, at + 1) in (["not"], ["ni"])
-    if page.words(at, at + 1) not in (["even"], ["siquiera"]):
+    none = page.words(at - 1, at + 1) in (["ni", "el"], ["ni", "agua"], ["ni", "la"])
+    if page.words(at, at + 1) not in (["even"], ["siquiera"]) and not none:
         return end
     while at < len(page.tokens) and page.tokens[at].word.isalpha() and at < end + _FEW:
         at += 1
     return at
 
 
-_FEW = 6
+_FEW = 9
 _LENGTH = frozenset("since a an one half hour hours day days week weeks couple of few".split())
 
 
@@ -116,6 +117,8 @@ _BEFORE_FEEL = frozenset("and then now so but i im am was is just me y ahora lue
 def led_in(page: Page, start: int) -> int:
     """Where `and now i feel` before a symptom begins: no part of what was eaten before it."""
     words = page.words(max(start - 12, 0), start)
+    if words[-1:] == ["after"] and words[-2:-1] in (["is"], ["am"], ["im"], ["are"], ["was"]):
+        return start - 2  # `nana is after having a fit`: it has just happened
     first = start - len(words)
     if words[-1:] and words[-1] in _FEEL | {"all", "really", "very", "so", "a", "bit", "muy"}:
         at = len(words) - 1

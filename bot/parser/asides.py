@@ -134,6 +134,12 @@ def _called(words: list[str], at: int) -> bool:
     before = words[at - 1]
     if before in _CALLING and words[at] in _CALLED:
         return True
+    if (
+        words[at + 1 : at + 2] in (["n"], ["and"])
+        and words[at + 2 : at + 3]
+        and words[at] != "honey"
+    ):
+        return words[at + 2][0].isdigit()  # `9 strips left boss n 7.7`
     answered = before in _ANSWERING or before[0].isdigit()
     return answered and _closes(words, at + 1) and (before, words[at]) != ("no", "honey")
 

@@ -21,6 +21,7 @@ from bot.parser import (
     medicine,
     moments,
     pieces,
+    pregnancy,
     requests,
     skips,
     strangers,
@@ -102,7 +103,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     clauses = _clauses(page)
     feelings = symptoms.claimed(page, feelings)
     scales = values.off_scale(page, language)  # first of all what is asked: `LO help`
-    wishes = medicine.find(page, language) + requests.pregnancy(page, language, context.by)
+    wishes = medicine.find(page, language) + pregnancy.find(page, language, context.by)
     wishes += requests.in_clauses(page, language, felt=bool(feelings))
     worked = work.found(page, language)
     listed = activity.find(page, language)

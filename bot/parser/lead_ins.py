@@ -105,8 +105,10 @@ def _no_meal(page: Page, span: Span) -> bool:
         return True
     if verb[0] == "had" and {"attack", "stroke", "fits", "meltdown", "giggles"} & set(behind[:3]):
         return True  # `nearly had a heart attack when i saw the bill`
-    if verb[0] == "eat" and page.words(span.end - 2, span.end - 1) == ["could"]:
+    if verb[0] == "eat" and page.words(span.end - 3, span.end - 1)[-1:] == ["could"]:
         return True  # `could eat a horse`
+    if page.words(span.end - 3, span.end) == ["enough", "to", "eat"]:
+        return True
     if verb[0] not in _DRINKS:
         return False
     from_where = behind[:1] in (["from"], ["out"], ["like"])

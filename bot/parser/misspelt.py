@@ -43,17 +43,20 @@ def mended(tokens: list[Token], language: str) -> list[Token]:
     known, slips = no_slips(language), _slips(language)
     tokens = _beside(tokens)
     tokens = [part for token in tokens for part in _apart(_without_g(token, known), language)]
-    return [
-        replace(token, word=meant)
-        if (meant := slips.get(token.word))
-        or (
-            len(token.word) >= by_sound.SHORTEST
-            and token.word not in known
-            and (meant := _meant(token.word, language))
-        )
-        else token
-        for token in tokens
-    ]
+    mended: list[Token] = []
+    strangers = 0
+    for token in tokens:
+        meant = slips.get(token.word)
+        if meant is None and len(token.word) >= by_sound.SHORTEST and token.word not in known:
+            strangers += 1
+            meant = _meant(token.word, language, sounding=strangers <= _MOST_STRANGERS)
+            meant = slips.get(meant or "", meant)  # a list may hold it with a slip of its own
+        mended.append(replace(token, word=meant) if meant else token)
+    return mended
+
+
+#: Nobody's message has more words that no list knows and that still mean something by their sound.
+_MOST_STRANGERS = 60
 
 
 def _beside(tokens: list[Token]) -> list[Token]:
@@ -118,13 +121,15 @@ _GLUED = re.compile(r"(?P<moment>pre|post|before|after)(?P<of>[a-z]{3,})")
 _EATEN = frozenset({"meal", "meals", "food", "eating", "walk", "workout", "exercise", "gym"})
 
 
-def _meant(word: str, language: str) -> str | None:
-    """The word meant by a slip of the finger, or by a letter held down (`goood`)."""
+def _meant(word: str, language: str, *, sounding: bool) -> str | None:
+    """The word meant by a slip of the finger, by a letter held down (`goood`), or, if that is asked
+    for, the one that it sounds like."""
     if _HELD.search(word):
         for times in (r"\1\1", r"\1"):
             if (short := _HELD.sub(times, word)) in known_words(language):
                 return short
-    return _spelling(language).meant(word) or _sounding(word, language)
+    near = _spelling(language).meant(word)
+    return near or (_sounding(word, language) if sounding else None)
 
 
 def _sounding(word: str, language: str) -> str | None:

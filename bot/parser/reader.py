@@ -115,6 +115,7 @@ def _plainly(page: Page, entry: Correction | Removal) -> bool:
     """Whether more than `sorry`, which may excuse a delay (`sorry, 162, was on the bus`), says that
     something was wrong: `I meant 145, wrong glasses`."""
     mistaken = not _MISTAKEN.isdisjoint(token.word for token in page.tokens)
+    mistaken = mistaken or page.tokens[0].word == "*"
     return isinstance(entry, Removal) or entry.replaces is not None or mistaken
 
 

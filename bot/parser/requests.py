@@ -10,13 +10,13 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from bot.entries import By, Request, What
+from bot.entries import Request, What
 from bot.parser import intents
 from bot.parser.durations import NUMBER, duration, minutes_of
 from bot.parser.intents import Rule
 from bot.parser.languages import filler, gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page
 from bot.parser.phrases import Phrases
 from bot.parser.strangers import Stranger
 
@@ -36,8 +36,6 @@ class _Patterns:
     later: re.Pattern[str]
     long: re.Pattern[str]
     wait: re.Pattern[str]
-    pregnant: re.Pattern[str]
-    not_pregnant: re.Pattern[str]
 
 
 #: Minutes that somebody may ask to be left: more, without a unit, is a value rather (`wait 142`).
@@ -56,11 +54,6 @@ def _patterns(language: str) -> _Patterns:
         long=re.compile(rf"\b{duration(language)}(?= |$)"),
         wait=re.compile(
             rf"(?:(?:please|pls|just|ok|about|another|sorry|maybe|like|unos|como|otra|otros) )*{duration(language)}(?: (?:please|pls|more|thanks|ok|max|mas|por favor|porfa|gracias))*"
-        ),
-        pregnant=pattern(either(gathered(language, "pregnant"))),
-        not_pregnant=pattern(
-            f"{either(gathered(language, 'not_pregnant'))}(?: [a-z]+){{0,3}} {either(gathered(language, 'pregnant'))}"
-            f"|{either(gathered(language, 'pregnant'))}(?: [a-z]+){{0,2}} (?:negative|negativo|negativa)"
         ),
     )  # fmt: skip
 
@@ -160,7 +153,17 @@ _BESIDE_SIGNS = frozenset(
 )
 
 
+def _put_off(wait: re.Match[str], *, felt: bool) -> bool:
+    """`88 before, remind me in 10`; with nothing before it only in front of a sign."""
+    if float(wait["n"]) > LONGEST_WAIT:
+        return False
+    lead = wait["lead"]
+    return felt if lead is None else not _REMIND.isdisjoint(lead.split())
+
+
 def _beside_signs(rule: Rule, words: list[str]) -> bool:
+    if rule.what is What.NEXT_STEP and "step" in words:
+        return True
     return rule.what in _BESIDE_SIGNS and (rule.what is not What.STOP or words[0] in _STOPPING)
 
 
@@ -183,6 +186,11 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
         if rule is None and here and (request := _zone(page, here, language)):
             page.claim(start, end)
             found.append(Wish(start=start, end=end, request=request))
+        wait = _patterns(language).later.fullmatch(_bare(page, start, end))
+        if rule is None and wait and _put_off(wait, felt=felt and start == 0):
+            page.claim(start, end)
+            later = Request(what=What.LATER, minutes=float(wait["n"]))
+            found.append(Wish(start=start, end=end, request=later))
         if rule is None:
             continue
         if felt and not _beside_signs(rule, page.words(start, end)):
@@ -247,32 +255,6 @@ def _zone(page: Page, match: re.Match[str], language: str) -> Request | None:
         return None
     text = page.shown[words[0].start : words[-1].end]
     return Request(what=What.SETTINGS, setting="zone", setting_value=text)
-
-
-_HOW_LONG = frozenset("weeks week wks wk months month semanas semana meses mes".split())
-_SHE = frozenset({"she", "shes", "her", "wife", "daughter", "ella", "esposa", "hija", "mujer"})
-
-
-def pregnancy(page: Page, language: str, by: By) -> list[Wish]:
-    """`I'm pregnant`; by a helper's hand `she's pregnant`."""
-    patterns = _patterns(language)
-    if (span := page.first(patterns.pregnant)) is None:
-        return []
-    denied = page.first(patterns.not_pregnant)
-    if denied is not None and not (
-        by is By.HELPER and page.words(denied.start, denied.end)[0] in _SHE
-    ):
-        return []
-    start = max(span.start - 5, 0)
-    marked = [
-        at
-        for at in range(start, span.start)
-        if not page.tokens[at].word.isalpha() and page.tokens[at + 1].word not in _HOW_LONG
-    ]
-    for index in range(marked[-1] + 1 if marked else start, span.end):
-        if page.free(index):
-            page.claim(index, index + 1)
-    return [Wish(start=span.start, end=span.end, request=Request(what=What.PREGNANCY))]
 
 
 @cache

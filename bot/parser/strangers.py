@@ -105,6 +105,10 @@ def _patterns(language: str) -> _Patterns:
                 r"|(?:driving|drive|drives|on|catching|waiting for|riding) the \d{1,3}(?: bus| tram| train)?"
                 r"|(?:doing|at|going|drove|driving) \d{1,3} (?:on|down|along) the (?:motorway|highway|freeway|interstate|road)"
             ),
+            # what it cost: no meter shows two decimals of that
+            pattern(
+                rf"(?!(?:it|this|that|mine|now|reading|number|level|{words('glucose')}) )[a-z]+ (?:was|is|were|fue|era) \d+\.\d\d|{N} mil(?: pesos)?(?! (?:de )?(?:pasos|m|metros))"
+            ),
             # how to find it, and how high the sea is
             pattern(
                 rf"(?:go|to|at|outside|moved|move go|shop|house) number \d+(?! (?:before|after))|{N} (?:foot|feet|ft)(?= (?:today|tonight|now|waves?|deep|high|,|\.|swell|surf))"

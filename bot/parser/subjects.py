@@ -143,7 +143,7 @@ def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
             start -= 1
         who = tokens[start].word
         named = {who, who.removesuffix("s")} & _CALLED or is_strange(who, known)
-        named = named or who in _CALLED or "madam" in page.words(start, start + 2)
+        named = named or who in _KIN or "madam" in page.words(start, start + 2)
         if named and not _HAD.isdisjoint(page.words(start + 1, at)):
             found.append((start, start + 1, True))
     return found

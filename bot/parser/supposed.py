@@ -20,7 +20,7 @@ _IF = re.compile(
     r"|(?:whats|wats|wots) (?:a|an|the)"
     r"|(?:[a-z]+ ){0,3}(?:said|says|told me|told us|advised)(?: me)? to (?:test|check|eat|sit|stop|rest|call|ring)(?: [a-z]+){0,3} (?:if|when|whenever)"
     r"|how (?:will|would|do|can|does) (?:i|you|one|we|people|they|someone) (?:know|tell|recogni[sz]e|spot)(?: theyre)?"
-    r"|(?:can|could|does|do|will|would|might) [a-z]+(?: [a-z]+)? (?:make|give) (?:you|u|people)"
+    r"|(?:can|could|does|do|will|would|might|which|what)(?: [a-z]+){1,4} (?:make|give|makes|gives|cause) (?:you|u|people|folk|folks|someone|somebody|a person|one)"
     r"|(?:can|could|does|do|will|would|might) (?:it|this|that|they|metformin|low sugar|high sugar|exercise|fasting|skipping meals|the [a-z]+) (?:make|cause|give)"
     r"|(?P<anybody>why|how|when|what|can|could|do|does|will|would)(?: do| does| would| can| might| should)? (?:all |most |many |some |other |lots of |a lot of )?(?:you|people|diabetics|patients|someone|somebody|everyone|everybody|one|a person)(?: (?:with|who have) [a-z]+(?: [a-z0-9]+)?)?(?: treat| prevent| avoid)?"
     r"|(?:por que|porque) (?:da|dan|causa|produce|provoca|se siente)|como (?:se|puedo saber|saber|reconozco|sabe uno) (?:si|que)"

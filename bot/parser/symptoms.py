@@ -304,5 +304,6 @@ def still(page: Page) -> bool:
 
 #: `all good since` says that it is over.
 _WELL = frozenset(
-    "not none good fine ok okay well nothing none great grand sound better normal rain ever".split()
+    "never not none good fine ok okay well nothing great grand sound better normal rain "
+    "ever".split()
 )

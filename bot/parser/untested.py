@@ -7,9 +7,10 @@ from bot.parser.page import Page, pattern
 
 #: A test that could not be done; why follows.
 _UNTESTED = pattern(
-    r"(?:(?:i|we|she|he|no|nah|sorry) )*(?:cant|cannot|can not|couldnt|could not|unable to"
+    r"(?:(?:i|we|she|he|no|nah|sorry) )*(?:(?:skip|skipping|skipped)(?: (?:it|this|one|love|mate))*"
+    r"(?= (?:,|no|cos|because|as|meter|strips))|(?:cant|cannot|can not|couldnt|could not|unable to"
     r"|not able to|wont be able to|no fit|no puedo|no pude|no pudo|no podre) (?:test|check|prick"
-    r"|do it|do the test|do my test|medirme|medirla|medir|hacerme la prueba|checarme)"
+    r"|do it|do the test|do my test|medirme|medirla|medir|hacerme la prueba|checarme))"
     r"(?: (?:now|today|lah|po|yet|my sugar|sugar|it|atm|ahora|hoy|el azucar|la glucosa))*"
 )
 _LEADS_ON = frozenset(", : - ; . as because cos cause since and n so porque y".split())

@@ -49,7 +49,7 @@ _SLIPS = {
     "come": "cum",
     "veo": "beo",
     "sweaty": "swety swetty swettie swetti",
-    "thirsty": "thisty thisrty thirtsy thristy thirsy firsty fersty fursty thersty thurstie tirsty",
+    "thirsty": "thisty thisrty thirtsy thristy thirsy firsty fersty fursty thersty thurstie tirsty thurstee",
     "light": "liht ligt lihgt",
     "urine": "urne uine urie",
     "woozy": "wooy woozzy",
@@ -222,6 +222,10 @@ _SLIPS = {
     "weight": "wieght weigt",
     "pressure": "presure preasure",
     "stomach": "stumach stumak stummick stomak",
+    "trembling": "tremberling trembelling trembeling",
+    "right": "rite",
+    "brazo": "braso",
+    "thirst": "thurst thrist",
 }
 
 #: Words of their own that are meant as others behind certain words: typed, meant, behind what.
@@ -238,7 +242,7 @@ _BESIDE = (
     ("dizi", "dizzy", "im am is hes shes feel feeling feelin felt bit so very was"),
     ("meh", "me", "send give show gimme tell get"),
     ("aft", "afternoon", "this yesterday"),
-    ("hippo", "hypo", "a had having feel feeling going"),
+    ("hippo", "hypo", "had having feel feeling going"),
     ("thursday", "thirsty", "very so really always im am feeling feel super mad"),
     ("wok", "walk", "a"),
     ("week", "weak", "gone feels feel feeling felt very so went suddenly"),

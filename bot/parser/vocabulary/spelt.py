@@ -53,7 +53,7 @@ _SPOKEN = {
     "more": "mair",
     "mouth": "mouf",
     "my": "mah muh",
-    "nothing": "nowt nuffin nuttin nuthin nothin",
+    "nothing": "nutten nowt nuffin nuttin nuthin nothin",
     "old": "auld owd",
     "out": "oot aht",
     "catch": "ketch",
@@ -83,7 +83,7 @@ _SPOKEN = {
     "water": "watter wahter wata",
     "weeing": "weein",
     "wont": "willnae wullnae winna",
-    "you": "yow yuh",
+    "you": "ye yow yuh",
     "your": "yer",
 }
 

@@ -20,7 +20,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             """
             hard, difficult, difficulty, difficulties, trouble, struggle, struggling, struggles, can't, cannot, can not, can hardly, hardly, barely, short, shortness, laboured, labored, fighting for, fighting to, gasping, gasping for, unable
             not able, tight, heavy, catch my, catch her, catch his, catch, problem, problems, shallow, rapid, fast, very fast, too fast, quick, noisy, wheezing, stopped, stopping, hurts, hurting, painful, couldn't, out of, losing my, no breath, short of, no dey come, no gree come, not getting, not coming, cant get, can't get
-            no puedo, no puede, cuesta, me cuesta, le cuesta, dificultad, dificil, falta, me falta, le falta, agitada, agitado, trabajo, sin, no logro, rapida, rapido, ahogo, corta, batallando para, apenas puedo, apenas
+            no puedo, no puede, no puedo ni, no puede ni, cuesta, me cuesta, le cuesta, dificultad, dificil, falta, me falta, le falta, agitada, agitado, trabajo, sin, no logro, rapida, rapido, ahogo, corta, batallando para, apenas puedo, apenas
             """,
         ),
         (
@@ -28,7 +28,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             "chest, chess, breastbone, ribcage, pecho, corazon",
             """
             giving me pain, giving me some pain, giving me jip, giving me gip, giving me grief, killing me, pain, pains, painful, paining, hurt, hurts, hurting, ache, aches, aching, achy, tight, tightness, tightening, tightened, pressure, heavy, heaviness, crushing, squeezing, squeezed, squeeze, burning, sore, cramp, cramps, cramping, stabbing, sharp, gripping, discomfort, weight on, elephant, brick, bricks, rock, boulder, band round, band around, vice, vise, squashed, crushed, caving in, standing on, sitting on, sat on, stood on, kneeling on, someone on, someone sat on, clutching, clutches, clutched, grabbing, grabbed, on fire
-            dolor, doloron, dolorazo, dolorcito, dolores, duele, me duele, le duele, dolio, dolia, doliendo, cierra, se me cierra, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, oprimido, ardor, molestia, peso en, punzada
+            dolor, doloron, dolorazo, dolorcito, dolores, duele, me duele, le duele, dolio, dolia, doliendo, cierra, se me cierra, aprieta, apreto, apretaba, opresion, presion, punzadas, apretado, apretada, apachurrado, apachurrada, aplastado, estrujado, hundido, oprimido, ardor, molestia, peso en, punzada
             """,
         ),
         (
@@ -51,8 +51,8 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "arm, arms, leg, one side, left side, right side, half my body, left hand, right hand, brazo, pierna, un lado, lado izquierdo, lado derecho, medio cuerpo",
             """
-            weak, gone weak, feels week, gone week, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise, hanging, hangs, just hangs, dangling, dangles, flops, hanging down, flopping, won't lift, wont lift, won't go up, gone floppy, floppy, drooping
-            debil, sin fuerza, no puedo mover, no puede mover, no mueve, no muevo, dormido, dormida, entumido, entumida, adormecido, adormecida, paralizado, paralizada, no siento, no puedo levantar, no siente
+            weak, gone weak, is week, feels week, gone week, weakness, can't move, cannot move, can't lift, cannot lift, can't feel, cannot feel, won't move, wont move, paralysed, paralyzed, no strength, gone dead, dead, limp, gone numb, numb, useless, not working, heavy and weak, lost feeling, lost power, can't raise, cannot raise, hanging, hangs, just hangs, dangling, dangles, flops, hanging down, flopping, won't lift, wont lift, won't go up, gone floppy, floppy, drooping
+            debil, se me fue la fuerza, se le fue la fuerza, perdi la fuerza, perdio la fuerza, sin fuerza, no puedo mover, no puede mover, no mueve, no muevo, dormido, dormida, entumido, entumida, adormecido, adormecida, paralizado, paralizada, no siento, no puedo levantar, no siente
             """,
         ),
         (
@@ -66,7 +66,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             breath smells, breath smell, breath smelling, breath smelled, breath stinks, breath stink, breath stinking, breath reeks, breath tastes, breath sells, breath is smelling, breath do stink, breath do smell, breath dey smell
             """,
             """
-            fruit, fruits, fruity, ripe fruit, rotten fruit, mango, mangoes, ripe mango, pineapple, melon, watermelon, banana, bananas, peach, peaches, strawberries, grapes, papaya, guava, pear, pears, pear cider, apples, rotten apples, bubble gum, bubblegum, fruit salad, fruit juice, fruit drops, fruit gums
+            fruit, fruits, fruity, ripe fruit, rotten fruit, mango, mangoes, ripe mango, pineapple, melon, watermelon, banana, bananas, peach, peaches, strawberries, grapes, papaya, guava, pear, pears, pear drops, pear cider, apples, rotten apples, bubble gum, bubblegum, fruit salad, fruit juice, fruit drops, fruit gums
             acetone, nail varnish, nail polish
             """,
         ),
@@ -105,7 +105,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             """
             plenty, heaps, heaps of, buckets, gallons, plenty plenty, nuff, keep, keeps, kept, keeping, constantly, constant, non stop, nonstop, non-stop, all night, all day, every hour, every half hour, every few minutes, every ten minutes, every twenty minutes, so often, so much, too much, a lot, lots, frequently, frequent, again and again, many times, several times, all the time, always, like a racehorse, like a tap, up and down
             can't stop, cannot stop, over and over, ten times, loads, every 5 minutes, every 10 minutes, every 15 minutes, every 20 minutes, every 30 minutes, every five minutes, every hour, excessive, excessively, more than usual, up all night, live in the, living in the, running to, back and forth, can't stay out of, more often, too often, very often, every time, everytime, very much, too many times, well well, whole night, whole day, all through the night, through the night, since morning, steady, anyhow, {4|5|6|7|8|9|10|11|12|13|14|15|16|18|20|25|30} times
-            mucho, un chorro, un monton, todo el rato, todo rato, ganas de, a cada nada, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, cada cinco minutos
+            mucho, un chorro, un monton, todo el rato, todo rato, ganas de, a cada nada, muchas veces, a cada rato, cada rato, todo el tiempo, toda la noche, todo el dia, sin parar, demasiado, cada hora, cada media hora, seguido, muy seguido, muchisimo, frecuente, frecuentemente, constantemente, paro de, a cada ratito, a cada ratico, cada ratico, cada ratito, cada cinco minutos
             """,
         ),
         (
@@ -185,7 +185,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    belt band strap rope week punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    o belt band strap rope week punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just

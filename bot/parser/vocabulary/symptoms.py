@@ -117,7 +117,7 @@ starving and {shaky|weak|shaking|sweaty|dizzy}, ravenous and {shaky|weak|shaking
 dey {shake|sweat|tremble|shiver}( and {|dey }{shake|sweat|tremble|shiver}), hangry and shaky, hunger is making me shake, hunger dey shake me, faint with hunger
 faint from hunger, sudden hunger, hunger pangs and shaky, empty and shaky
 # the word itself
-hypo(s), hypoed, hypo'd, hypo-ed, hypoo, hypos, having a hypo, going hypo, hypoing, hypo symptoms, hypo feeling
+hypo(s), hypoed, hypo'd, hypo-ed, hypoo, hypos, having a hypo, {having|had|got|getting} a hippo, going hypo, hypoing, hypo symptoms, hypo feeling, shakes {going|coming on|starting}, shakes like the clappers
 hypoglycemia, hypoglycaemia, hypoglycemic, hypoglycaemic, hypoglicemia, hypoglycemia symptoms
 hyppo attack
 {feel|feeling|feelin|feels|felt|feels like i'm|think i'm|think i am|going|gone|went|having a|had a
@@ -266,7 +266,7 @@ heaved up, being sick, sick again, sick as a {dog|cat}, just been sick, been sic
 was sick three times, was sick in the night, sick to my stomach, sick in my stomach
 sick to the stomach, sicking up, sicked up, {brought|bringing|brings|bring} up (all ){my|his|her|the} {breakfast|dinner|supper|tea|meal|pills|tablets|medicine|milk|toast}
 bringing up food, brought up my food
-brought up my lunch, lost my lunch, lost my dinner, lost my breakfast, {bringing|brings|bring|brought} {everything|it all} up, bringing up everything
+brought up my lunch, lost my lunch, lost my dinner, lost my breakfast, {bringing|brings|bring|brought} {everything|it all} up, {chucked|chucking|puked|puking|spewed|spewing|threw|heaved|heaving} {me|my|his|her} guts up, bringing up everything
 bringing it all up, bringing up bile, vomiting bile, emesis, tossed my cookies, food came back up
 food came up
 {stomach|tummy|belly|bely|stomache|stomack|abdominal|abdomen|gut|tum|tumy|bellie|stumic|stomic

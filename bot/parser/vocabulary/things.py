@@ -32,7 +32,7 @@ THINGS: Final = frozenset(
 #: Shaken, thirsty or sick as they may be, they are not the participant.
 BEASTS: Final = frozenset(
     """
-    whippet kelpie collie terrier lab labrador spaniel poodle greyhound lurcher husky mutt pup pups pups moggy kitty kitten kittens tomcat ewe ewes ram tup lamb lambs heifer bullock bull mule rooster cockerel duck ducks geese budgie gerbil lizard snake hamsters dog dogs puppy cat cats horse horses cow cows goat goats sheep hens chickens pig pigs bird
+    goat goats sheep cow cows pig pigs horse horses hen hens puppy puppies cat cats dog dogs whippet kelpie collie terrier lab labrador spaniel poodle greyhound lurcher husky mutt pup pups pups moggy kitty kitten kittens tomcat ewe ewes ram tup lamb lambs heifer bullock bull mule rooster cockerel duck ducks geese budgie gerbil lizard snake hamsters dog dogs puppy cat cats horse horses cow cows goat goats sheep hens chickens pig pigs bird
     parrot rabbit hamster goldfish fish calf pony donkey tortoise perro perra perrito gato gata
     caballo vaca gallina gallinas pollito pajaro conejo
     """.split()
