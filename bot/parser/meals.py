@@ -165,7 +165,20 @@ def judged(
     food = food or (not known and not spoken and helpings.held(page, first, last, language))
     if len(strange) == 1 and not spoken and not any(dish.guessed for dish in guesses):
         food = food or (last - 1 in food_at and _of_two_words(page, start, end, last - first))
+        food = food or _joined(page, range(first, last), food_at, amounts)
     return Piece(start=first, end=last, food=food, known=known, doubtful=known and not food)
+
+
+def _joined(page: Page, run: range, food_at: set[int], amounts: set[int]) -> bool:
+    """Whether it is no more than a food and a word joined to it: `toast n frobble 2 slices`."""
+    words = [at for at in run if at not in amounts]
+    if len(words) != 3 or page.tokens[words[1]].word not in _JOINS:
+        return False
+    apart = run.start == 0 or not page.tokens[run.start - 1].word.isalpha()
+    return apart and bool({words[0], words[2]} & food_at)
+
+
+_JOINS = frozenset({"and", "n", "with", "w", "y", "con"})
 
 
 def _of_two_words(page: Page, start: int, end: int, words: int) -> bool:

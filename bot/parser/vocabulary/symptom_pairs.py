@@ -43,7 +43,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.EMERGENCY,
             "face, mouth, smile, eyelid, cheek, side of my face, side of her face, side of his face, cara, boca, sonrisa, rostro",
             """
-            drooping, droopy, drooped, droops, droop, slipped, slipping, slid, sliding, melting, melted, slack, wonky, fallen, dropped, sagging, crooked, lopsided, numb, one sided, twisted, gone numb, paralysed, paralyzed, pulled to one side, hanging, uneven
+            drooping, droopy, drooped, droops, droop, slipped, slipping, slid, sliding, melting, melted, slack, wonky, fallen, dropped, sagging, crooked, lopsided, numb, one sided, twist, twists, twisting, twisted, gone numb, paralysed, paralyzed, pulled to one side, hanging, uneven
             caida, caido, torcida, torcido, chueca, chueco, dormida, adormecida, paralizada, entumida, entumecida, desviada, paralizado
             """,
         ),
@@ -120,7 +120,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
             Suggests.HIGH,
             "vision, sight, eyesight, eyes, eye, seeing, see, words, letters, print, page, writing, lines, telly, vista, vision, ojos, veo, ver, letras",
             """
-            blurry, blurred, blurring, blury, blurr, blurrd, blured, blur, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, dancing, jumping about, moving about, running together, blurrier, blurs, not seeing, not seeing clear, not seeing well
+            smudgy, smudged, smeary, smeared, blurry, blurred, blurring, blury, blurr, blurrd, blured, blur, bleary, fuzzy, hazy, cloudy, misty, foggy, double, unclear, out of focus, dim, not clear, can't focus, cannot focus, won't focus, distorted, swimming, dancing, jumping about, moving about, running together, blurrier, blurs, not seeing, not seeing clear, not seeing well
             borrosa, borroso, borrosos, nublada, nublado, nublados, doble, empanada, no enfoco, distorsionada, turbia
             """,
         ),
@@ -185,7 +185,7 @@ PAIRS: Final[tuple[tuple[Suggests, tuple[str, ...], tuple[str, ...]], ...]] = tu
 #: What may stand between the two halves.
 BETWEEN: Final = frozenset(
     """
-    o belt band strap rope week punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
+    don r thru o belt band strap rope week punzante opresivo opresiva extrano extrana sordo insoportable espantoso espantosa fuertisimo horroroso fuerte fuertes horrible intenso intensa agudo aguda feo fea grande raro rara constante ligero ligera leve tremendo tremenda strong dull sharp nasty horrible dreadful stabbing burning weird funny mild slight constant happening pure proper fair fierce real dead gey well mad wicked ma me meh mah mih wor di ont on't loo lav down at they will would might aqui aca ahi night looks look looking went seems do dem does doing beating enough infront front is are was am are be been being gets getting got gone feel feels feeling felt my me her his the a an
     so very really all too quite bit little like of in on to for with and at it its im i she he has have
     having had keep keeps kept still just now again today start started suddenly both up down out get go goes
     going from when as this that some lot lots much no proper properly pretty kinda kind sort super just

@@ -622,6 +622,7 @@ cetonas (altas|positivas|en la orina), tengo cetonas
 """
 
 _EMERGENCY_SPANISH: Final = """
+    ni el agua {me|le} {para|dura|queda|aguanta}( en el estomago| adentro), no {me|le} para ni el agua
 {no tengo|sin|perdi la|perdio la|no tiene} fuerza(s) en {el|la|mi|un|su} {brazo|pierna|mano|lado}, no me para ni {el agua|agua}, no me para nada en {el estomago|la panza|la barriga}
 sin poder {retener|tragar} {nada|agua|liquidos|el agua|ni agua|comida}, sin retener {nada|agua|liquidos}
 no abre los ojos, {cayo|cai} {redondo|redonda|como tabla|desmayado|desmayada}, no siento {la mano|el brazo|la pierna|la cara|media cara|un lado}, de repente no veo (nada)
