@@ -22,9 +22,9 @@ from bot.parser.vocabulary.slips import (
     BESIDE,
     SLIPS,
     SLIPS_AT_HOME,
-    SOUND_LIKE_SIGNS,
     SOUNDED,
     WATCHED,
+    WITHIN_SIGNS,
 )
 from bot.parser.vocabulary.symptom_idioms import IDIOM_PAIRS
 from bot.parser.vocabulary.symptom_pairs import BETWEEN, PAIRS
@@ -145,15 +145,8 @@ def _sounds(code: str) -> by_sound.Sounds:
 
 @cache
 def _slips(language: str) -> dict[str, str]:
-    """Slips by what is typed: those that stand by themselves, and those that a sign's phrase holds
-    as they are typed, which other phrases do not."""
-    slips: dict[str, str] = {}
-    for code, lexicon in LEXICA.items():
-        for word in chain.from_iterable(map(_words, lexicon.symptoms.values())):
-            meant = _sounds(code).sign(word)
-            if meant and word not in SOUNDED[code] and word not in SOUND_LIKE_SIGNS:
-                slips[word] = meant
-    return slips | SLIPS | SLIPS_AT_HOME.get(lexica(language)[0].code, {})
+    """Slips by what is typed: those that stand by themselves, and those within a sign's phrase."""
+    return WITHIN_SIGNS | SLIPS | SLIPS_AT_HOME.get(lexica(language)[0].code, {})
 
 
 @cache

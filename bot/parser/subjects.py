@@ -135,18 +135,22 @@ def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
     )
     found = []
     known = no_slips(language)
+    start = 0  # of the clause
     for at in range(mine):
-        if not tokens[at].word[0].isdigit():
-            continue
-        start = at
-        while start and tokens[start - 1].word not in _BREAKS:
-            start -= 1
-        who = tokens[start].word
-        named = {who, who.removesuffix("s")} & _CALLED or is_strange(who, known)
-        named = named or who in _KIN or "madam" in page.words(start, start + 2)
-        if named and not _HAD.isdisjoint(page.words(start + 1, at)):
-            found.append((start, start + 1, True))
+        word = tokens[at].word
+        if word in _BREAKS:
+            start = at + 1
+        elif word[0].isdigit() and at - start <= _NEARBY:
+            who = tokens[start].word
+            named = not _KIN.isdisjoint((who, who.removesuffix("s"))) or is_strange(who, known)
+            named = named or "madam" in page.words(start, start + 2)
+            if named and not _HAD.isdisjoint(page.words(start + 1, at)):
+                found.append((start, start + 1, True))
     return found
+
+
+#: So far from the clause's beginning its number still belongs to whoever is named there.
+_NEARBY = 12
 
 
 #: Whom not even a helper writes for: `grandma is 13.8, her sister was 6.2`.

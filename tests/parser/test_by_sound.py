@@ -3,14 +3,24 @@
 The misspellings and the names are common ones, from memory, no source.
 """
 
+from itertools import chain
+
 import pytest
 
 from bot.parser.by_sound import Sounds
+from bot.parser.graph import spelled
 from bot.parser.languages import LEXICA
 from bot.parser.misspelt import mended, no_slips
 from bot.parser.tokens import cut
 from bot.parser.vocabulary.real_words import REAL_WORDS
-from bot.parser.vocabulary.slips import BESIDE, SLIPS, SLIPS_AT_HOME, SOUNDED
+from bot.parser.vocabulary.slips import (
+    BESIDE,
+    SLIPS,
+    SLIPS_AT_HOME,
+    SOUND_LIKE_SIGNS,
+    SOUNDED,
+    WITHIN_SIGNS,
+)
 from tests.parser.test_sayings_by_cause import in_short
 
 HEARD = {
@@ -82,6 +92,18 @@ def test_every_sign_is_filed_under_its_own_sound(code: str) -> None:
     sounds = Sounds(SOUNDED[code], (), code)
     assert all(sounds.sign(word) in SOUNDED[code] for word in SOUNDED[code] if len(word) > 3)
     assert [word for word in SOUNDED[code] if word not in no_slips(code)] == []
+
+
+def test_slips_within_signs_are_those_that_sound_so() -> None:
+    made: dict[str, str] = {}
+    for code, lexicon in LEXICA.items():
+        sounds = Sounds(SOUNDED[code], (), code)
+        for phrase in chain.from_iterable(lexicon.symptoms.values()):
+            for word in chain.from_iterable(map(spelled, phrase.split())):
+                meant = sounds.sign(word)
+                if meant and word not in SOUNDED[code] and word not in SOUND_LIKE_SIGNS:
+                    made[word] = meant
+    assert made == WITHIN_SIGNS
 
 
 def test_a_word_meant_beside_another_stays_itself_elsewhere() -> None:
