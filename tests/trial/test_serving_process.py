@@ -60,8 +60,8 @@ async def serving(checkout: Path, env: dict[str, str]) -> AsyncIterator[Process]
         await process.communicate()
 
 
-async def ended(process: Process) -> tuple[int, str, str]:
-    async with asyncio.timeout(ENDS_WITHIN):
+async def ended(process: Process, within: float = ENDS_WITHIN) -> tuple[int, str, str]:
+    async with asyncio.timeout(within):
         out, err = await process.communicate()
     assert process.returncode is not None
     return process.returncode, out.decode(), err.decode()
@@ -111,7 +111,7 @@ async def test_what_a_person_can_mend_is_one_clear_line(
 ) -> None:
     async with StandIn(real_now) as server:
         process = await program(checkout, environment(server, tmp_path, **more), "serve")
-        status, out, err = await ended(process)
+        status, out, err = await ended(process, STARTS_WITHIN)  # it has to start first
     assert status == 1
     assert words in err
     assert "Traceback" not in err
