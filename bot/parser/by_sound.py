@@ -11,6 +11,8 @@ from array import array
 from bisect import bisect_left
 from collections.abc import Iterable
 
+from bot.parser.spelling import NUMBER, place
+
 #: Shorter words have too many that sound like them: of signs, and of all that is looked for.
 SHORTEST, SHORTEST_OF_ALL = 4, 5
 #: So many consonants tell a word whatever its vowels are.
@@ -44,7 +46,8 @@ _ALIKE = ({"c", "k"}, {"f", "p"}, {"b", "v"}, {"s", "c"}, {"s", "z"}, {"y", "l"}
 
 
 class Sounds:
-    """The words of one language by how they sound; of words that sound alike the first wins."""
+    """The words of one language by how they sound, filed as in `spelling`; of words that sound
+    alike the first wins."""
 
     __slots__ = ("_filed", "_signs", "_spanish", "_words")
 
@@ -57,8 +60,8 @@ class Sounds:
         for number, word in enumerate(self._words):
             keys = self._keys(word)
             for key in keys if number < len(self._signs) else keys[:1]:
-                filed.setdefault(_place(key), number)
-        self._filed = array("Q", sorted(place + number for place, number in filed.items()))
+                filed.setdefault(place(key), number)
+        self._filed = array("Q", sorted(start + number for start, number in filed.items()))
 
     def sign(self, word: str) -> str | None:
         """The word of a sign that sounds like this one, or None."""
@@ -73,11 +76,11 @@ class Sounds:
         if len(word) < SHORTEST or not word.isalpha():
             return None
         for key in self._keys(word):
-            place = _place(key)
-            at = bisect_left(self._filed, place)
-            if at == len(self._filed) or self._filed[at] - place > _NUMBER:
+            first = place(key)
+            at = bisect_left(self._filed, first)
+            if at == len(self._filed) or self._filed[at] - first > NUMBER:
                 continue
-            number = self._filed[at] - place
+            number = self._filed[at] - first
             found = self._words[number]
             if number < among and (found[0] == word[0] or {found[0], word[0]} in _ALIKE):
                 return found
@@ -91,14 +94,3 @@ class Sounds:
             return [word]
         bare = _VOWELS.sub("A", word)
         return [word, bare] if sum(char != "A" for char in bare) >= _TELLING else [word]
-
-
-#: Bits for a word's number; of the hash as many are kept as fit beside it into 64 (as in
-#: `spelling`: a dictionary of the keys would take half a megabyte more).
-_NUMBER_BITS = 20
-_NUMBER = (1 << _NUMBER_BITS) - 1
-_HASH = (1 << 64 - _NUMBER_BITS) - 1
-
-
-def _place(key: str) -> int:
-    return (hash(key) & _HASH) << _NUMBER_BITS

@@ -1,7 +1,6 @@
 """Which words lead in a meal and name it? `lunch was`, `just started my dinner`."""
 
 # ruff: noqa: E501 - patterns and word lists, one a line
-
 # ruff: noqa: SIM905 - word sets read best as one string
 
 import re
@@ -105,14 +104,13 @@ def _no_meal(page: Page, span: Span) -> bool:
         return True
     if verb[0] == "had" and {"attack", "stroke", "fits", "meltdown", "giggles"} & set(behind[:3]):
         return True  # `nearly had a heart attack when i saw the bill`
-    if verb[0] == "eat" and page.words(span.end - 3, span.end - 1)[-1:] == ["could"]:
+    before = page.words(max(span.end - 3, 0), span.end - 1)
+    could = before[-1:] == ["could"]
+    if verb[0] == "eat" and (could or before == ["enough", "to"]):
         return True  # `could eat a horse`
-    if page.words(span.end - 3, span.end) == ["enough", "to", "eat"]:
-        return True
     if verb[0] not in _DRINKS:
         return False
-    from_where = behind[:1] in (["from"], ["out"], ["like"])
-    return from_where or (page.words(span.end - 2, span.end - 1) == ["could"] and "dry" in behind)
+    return behind[:1] in (["from"], ["out"], ["like"]) or (could and "dry" in behind)
 
 
 #: With one of these the food is eaten; what is `dished up` or `tucked into` is begun.

@@ -153,12 +153,18 @@ _BESIDE_SIGNS = frozenset(
 )
 
 
-def _put_off(wait: re.Match[str], *, felt: bool) -> bool:
-    """`88 before, remind me in 10`; with nothing before it only in front of a sign."""
-    if float(wait["n"]) > LONGEST_WAIT:
-        return False
+def _of_no_rule(page: Page, start: int, end: int, language: str, *, felt: bool) -> Request | None:
+    """What a clause with a place or a number in it asks for: `I am in Dakar now, 149`, `88 before,
+    remind me in 10`; `in 10` alone only in front of a sign."""
+    words, patterns = _bare(page, start, end), _patterns(language)
+    if (here := patterns.zone.fullmatch(words)) and (zone := _zone(page, here, language)):
+        return zone
+    wait = patterns.later.fullmatch(words)
+    if wait is None or float(wait["n"]) > LONGEST_WAIT:
+        return None
     lead = wait["lead"]
-    return felt if lead is None else not _REMIND.isdisjoint(lead.split())
+    asked = felt and start == 0 if lead is None else not _REMIND.isdisjoint(lead.split())
+    return Request(what=What.LATER, minutes=float(wait["n"])) if asked else None
 
 
 def _beside_signs(rule: Rule, words: list[str]) -> bool:
@@ -182,16 +188,10 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
     for (start, end), rule in zip(clauses, rules, strict=True):
         if page.any_taken(start, end):
             continue
-        here = _patterns(language).zone.fullmatch(_bare(page, start, end))
-        if rule is None and here and (request := _zone(page, here, language)):
-            page.claim(start, end)
-            found.append(Wish(start=start, end=end, request=request))
-        wait = _patterns(language).later.fullmatch(_bare(page, start, end))
-        if rule is None and wait and _put_off(wait, felt=felt and start == 0):
-            page.claim(start, end)
-            later = Request(what=What.LATER, minutes=float(wait["n"]))
-            found.append(Wish(start=start, end=end, request=later))
         if rule is None:
+            if request := _of_no_rule(page, start, end, language, felt=felt):
+                page.claim(start, end)
+                found.append(Wish(start=start, end=end, request=request))
             continue
         if felt and not _beside_signs(rule, page.words(start, end)):
             continue

@@ -14,7 +14,7 @@ SHORTEST = 5
 
 #: Bits for a word's number; of the hash as many are kept as fit beside it into 64.
 _NUMBER_BITS = 20
-_NUMBER = (1 << _NUMBER_BITS) - 1
+NUMBER = (1 << _NUMBER_BITS) - 1
 _HASH = (1 << 64 - _NUMBER_BITS) - 1
 
 
@@ -29,7 +29,7 @@ class Spelling:
         self._filed = array(
             "Q",
             sorted(
-                _place(rest) + number
+                place(rest) + number
                 for number, word in enumerate(self._wanted)
                 for rest in _rests(word)
             ),
@@ -47,10 +47,10 @@ class Spelling:
 
     def _filed_under(self, rest: str) -> Iterator[str]:
         """Words with this rest (and, hardly ever, one whose rest has the same hash)."""
-        place = _place(rest)
-        at = bisect_left(self._filed, place)
-        while at < len(self._filed) and self._filed[at] - place <= _NUMBER:
-            yield self._wanted[self._filed[at] & _NUMBER]
+        first = place(rest)
+        at = bisect_left(self._filed, first)
+        while at < len(self._filed) and self._filed[at] - first <= NUMBER:
+            yield self._wanted[self._filed[at] & NUMBER]
             at += 1
 
 
@@ -73,5 +73,6 @@ def _rests(word: str) -> tuple[str, ...]:
     return (word, *dict.fromkeys(word[:at] + word[at + 1 :] for at in range(len(word))))
 
 
-def _place(rest: str) -> int:
+def place(rest: str) -> int:
+    """Where a word is filed under these letters; its number is added, `NUMBER` at most."""
     return (hash(rest) & _HASH) << _NUMBER_BITS
