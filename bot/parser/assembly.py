@@ -61,7 +61,9 @@ def assembled(page: Page, context: Context, found: Findings) -> Understood:
     places += [(feeling.start, feeling.end) for feeling in found.feelings]  # `shaky yesterday`
     given = _behind_leads(found, plates)
     free = [when for when in found.whens if when not in given.values()]
-    given |= timing.shared_out(free, [at for at in places if at[0] not in given], found.clauses)
+    moments = {at for cue in found.cues for at in range(cue.start, cue.end)}
+    open_places = [at for at in places if at[0] not in given]
+    given |= timing.shared_out(free, open_places, found.clauses, moments)
     to_come = [
         (plate.start, plate.end) for plate in plates if plate.start not in given and not plate.past
     ]

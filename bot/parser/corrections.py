@@ -10,7 +10,7 @@ from datetime import datetime
 from functools import cache
 
 from bot.entries import Ask, Correction, Moment, Removal
-from bot.parser import activity, food, moments, removals, times
+from bot.parser import activity, food, moments, times
 from bot.parser.instants import When, resolved
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
@@ -115,48 +115,13 @@ class Mend:
     value: Value | None = None
 
 
-def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Mend] | None:
-    """A correction of a number, or a removal, in front of something else: where the rest begins
-    (`undo, I feel faint`, `sorry 162 not 126, having roti`)."""
-    for end, token in enumerate(page.tokens[:-1]):
-        if token.word not in _ENDS or end < 1:
-            continue
-        part = _part(page, 0, end)
-        if removals.takes_back(part, language):
-            return end + 1, Mend(entry=Removal())
-        mend = find(part, language, at, own)
-        if mend is not None and _parted(page, end, mend.entry):
-            joined = end + 2 < len(page.tokens) and page.tokens[end + 1].word in _ENDS
-            return end + 1 + joined, mend  # `perdón 152, y ahora 140`
-        if end > removals.LONGEST:
-            break
-    return None
+#: With these something new is told behind a mend (`that was after, and having papaya now`).
+REPORTING = frozenset(
+    "before after fasting having eating ate walked antes despues comiendo".split()
+)
 
 
-def _parted(page: Page, end: int, entry: Correction | Removal | None) -> bool:
-    """Whether a mend surely ends at a mark: a number does, and words at the end of a sentence or
-    before a number (`not beans, toast. and now 8.1 after`)."""
-    if not isinstance(entry, Correction):
-        return False
-    behind = [word for word in page.words(end, end + 4) if word not in _ENDS and word != "now"]
-    valued = behind[:1] != [] and behind[0][0].isdigit()
-    return bool(entry.value) or (page.tokens[end].word == "." and bool(behind)) or valued
-
-
-def closes(page: Page, language: str) -> int | None:
-    """Where the words in front of a removal end (`that was my wife's meter, delete that`)."""
-    last = len(page.tokens) - 1
-    if last > removals.LONGEST * 2:
-        return None
-    for end in range(last, 0, -1):
-        if page.tokens[end].word in _ENDS and end < last:
-            return end if removals.takes_back(_part(page, end + 1, last + 1), language) else None
-    return None
-
-
-_ENDS = frozenset(", . ; ! and n but y pero".split())
-
-
+_A_TIME = re.compile(r"(?:at |a las? )?\d{1,2}(?: ?[:.] ?\d\d)?(?: ?[ap]m)?")
 #: No correction has more tokens.
 _LONGEST = 80
 #: `can i eat durian or not` mends nothing.
@@ -187,10 +152,10 @@ def find(page: Page, language: str, at: datetime, own: Unit) -> Mend | None:
         if match := sought.fullmatch(words):
             return _mended(match, own)
     if match := patterns.ate_at.fullmatch(words):
-        end = (
-            match.start("rest") + match["rest"].find(" not ") if " not " in match["rest"] else None
-        )
-        if when := _only_time(page, match.start("rest"), end, language):
+        told, instead, otherwise = match["rest"].partition(" not ")
+        end = match.start("rest") + len(told) if instead else None
+        only = not instead or _A_TIME.fullmatch(otherwise)  # `i ate at 1 not 2 and now 8.4`
+        if only and (when := _only_time(page, match.start("rest"), end, language)):
             if instant := resolved(when, at):
                 return Mend(entry=Correction(at=instant))
     if (match := patterns.that_was.fullmatch(words)) and (
@@ -265,27 +230,27 @@ def _index(page: Page, place: int) -> int:
     return len(page.tokens)
 
 
-def _part(page: Page, start: int, end: int) -> Page:
+def part_of(page: Page, start: int, end: int) -> Page:
     return Page(page.shown, page.tokens[start:end])
 
 
 def _only_time(page: Page, place: int, end: int | None, language: str) -> When | None:
     """A time, with nothing behind it but what it is not."""
     last = len(page.tokens) if end is None else _index(page, end)
-    rest = _part(page, _index(page, place), last)
+    rest = part_of(page, _index(page, place), last)
     found = times.find(rest, language)
     left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
     return found[0] if len(found) == 1 and not left else None
 
 
 def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Mend | None:
-    rest = _part(page, _index(page, match.start("rest")), len(page.tokens))
+    rest = part_of(page, _index(page, match.start("rest")), len(page.tokens))
     when = times.find(rest, language)
     left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
     if when and not left:
         instant = resolved(when[0], at)
         return Mend(entry=Correction(at=instant)) if instant else None
-    rest = _part(page, _index(page, match.start("rest")), len(page.tokens))
+    rest = part_of(page, _index(page, match.start("rest")), len(page.tokens))
     if any(token.word[0].isdigit() for token in rest.tokens) and not re.search(
         r"(?:hours?|hrs?|h|min|minutes|horas?)\b", " ".join(token.word for token in rest.tokens)
     ):
@@ -305,6 +270,8 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
     return None
 
 
+#: What one has not, rather than what was not eaten.
+_LACKING = frozenset("tengo tenemos hay puedo pude quiero have strips time more".split())
 _LEADING = frozenset("it was had i ate the its un era fue meant is".split())
 
 
@@ -314,6 +281,10 @@ def _food(page: Page, match: re.Match[str], language: str) -> Mend | None:
     old = range(old_at, _index(page, match.end("old") + 1))
     if _foods(page, language).isdisjoint({*old, *range(new_at, new_end)}):
         return None
+    if page.tokens[old_at].word in _LACKING or not REPORTING.isdisjoint(
+        page.words(old_at, old.stop)
+    ):
+        return None  # `no tengo tiras, cena tortilla`, `after not before and having papaya now`
     while new_at < new_end and page.tokens[new_at].word in _LEADING:
         new_at += 1
     text = page.text(new_at, new_end).strip(" .,;!")

@@ -11,14 +11,21 @@ def no_dose(page: Page, span: Span) -> bool:
     said = span.match.groupdict()
     if said.get("dose") is None or said["counted"]:
         return False
-    number = float(said["dose"])
-    odd = (100 < number < 500 and number % 25 != 0) or (number * 2) % 1 != 0
     drug = page.tokens[span.start].word
     if any(part in drug for part in _IN_MICROGRAMS):
         return False
-    return odd and (
-        drug in _BY_PIECE or not _MOMENTS.isdisjoint(page.words(span.end, span.end + 1))
+    return is_odd(said["dose"]) and (
+        drug in _BY_PIECE or not MOMENTS.isdisjoint(page.words(span.end, span.end + 1))
     )
+
+
+def is_odd(number: str) -> bool:
+    """Whether hardly any tablet has so many milligrams."""
+    try:
+        amount = float(number)
+    except ValueError:  # `7up`
+        return False
+    return (100 < amount < 500 and amount % 25 != 0) or (amount * 2) % 1 != 0
 
 
 #: `levothyroxine 112` is a dose as it stands (common practice, no source).
@@ -26,4 +33,4 @@ _IN_MICROGRAMS = ("thyro", "synthroid", "euthyrox")
 _BY_PIECE = frozenset(
     "tablet tablets tabs pill pills meds med medicine medication pastilla".split()
 )
-_MOMENTS = frozenset("before after fasting bedtime pre post antes despues now".split())
+MOMENTS = frozenset("before after fasting bedtime pre post antes despues now".split())

@@ -279,7 +279,7 @@ ENGLISH = Lexicon(
                "sounds", "wedding", "cake day", "gift", "paint", "painted", "wall", "hair",
                "skin", "soap", "perfume", "candle", "wrote", "book", "class", "cooks", "cook", "for the kids", "for my kids", "for my family", "for the family",
                "for them", "for everyone", "for my husband", "for my wife", "for the dog"),
-    joining=("taking", "know", "think", "reckon", "guess", "suppose", "and", "with", "for", "then", "i", "we", "my", "just", "the", "of", "in", "on", "to",
+    joining=("taking", "know", "think", "reckon", "guess", "suppose", "and", "n", "with", "for", "then", "i", "we", "my", "just", "the", "of", "in", "on", "to",
              "at", "by", "it", "its", "im", "is", "was", "so", "but", "now", "also", "plus", "or",
              "our", "this", "that", "a", "an", "today", "yet", "ok", "okay", "well", "me", "from",
              "please", "thanks", "thank you", "here", "about", "as", "be", "been", "am", "had",

@@ -33,18 +33,21 @@ class Plate:
     def end(self) -> int:
         return self.spans[-1][1] if self.spans else self.start + 1
 
+    def started(self, when: When | None, at: datetime) -> datetime | None:
+        """The instant that its time names."""
+        if when is None:
+            return None
+        morning = self.name is MealName.BREAKFAST
+        return resolved(when, at, ahead=not self.past, morning=morning)
+
     def entry(self, page: Page, when: When | None, at: datetime, language: str) -> Meal:
         """The meal with its start."""
         text = dish_lists.text_of(page, self.spans)
-        if when is not None and when.ago != 0 and not is_today(when, at):
-            ahead = not self.past
-            started = resolved(when, at, ahead=ahead, morning=self.name is MealName.BREAKFAST)
-        else:
-            started = None if self.over else at
+        timed = when is not None and when.ago != 0 and not is_today(when, at)
         return Meal(
             text=text,
             name=self.name,
-            started_at=started,
+            started_at=self.started(when, at) if timed else None if self.over else at,
             foods=kinds_of(text, language) if text else (),
         )
 
@@ -267,6 +270,10 @@ def _led_from(page: Page, found: Findings, plate: Plate) -> int:
 _TELLING = frozenset("which was is that it the my of".split())
 
 
+#: `9.1 after dinner n a glass of milk now`: the milk is another meal.
+_AND = frozenset({"and", "n", "y"})
+
+
 def _tense(page: Page, found: Findings, plate: Plate) -> None:
     """Whether the meal is named only as what is over."""
     if plate.spans and not plate.led and found.values:  # `201. too much naan i think`
@@ -279,6 +286,7 @@ def _tense(page: Page, found: Findings, plate: Plate) -> None:
     first = _led_from(page, found, plate)
     direct = any(cue.open and 0 <= first - cue.end <= 1 for cue in after)
     named = [cue for cue in after if cue.meal and 0 <= first - cue.end <= 1]
+    named = [cue for cue in named if _AND.isdisjoint(page.words(cue.end, first))]
     if named and not plate.led:  # `171 after dinner, chapati and beans`
         direct, plate.name = True, plate.name or named[0].meal
     before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)

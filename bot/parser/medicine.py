@@ -9,6 +9,7 @@ from functools import cache
 from bot.entries import What
 from bot.parser import food
 from bot.parser.advice import may_open, sentences, wish
+from bot.parser.dose_clauses import asked_until, first_named, until_mark
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.page import Page, Span, pattern
@@ -85,8 +86,8 @@ def find(page: Page, language: str) -> list[Wish]:
             and (asks or (question and has_drug))
             and (has_drug or _takes(page, start, end))
         ):
-            begin = first if first is not None else min(span.start for span in here)
-            asked = _asked_until(page, language, begin, end, here)
+            begin = first if first is not None else first_named(page, start, here)
+            asked = asked_until(page, language, begin, end, here)
             found.append(wish(page, begin, asked, What.MEDICINE_ADVICE))
         elif (
             any(
@@ -114,7 +115,7 @@ def find(page: Page, language: str) -> list[Wish]:
                 (span.end for span in page.find(patterns.wrong) if start <= span.start < end),
                 default=begin,
             )
-            last = max(told, _until_mark(page, language, begin, told, end))
+            last = max(told, until_mark(page, language, begin, told, end))
             meant = page.words(max(last - 2, begin), last + 1)
             if {"to", "been", "than", "of"} & set(meant) and page.words(last, last + 1) != [","]:
                 while last < end and page.tokens[last].word in {
@@ -133,27 +134,6 @@ def find(page: Page, language: str) -> list[Wish]:
         found.append(wish(page, span.start, span.end, What.WRONG_DOSE))
     return found
 
-
-def _asked_until(page: Page, language: str, begin: int, end: int, here: list[Span]) -> int:
-    """Where a question ends and a value is told: `can i skip my insulin, sugar is 88`."""
-    last = max((span.end for span in here if span.start < end), default=begin)
-    glucose = gathered(language, "glucose")
-    for at in range(max(last, begin), end):
-        behind = page.words(at, end)
-        valued = any(word[0].isdigit() for word in behind[:_SOON])
-        if behind[0] == "," and valued and behind[1] not in _GOES_ON:
-            return at
-        first = at - (page.words(at - 1, at) in (["my"], ["mi"]))
-        named = behind[0] in glucose and page.words(first - 1, first) not in _SUPPOSING
-        if named and valued and first >= last:
-            return first
-    return end
-
-
-#: A value follows the word for it within so many tokens.
-_SOON = 5
-_GOES_ON = frozenset({"or", "and", "if", "when", "o", "y", "si", "cuando"})
-_SUPPOSING = (["if"], ["when"], ["si"], ["cuando"], ["for"], ["because"], ["until"])
 
 _QUICK = "(?:fast|quick|rapid|short|day|daytime|morning|meal|mealtime)(?: acting)?(?: one| stuff)?"
 _SLOW = "(?:slow|long|background|night|nighttime|evening|bedtime)(?: acting)?(?: one| stuff)?"
@@ -233,45 +213,6 @@ _AND_NOW = pattern(
 def _asks_on(page: Page, start: int, end: int) -> bool:
     """Whether what to do about it is asked behind it (`missed my tablet what do I do`)."""
     return any(start <= span.start < end for span in page.find(_AND_NOW))
-
-
-def _until_mark(page: Page, language: str, start: int, told: int, end: int) -> int:
-    """Where the clause ends that holds the mistake, or a value begins behind what tells it
-    (`took my insulin twice 64 and shaky`)."""
-    for index in range(start, end):
-        word = page.tokens[index].word
-        numbered = index >= told and word[0].isdigit()
-        if word == "," or (numbered and _is_value(page, language, index)):
-            return index
-    return end
-
-
-def _is_value(page: Page, language: str, index: int) -> bool:
-    """Whether a number behind a mistake can be no dose and no time."""
-    before, behind = page.words(index - 1, index), page.words(index + 1, index + 2)
-    told = before[0] in _COUNTING or not _counts(language).isdisjoint(behind)
-    word = page.tokens[index].word
-    number = float(word) if word.replace(".", "").isdigit() else 0  # `7up`
-    return not told and number >= _LEAST
-
-
-_COUNTING = frozenset(
-    """
-    of to than only be been at not instead the by took x no solo de a las
-    """.split()  # noqa: SIM905 - a block is read more easily
-)
-
-
-@cache
-def _counts(language: str) -> frozenset[str]:
-    """What a dose or a time is counted in."""
-    fields = ("doses", "minutes", "hours")
-    return frozenset(word for field in fields for word in gathered(language, field)) | _CLOCK
-
-
-_CLOCK = frozenset({"am", "pm", "x", "times", "veces", "ml"})
-#: No value is lower, in either unit.
-_LEAST = 1.1
 
 
 def _of_food(page: Page, wrong: Span, drugs: list[Span], language: str) -> bool:

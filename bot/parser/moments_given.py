@@ -10,7 +10,7 @@ from bot.entries import Asked, Moment
 from bot.parser.activities_told import Told
 from bot.parser.context import MOMENT_OF, Context
 from bot.parser.findings import Findings
-from bot.parser.instants import When, resolved
+from bot.parser.instants import When
 from bot.parser.meals_told import Plate
 from bot.parser.moments import Cue
 from bot.parser.page import Page
@@ -121,6 +121,8 @@ def _shares(found: Findings, values: list[Value], cues: list[Cue]) -> list[list[
     """
     if len(cues) == len(values) == 2 and {cue.moment for cue in cues} == _PAIR:
         return [[cue] for cue in cues]
+    if len(cues) == len(values) > 2 and _in_turn(values, cues):
+        return [[cue] for cue in cues]
     shares: list[list[Cue]] = [[] for _ in values]
     starts = [value.start for value in values]
     together: dict[int, list[int]] = {}  # the values of each clause
@@ -141,6 +143,17 @@ def _shares(found: Findings, values: list[Value], cues: list[Cue]) -> list[list[
         elif before:
             shares[pool[before - 1]].append(cue)
     return shares
+
+
+def _in_turn(values: list[Value], cues: list[Cue]) -> bool:
+    """Whether each value has its words beside it, on either side (`fasting 119, at noon 142 before
+    lunch n now 158 before dinner`)."""
+    earlier = [-1, *(value.start for value in values)]
+    later = [value.start for value in values[1:]]
+    return all(
+        place < cue.start and (index == len(later) or cue.end <= later[index])
+        for index, (place, cue) in enumerate(zip(earlier, cues, strict=False))
+    )
 
 
 def _apart(
@@ -199,7 +212,7 @@ def _default(
 
 
 def _ahead(when: When, context: Context, plate: Plate) -> bool:
-    started = resolved(when, context.at, ahead=not plate.past)
+    started = plate.started(when, context.at)
     return started is not None and started >= context.at
 
 

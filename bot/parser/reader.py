@@ -29,6 +29,7 @@ from bot.parser import (
     corrections,
     courtesies,
     intents,
+    mends_beside,
     numbers,
     numerals_meant,
     removals,
@@ -86,16 +87,17 @@ def _nothing_but(page: Page, context: Context, value: values.Value) -> Findings:
 def _mend_and_more(page: Page, context: Context, *, felt: bool) -> Understood | None:
     """What is taken back or mended first, and then something else; where a sign is told (`felt`)
     no words are (`vomita y no retiene ni el agua`)."""
-    opening = corrections.opening(page, context.language, context.at, context.unit)
-    if opening is None and (end := corrections.closes(page, context.language)) is not None:
+    opening = mends_beside.opening(page, context.language, context.at, context.unit)
+    if opening is None and (end := mends_beside.closes(page, context.language)) is not None:
         before = Page(page.shown, page.tokens[:end])
         if _tells_why(before, _parts(before, context, symptoms.find(before, context.language))):
             return Understood(entries=(Removal(),))
     if opening is None:
         return None
     start, mend = opening
-    if felt and isinstance(mend.entry, Correction) and mend.entry.value is None:
-        return None
+    if felt and isinstance(mend.entry, Correction):
+        if mend.entry.value is None and mend.entry.moment is None:
+            return None
     after = Page(page.shown, page.tokens[start:])
     rest = _parts(after, context, symptoms.find(after, context.language))
     if mend.entry is not None and _plainly(page, mend.entry) and _tells_why(after, rest):
@@ -104,7 +106,8 @@ def _mend_and_more(page: Page, context: Context, *, felt: bool) -> Understood | 
         return None
     if _stands_beside(page, mend.entry, after, rest):
         return replace(rest, entries=(mend.entry, *rest.entries))  # `sorry 6.5, now 8.0 after`
-    if isinstance(mend.entry, Correction) and mend.entry.replaces is None:
+    starred = page.tokens[0].word == "*"  # `*148 n ate tofu at 6pm`
+    if isinstance(mend.entry, Correction) and mend.entry.replaces is None and not starred:
         # `sorry 62 and shaky`; beside all else, `sorry` may only be polite (`sorry, 162, rice`)
         if rest.ask is not None or not all(isinstance(each, Symptom) for each in rest.entries):
             return None
@@ -143,6 +146,8 @@ def _stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Un
     if all(isinstance(each, Reading) for each in rest.entries):
         other = isinstance(mend, Correction) and mend.value is None
         return other or not _NOW.isdisjoint(token.word for token in after.tokens)
+    if isinstance(mend, Correction) and mend.moment is not None:
+        return True  # `that was after, and having papaya now`
     return _plainly(page, mend) and not any(isinstance(each, Meal) for each in rest.entries)
 
 

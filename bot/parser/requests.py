@@ -18,6 +18,7 @@ from bot.parser.languages import filler, gathered
 from bot.parser.lexicon import either
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases
+from bot.parser.run_on import is_report, run_on
 from bot.parser.strangers import Stranger
 
 
@@ -153,6 +154,10 @@ _BESIDE_SIGNS = frozenset(
 )
 
 
+#: A word of these is enough beside a value and its moment.
+_BESIDE_REPORTS = _BESIDE_SIGNS - {What.LATER}
+
+
 def _of_no_rule(page: Page, start: int, end: int, language: str, *, felt: bool) -> Request | None:
     """What a clause with a place or a number in it asks for: `I am in Dakar now, 149`, `88 before,
     remind me in 10`; `in 10` alone only in front of a sign."""
@@ -183,8 +188,13 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
     clauses = [(start, end) for start, end in _clauses(page) if start < end]
     if len(page.tokens) > _LONG:
         return []
+    clauses = [part for start, end in clauses for part in run_on(page, start, end, language)]
     rules = [intents.asked_for(page, start, end, language) for start, end in clauses]
     every = None not in rules  # `summary and goals`
+    reported = not every and all(  # `128 before, pause`
+        rule is not None or is_report(page, start, end, language)
+        for (start, end), rule in zip(clauses, rules, strict=True)
+    )
     for (start, end), rule in zip(clauses, rules, strict=True):
         if page.any_taken(start, end):
             continue
@@ -197,7 +207,8 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
             continue
         if rule.what is What.LATER and _AFTER_A_WHILE.fullmatch(_bare(page, start, end)):
             continue
-        if every or (end - start > 1 and _plain(rule, page.words(start, end))):
+        alone = every or (reported and rule.what in _BESIDE_REPORTS)
+        if alone or (end - start > 1 and _plain(rule, page.words(start, end))):
             page.claim(start, end)
             words = _bare(page, start, end)
             found.append(Wish(start=start, end=end, request=_request(rule, words, language)))

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import By, Skip, Strips
-from bot.parser import refusals, whereabouts
+from bot.parser import food, refusals, whereabouts
 from bot.parser.concepts import Combination, Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
@@ -76,7 +76,8 @@ def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | 
         forgot = re.search(r"forg|olvid|se (?:me|nos|le) paso|asleep|dormi|overslept|slept", said)
         return Skip(reason=_typed(page, match.start("skip"), match.end("skip")) if forgot else None)
     match = patterns.because.fullmatch(words)
-    if match and not re.search(r"\d|\?", words) and not _FORGOT_A_THING.match(words):
+    told = match is not None and _eats(page, match["why"], language)
+    if match and not told and not re.search(r"\d|\?", words) and not _FORGOT_A_THING.match(words):
         return Skip(reason=_typed(page, match.start("why"), match.end("why")))
     if (why := refusals.find(page, words, language, asked=asked)) is not None:
         return Skip(reason=_typed(page, *why))
@@ -84,6 +85,11 @@ def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | 
         return skip
     why = whereabouts.find(page, words, language, by) if asked else None
     return Skip(reason=_typed(page, *why)) if why is not None else None
+
+
+def _eats(page: Page, why: str, language: str) -> bool:
+    """`can't test, having lentil soup`: why there is no reading is a meal of its own."""
+    return why.split(maxsplit=1)[0] in _EATEN and bool(food.find(page.afresh(), language))
 
 
 #: May be said of a test or of all there is: asked about.
@@ -187,6 +193,7 @@ def in_clauses(page: Page, language: str, *, grave: bool) -> tuple[int, int, Ski
     `grave` is whether the rest tells of an emergency."""
     patterns = _patterns(language)
     clauses = _clauses(page)
+    clauses = [part for start, end in clauses for part in _up_to_food(page, start, end)]
     for start, end in clauses:
         if grave and not _SLEEP.isdisjoint(page.words(start, end)):
             continue
@@ -215,6 +222,17 @@ def _clauses(page: Page) -> list[tuple[int, int]]:
             start = index + 1
     found.append((start, len(page.tokens)))
     return [(start, end) for start, end in found if start < end]
+
+
+_EATEN = frozenset("eating having ate comiendo comi almorzando cenando".split())
+
+
+def _up_to_food(page: Page, start: int, end: int) -> list[tuple[int, int]]:
+    """A clause, or the two that it is: `no strips left eating pancit`."""
+    for at in range(start + 2, end):
+        if page.tokens[at].word in _EATEN:
+            return [(start, at), (at, end)]
+    return [(start, end)]
 
 
 def _boxes(page: Page, language: str) -> tuple[int, int, Strips] | None:

@@ -294,11 +294,15 @@ _GLUED = frozenset(
 
 
 def _glued(page: Page, language: str, claim: Callable[[Span, Kind], None]) -> None:
-    """Claim codes: a number right behind letters that name no reading (`BA142`), and one in the
-    brackets of a call (`range(142)`)."""
+    """Claim codes: a number right behind letters that name no reading (`BA142`), one in the
+    brackets of a call (`range(142)`), and roads and models (`I-80`, `F-150`)."""
     may = _may_be_glued(language)
     for span in page.find(_CODE):
         if _in_one_piece(page, span) and page.tokens[span.start].word not in may:
+            claim(span, Kind.ODD)
+    for span in page.find(_LETTERED):
+        letters = page.tokens[span.start].word
+        if _in_one_piece(page, span) and (letters == "i" or letters not in may):
             claim(span, Kind.ODD)
 
 
@@ -309,6 +313,7 @@ def _in_one_piece(page: Page, span: Span) -> bool:
 
 
 _CODE = pattern(r"[a-z]+ (?:\( )?\d+(?:\.\d+)?(?: \))?")
+_LETTERED = pattern(r"[a-z]{1,2} - \d{1,3}")
 
 
 def find_medicine(page: Page, language: str, other: set[int]) -> list[Stranger]:

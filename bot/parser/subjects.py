@@ -106,7 +106,17 @@ _TELLING = tuple(
 
 
 _MINE = frozenset({"mine", "mines", "mio", "mia"})
-_I_HAD = (["i", "got"], ["i", "had"], ["i", "was"], ["i", "am"], ["me", "i"], ["yo", "tuve"])
+_I_HAD = (
+    ["i", "got"],
+    ["i", "had"],
+    ["ah", "huv"],
+    ["ah", "hae"],
+    ["i", "was"],
+    ["i", "am"],
+    ["me", "i"],
+    ["yo", "tuve"],
+)
+_OWNING = frozenset({"my", "our", "meh", "mi"})
 _HAD = frozenset(
     "na ka own reads got is was had has reading hit s sugar tuvo tiene le salio".split()
 )
@@ -141,7 +151,8 @@ def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
         if word in _BREAKS:
             start = at + 1
         elif word[0].isdigit() and at - start <= _NEARBY:
-            who = tokens[start].word
+            owned = tokens[start].word in _OWNING  # `my cuz got 4.0, mine is 7.9`
+            who = tokens[min(start + owned, at)].word
             named = not _KIN.isdisjoint((who, who.removesuffix("s"))) or is_strange(who, known)
             named = named or "madam" in page.words(start, start + 2)
             if named and not _HAD.isdisjoint(page.words(start + 1, at)):

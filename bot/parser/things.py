@@ -53,7 +53,7 @@ _AT = frozenset(
     "under inside above below around against off through between during opposite "
     "de del en con al junto lado".split()
 )
-_BREAKS = frozenset(", . ; ! ? : - ( ) and but so then because cos y pero que porque".split())
+_BREAKS = frozenset(", . ; ! ? : - ( ) and n but so then because cos y pero que porque".split())
 #: Before an article they let a new subject begin.
 _OPENS = _BREAKS | frozenset(
     "think guess hope omg lol hey hi help says that its when if like damn well today now creo "

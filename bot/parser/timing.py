@@ -1,6 +1,6 @@
 """Which time belongs to which reading, meal or activity?"""
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from datetime import datetime, timedelta
 
 from bot.localtime import shifted
@@ -10,13 +10,17 @@ Place = tuple[int, int]
 
 
 def shared_out(
-    whens: Iterable[When], places: Iterable[Place], clauses: list[int]
+    whens: Iterable[When],
+    places: Iterable[Place],
+    clauses: list[int],
+    moments: Collection[int] = (),
 ) -> dict[int, When]:
     """Give each time to one thing: in its clause the nearest before it, else the nearest after.
 
     A clause that is nothing but a time gives it to what stands before it, at the beginning of
-    the message to what comes, once all others have theirs (`a seizure an hour ago, 92 now`). The
-    result is by the place where the thing begins.
+    the message to what comes, once all others have theirs (`a seizure an hour ago, 92 now`).
+    `moments` are the tokens of words for a moment, which may stand between `now` and what is told
+    (`now 2h after 166`). The result is by the place where the thing begins.
     """
     given: dict[int, When] = {}
     known = sorted(places)
@@ -28,7 +32,10 @@ def shared_out(
             for place in known
             if place[0] not in given and here in {clauses[place[0]], clauses[place[1] - 1]}
         ]
-        before_it = any(start == when.end for start, _ in near)
+        before_it = any(
+            start >= when.end and all(at in moments for at in range(when.end, start))
+            for start, _ in near
+        )
         chosen = _nearest(near, when, forward=when.ago == 0 and before_it)  # `now 190`
         if chosen is not None:
             given[chosen[0]] = when

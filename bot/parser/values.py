@@ -143,14 +143,16 @@ _SWEETENED = frozenset(
 
 def _beside_value(page: Page, start: int, end: int, food_at: set[int], amounts: set[int]) -> bool:
     """`pulse 88 and sugar 129`, `151 de azucar`: it names the value, and no food beside it."""
-    before, ahead = page.words(max(start - 2, 0), start), page.words(end, end + 2)
+    before, ahead = page.words(max(start - 2, 0), start), page.words(end, end + 4)
     if len(before) == 2 and before[1] == "de" and start - 2 not in amounts:
         return before[0].isdigit() and float(before[0]) >= SWEETENED_UP_TO
-    joined = before[-1:] in (["and"], ["y"]) and start - 2 not in food_at
-    number = ahead[1:] if ahead[:1] in (["is"], ["was"], [":"], ["es"]) else ahead[:1]
-    return joined and bool(number) and number[0].replace(".", "").isdigit()
+    joined = before[-1:] in (["and"], ["n"], ["y"]) and start - 2 not in food_at
+    while ahead and ahead[0] in _LEADS_TO_IT:
+        ahead.pop(0)
+    return joined and bool(ahead) and ahead[0].replace(".", "").isdigit()
 
 
+_LEADS_TO_IT = frozenset("is was : es now ahora its at".split())
 #: More spoons of sugar than this nobody counts (common practice, no source).
 SWEETENED_UP_TO = 40
 

@@ -1,0 +1,52 @@
+"""Does the message begin with a correction or a removal, or end with one, and tell more besides?"""
+
+# ruff: noqa: SIM905 - word sets read best as one string
+
+from datetime import datetime
+
+from bot.entries import Correction, Removal
+from bot.parser import removals
+from bot.parser.corrections import REPORTING, Mend, find, part_of
+from bot.parser.page import Page
+from bot.units import Unit
+
+_ENDS = frozenset(", . ; ! and n but y pero".split())
+
+
+def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Mend] | None:
+    """A correction of a number, or a removal, in front of something else: where the rest begins
+    (`undo, I feel faint`, `sorry 162 not 126, having roti`)."""
+    for end, token in enumerate(page.tokens[:-1]):
+        if token.word not in _ENDS or end < 1:
+            continue
+        part = part_of(page, 0, end)
+        if removals.takes_back(part, language):
+            return end + 1, Mend(entry=Removal())
+        mend = find(part, language, at, own)
+        if mend is not None and _parted(page, end, mend.entry):
+            joined = end + 2 < len(page.tokens) and page.tokens[end + 1].word in _ENDS
+            return end + 1 + joined, mend  # `perdón 152, y ahora 140`
+        if end > removals.LONGEST:
+            break
+    return None
+
+
+def _parted(page: Page, end: int, entry: Correction | Removal | None) -> bool:
+    """Whether a mend surely ends at a mark: a number does, and words at the end of a sentence or
+    before a number (`not beans, toast. and now 8.1 after`)."""
+    if not isinstance(entry, Correction):
+        return False
+    behind = [word for word in page.words(end, end + 4) if word not in _ENDS and word != "now"]
+    valued = behind[:1] != [] and (behind[0][0].isdigit() or behind[0] in REPORTING)
+    return bool(entry.value) or (page.tokens[end].word == "." and bool(behind)) or valued
+
+
+def closes(page: Page, language: str) -> int | None:
+    """Where the words in front of a removal end (`that was my wife's meter, delete that`)."""
+    last = len(page.tokens) - 1
+    if last > removals.LONGEST * 2:
+        return None
+    for end in range(last, 0, -1):
+        if page.tokens[end].word in _ENDS and end < last:
+            return end if removals.takes_back(part_of(page, end + 1, last + 1), language) else None
+    return None
