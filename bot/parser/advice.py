@@ -57,11 +57,16 @@ _STATING = frozenset({"is", "are", "was", "were", "es", "fue"})
 _FIRST_PERSON = frozenset({"should", "shall", "can", "could", "do", "may", "must"})
 
 
+_NOW = (["now"], ["today"], ["tonight"])
+
+
 def may_open(page: Page, index: int, start: int) -> bool:
     """A question opens a sentence or follows a mark or a small word; `should I` asks anywhere."""
     behind_a_number = index > start and page.tokens[index - 1].word[0].isdigit()
     if behind_a_number and page.tokens[index].word in _STATING:
         return False  # `129 is before pierogi`
+    if page.tokens[index].word == "is" and page.words(index - 1, index) in _NOW:
+        return False  # `dinner now is lamb chops`
     if page.tokens[index].word == "which" and index > start:  # `my dinner, which is lasagne`
         return page.tokens[index - 1].word in {"-", ":", "and"}
     return (

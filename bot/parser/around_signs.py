@@ -53,7 +53,10 @@ def where(page: Page, end: int) -> int:
         hour = 1 + (words[1:2] in (["las"], ["la"]))
         while words[1:2] and (words[1] in _DAYS or (words[1].isdigit() and hour > 0)):
             end, words, hour = end + 1, page.words(end + 1, end + 4), hour - 1
-        return end + 1
+        on_a_place = words[1:2] and words[1] in _THE and words[2:] and words[2] in _PLACES
+        return end + 3 if on_a_place else end + 1  # `chest pain since the stairs`
+    if words[:2] == ["just", "now"]:
+        end, words = end + 2, page.words(end + 2, end + 5)
     there = len(words) == 3 and words[0] in _AT and words[1] in _THE and words[2] in _PLACES
     return end + 3 if there else end
 

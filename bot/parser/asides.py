@@ -30,7 +30,9 @@ _THANKS = tuple(
 _THANKING = frozenset(thanks[0] for thanks in _THANKS)
 
 #: Wherever they stand, behind another word: they only make it kinder (`sorry po 156`).
-_PARTICLES = frozenset({"po", "sah", "lah", "leh", "lor", "ka", "kha", "krap", "khrap"})
+_PARTICLES = frozenset(
+    {"po", "sah", "lah", "leh", "lor", "ka", "kha", "krap", "khrap", "krub", "krab"}
+)
 #: Likewise, as one who speaks looks for a word (`142 before um lunch`).
 _HESITATING = frozenset(
     """
@@ -72,7 +74,7 @@ def _asides(language: str) -> dict[str, list[tuple[str, ...]]]:
 @cache
 def _firsts(language: str) -> frozenset[str]:
     behind = {each[0] for each in _BEHIND_AN_HOUR}
-    said = _KISSES | _THANKING | _CALLED | _CALLED_LAST | _HESITATING
+    said = _KISSES | _THANKING | _CALLED | _CALLED_LAST | _HESITATING | _PARTICLES
     return frozenset(_asides(language)) | behind | said
 
 

@@ -272,6 +272,7 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
 
 #: What one has not, rather than what was not eaten.
 _LACKING = frozenset("tengo tenemos hay puedo pude quiero have strips time more".split())
+_DENYING = frozenset("does do did is are am was were has have can could will would".split())
 _LEADING = frozenset("it was had i ate the its un era fue meant is".split())
 
 
@@ -281,6 +282,8 @@ def _food(page: Page, match: re.Match[str], language: str) -> Mend | None:
     old = range(old_at, _index(page, match.end("old") + 1))
     if _foods(page, language).isdisjoint({*old, *range(new_at, new_end)}):
         return None
+    if page.tokens[max(new_end - 1, 0)].word in _DENYING:
+        return None  # `her breath does not smell of fruit`
     if page.tokens[old_at].word in _LACKING or not REPORTING.isdisjoint(
         page.words(old_at, old.stop)
     ):

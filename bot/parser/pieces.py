@@ -27,8 +27,8 @@ def counted(
     decimals: bool,
 ) -> bool:
     """Whether a number counts pieces of food; `starts` are the dishes by where they begin, and
-    `decimals` says whether a free number of the message is one."""
-    return (
+    `decimals` says whether a free number of the message is one. Nobody counts `7.0 fishcakes`."""
+    return not page.tokens[index].word.endswith(".0") and (
         _counts(page, index, starts, own_small, language)
         or _counted_behind(
             page, index, starts, own_small, language, answer=answer, decimals=decimals

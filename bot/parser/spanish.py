@@ -286,7 +286,7 @@ SPANISH = Lexicon(
     parting=("por favor", "porfa", "porfis", "chao", "adios", "saludos", "hasta luego"),
     whom=("a tod[oa]s", "doctor", "doctora", "dra", "enfermera", "licenciada", "senorita", "amig[oa]", "equipo", "querid[oa]", "guap[oa]", "jefe", "jefa"),
     greetings=("hola", "gracias", "buenos dias", "buenas tardes", "buenas noches", "muchas gracias", "ok",
-               "adios", "bueno", "vale", "mil gracias", "dios te bendiga", "dios le pague", "mi dios le pague", "dios se lo pague", "buenas", "buen dia", "chao",
+               "adios", "bueno", "vale", "mil gracias", "dios te bendiga", "dios l[aoe]s? bendiga", "que dios (?:te|l[aoe]) bendiga", "dios le pague", "mi dios le pague", "dios se lo pague", "buenas", "buen dia", "chao",
                "perfecto", "excelente", "muy amable", "de nada", "hasta luego", "saludos", "bien",
                "estoy bien", "todo bien", "que tal", "como estas", "listo", "claro", "genial", "feliz dia",
                "entendido", "esta bien", "bendiciones", "hasta manana", "igualmente", "que amable", "muy bien"),

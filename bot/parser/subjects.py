@@ -13,6 +13,7 @@ from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, no_slips
 from bot.parser.moments import meal_names
 from bot.parser.page import Page, pattern
+from bot.parser.vocabulary.things import OWN
 
 _BREAKS = frozenset(". ; ! ? ,".split())
 _COMPANY = frozenset("with for to by from at of than con para like and tell told gave give".split())
@@ -212,6 +213,8 @@ class Subjects:
             before = self._before(span.start)
             other = span["other"] is not None
             named = before not in _COMPANY if other else before != "of"  # `a friend of mine`
+            if other and page.words(span.start, span.end) == ["they"] and before in OWN:
+                continue  # `my knees they are trembling`
             if named and page.words(span.end, span.end + 1) not in _TELLING:
                 self._said.append((span.start, span.end, other))
         self._said += _against_mine(page, language)

@@ -34,6 +34,8 @@ _TOKEN = re.compile(
 #: As many numbers and marks are no report of anybody's; what comes behind them is not looked at,
 #: words always are.
 _MOST_SIGNS = 1000
+#: `15l before dinner` is 151, `15l` so many litres.
+_MOMENT = re.compile(r" (?:before|after|b4|fasting|antes|despues)\b")
 _NEEDED_ALIKE = re.compile(r"\d{1,2}l|\d+")
 #: `my arm's gone weak`: no more than one.
 #: What `'s` behind them is: a verb (`weight's 82`).
@@ -137,7 +139,9 @@ def _mended(match: re.Match[str], plain: str) -> list[Token]:
     """A number with letters for digits, if that alone makes it one; else its two halves."""
     raw = match.group()
     before = plain[max(match.start() - _ROAD_ROOM, 0) : match.start()]
-    if _NEEDED_ALIKE.fullmatch(raw) is None and not _ROAD.search(before):
+    many = len(raw) > 2 and _MOMENT.match(plain, match.end())
+    litres = _NEEDED_ALIKE.fullmatch(raw) and not many
+    if not litres and not _ROAD.search(before):
         mended = raw.translate(_ALIKE).replace(",", ".")
         value = float(mended)
         digits = sum(char.isdigit() for char in raw)

@@ -83,7 +83,9 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     sugar cookie(s), biscuit(s), bisuits, biscut(s), sweet biscuit(s), chocolate biscuit(s)
     digestive biscuit(s), tea biscuit(s), ginger biscuit(s), ginger snap(s), gingersnap(s)
     shortbread(s), wafer(s), macaroon(s), macaron(s), graham cracker(s), animal crackers
-    cereal bar(s), granola bar(s), flapjack(s), energy bar(s), protein bar(s), candy, candies
+    cereal bar(s), granola bar(s), flapjack(s), energy bar(s), energy ball(s)
+    lemon tart(s), apple tart(s), jam tart(s), treacle tart, fruit tart(s), custard tart(s)
+    plum tart, cherry tart(s), chocolate tart(s), strawberry tart(s), protein bar(s), candy, candies
     candy bar(s), candy cane, hard candy, sweet(s), sweetie(s), sweeties, boiled sweet(s)
     lollipop(s), lolly, lollies, ice lolly, ice lollies, ice pop(s), toffee(s), toffees
     caramel(s), butterscotch, fudge, nougat, marshmallow(s), gummies, gummy bears, gummy candy
@@ -147,6 +149,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     frittata
     # poultry
     chicken, chiken, chickin, chikcen, chicken breast(s), chicken thigh(s), chicken leg(s)
+    duck leg(s), rabbit leg(s), lamb leg, goat leg, beef cheek(s), pig cheek(s), ox cheek(s)
     chicken wing(s), chicken drumstick(s), drumstick(s), wings, hot wings, buffalo wings
     fried chicken, grilled chicken, roast chicken, roasted chicken, baked chicken, bbq chicken
     barbecue chicken, stewed chicken, boiled chicken, chicken strips, chicken fingers
@@ -315,6 +318,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     chicken and waffles, chicken nuggets and fries, ham and eggs, eggs and bacon, bacon and eggs
     eggs and toast, egg and toast, sausage and eggs, beans and toast, roast dinner, sunday roast
     sunday dinner, stuffed peppers, stuffed pepper, stuffed cabbage, cabbage rolls
+    leek tart, onion tart, tomato tart, cheese tart, mushroom tart, savoury tart, galette(s)
     stuffed tomatoes, cauliflower cheese, quiche(s), quiche lorraine, souffle, pot pie(s)
     chicken pot pie, chicken pie, meat pie(s), steak pie, steak and kidney pie, beef pie
     fish pie, shepherd's pie, shepherds pie, cottage pie, pasty, pasties, cornish pasty

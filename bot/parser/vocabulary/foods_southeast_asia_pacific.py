@@ -174,7 +174,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     bo kho, ca ri ga, canh, canh chua, canh bi, canh khoai, thit bo xao, ga xao, chao ga
     chao long, chao vit, bo ne, banh hoi thit nuong, vermicelli bowl, vermicelli and pork, goi ga
     banh trang tron, banh trang nuong, pad thai, phad thai, pad see ew, pad see eiw, pad kee mao
-    drunken noodles, rad na, khao pad, khao phad, thai fried rice, basil fried rice
+    drunken noodles, rad na, khao pad, khao phad, kao pad, kao pad gai, khao pad gai, thai fried rice, basil fried rice
     pineapple fried rice, pad krapow, pad kra pao, pad ka prao, krapow, basil chicken
     thai basil chicken, green curry, thai green curry, gaeng keow wan, red curry, thai red curry
     yellow curry, thai yellow curry, panang, panang curry, massaman, massaman curry, jungle curry

@@ -211,7 +211,7 @@ dehydrated, deydrated, drouthy, {terrible|awfy|awfully|some|wild|fierce} drouth
   go to the toilet|go to the bathroom|go to the loo|go toilet|running to the toilet
   running to the bathroom|running to the loo|toilet|bathroom trips|in the bathroom|on the toilet
   in the toilet|at the loo|loo trips|up to pee|up to wee|getting up to pee|getting up to wee} $ever
-passing {much|lots of|a lot of|loads of|so much|too much|plenty|plenty of|more} {water|urine|pee
+passing {much|nuff|nough|bare|lots of|a lot of|loads of|so much|too much|plenty|plenty of|more} {water|urine|pee
   wee}
 {lots|loads|a lot|plenty} of {peeing|urine|pee|wee|weeing|urination|urinating}
 {frequent|constant|excessive|increased} {urination|peeing|urinating|weeing|trips to the bathroom
