@@ -433,9 +433,9 @@ ENGLISH = Lexicon(
           " (?:delay|(?:late|slow) (?:reply|answer|response)|late|wait|lateness)",),
     thanked=("(?:(?:many|ok|okay|safe|grand|great|perfect|lovely|cool|nice) )?(?:thanks|thank (?:you|u|yu)|thankyou|thx|tnx|ty|cheers)"
              "(?: (?:so much|very much|a lot|a million|again|for asking|for the reminder|for reminding me))?",),
-    parting=("(?<!feel )(?<!feels )(?<!look )(?<!looks )(?<!something )(?<!what )like", "please", "pls", "plz", "bye(?: for now| now)?", "good ?night", "tho", "though", "btw", "innit", "full stop", "xx", "xxx", "xoxo"),
+    parting=(r"(?<=\A \d\d\d )k", r"(?<=\A \d\.\d )k", "(?<!feel )(?<!feels )(?<!look )(?<!looks )(?<!something )(?<!what )like", "please", "pls", "plz", "bye(?: for now| now)?", "good ?night", "tho", "though", "btw", "innit", "full stop", "xx", "xxx", "xoxo"),
     whom=("to (?:you|all|everyone)(?: all)?", "there", "again", "all", "everyone", "everybody", "team", "folks", "doc", "doctor", "dr", "nurse", "sister", "sir",
-          "madam", "maam", "miss", "bot", "po", "brother", "brothers", "bra(?= (?:,|\\d))", "cuz(?= ,)", "lah", "friend", "dear", "love", "mate(?! (?:amargo|cocido|dulce|con|y) )", "hun", "hon", "pal", "boss", "bro"),
+          "madam", "maam", "miss", "bot", "po", "brothers?(?! in law)", "bra(?= (?:,|\\d))", "cuz(?= ,)", "lah", "friend", "dear", "love", "mate(?! (?:amargo|cocido|dulce|con|y) )", "hun", "hon", "pal", "boss", "bro"),
     greetings=("hi", "hello", "hey", "thanks", "thank you", "thankyou", "thx", "ty", "good morning",
                "good evening", "good afternoon", "good night", "goodnight", "morning", "ok", "okay", "bye",
                "goodbye", "cheers", "great", "cool", "nice", "lol", "haha", "hiya", "howdy", "yo",

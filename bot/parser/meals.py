@@ -202,6 +202,7 @@ def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]
         and index not in without
         and index - 1 not in without  # `chicken rice no skin`
         and not _tells(page.words(index - 1, index + 1), language)
+        and not _timed(page, index, end)
         and not_eaten.longest(page, index, end) is not None
         for index in range(start, end)
     )
@@ -211,6 +212,12 @@ def _tells(words: list[str], language: str) -> bool:
     """`it is chicken soup`, `lunch is rice`: what is eaten is told."""
     named = len(words) == 2 and words[0] in meal_names(language) and words[1] in _IS
     return named or words in _IT_IS
+
+
+def _timed(page: Page, index: int, end: int) -> bool:
+    """`kitfo was at 2 pm`: when it was eaten is told."""
+    at = page.words(end, end + 1) in (["at"], ["around"], ["about"])
+    return at and index == end - 1 and page.tokens[index].word in _IS and not page.free(end)
 
 
 _IS = frozenset({"is", "was", "es", "fue", "era"})

@@ -104,6 +104,8 @@ def _mend_and_more(page: Page, context: Context, *, felt: bool) -> Understood | 
         return Understood(entries=(mend.entry,))
     if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
         return None
+    if rest.entries == (_NOT_GLUCOSE,):  # `sorry i meant 7.3 n took 5 mg glipizide`
+        return Understood(entries=(mend.entry,))
     if _stands_beside(page, mend.entry, after, rest):
         return replace(rest, entries=(mend.entry, *rest.entries))  # `sorry 6.5, now 8.0 after`
     starred = page.tokens[0].word == "*"  # `*148 n ate tofu at 6pm`
@@ -152,6 +154,7 @@ def _stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Un
 
 
 _CHATTER = Request(what=What.CHATTER)
+_NOT_GLUCOSE = Request(what=What.NOT_GLUCOSE)
 
 
 def _page(text: str, language: str) -> Page:

@@ -6,6 +6,7 @@
 import re
 from enum import Enum, auto
 from functools import cache
+from itertools import pairwise
 
 from bot.entries import By
 from bot.parser.languages import gathered
@@ -189,6 +190,12 @@ def _of_kin(page: Page) -> list[tuple[int, int, bool]]:
     ]
 
 
+#: `a1c 7.4 the doctor said and now sugar 136`: what follows is no longer theirs.
+_CARE = frozenset("doctor doc dr nurse dietitian educator clinic medico doctora enfermera".split())
+_SAID = frozenset("say says said tell tells told dijo dice".split())
+_AND_NOW = {("and", "now"), ("n", "now"), ("but", "now"), ("so", "now"), ("y", "ahora")}
+
+
 class Subjects:
     """Who is spoken of at each place of a message."""
 
@@ -254,7 +261,11 @@ class Subjects:
         return Whose.OTHER if nearest else Whose.OWN
 
     def _parted(self, start: int, index: int) -> bool:
-        return any(token.word in _BREAKS for token in self._page.tokens[start:index])
+        words = self._page.words(start, index)
+        if not _BREAKS.isdisjoint(words):
+            return True
+        told = not (_CARE.isdisjoint(words[:2]) or _SAID.isdisjoint(words))
+        return told and any(pair in _AND_NOW for pair in pairwise(words))
 
     def _behind(self, end: int) -> bool | None:
         for start, _, other in self._said:

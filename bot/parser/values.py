@@ -89,7 +89,8 @@ def _patterns(language: str) -> _Patterns:
         ),
         scale=pattern("(?P<scale>hi|lo)"),
         shown_by=pattern(
-            f"(?:(?:my|the|mi|el|la|and|y) ){{0,2}}(?:{_DEVICE}|it){between} {says}(?: :)?"
+            f"(?:(?:my|the|mi|el|la|and|n|y) ){{0,2}}(?:{_DEVICE}|it){between} {says}(?: :)?"
+            f"|(?:(?:my|the|mi|el|la|and|n|y) ){{0,2}}{_DEVICE} (?:was|is|at|gave|had|fue)(?= {BLOT})"
         ),
         had=pattern(
             f"(?:(?:and|y|now|ahora) )?(?:i am|im|tengo|estoy|ando|its|it is)(?: (?:at|en|now))?(?= {BLOT})"
