@@ -55,7 +55,7 @@ def where(page: Page, end: int) -> int:
             end, words, hour = end + 1, page.words(end + 1, end + 4), hour - 1
         on_a_place = words[1:2] and words[1] in _THE and words[2:] and words[2] in _PLACES
         return end + 3 if on_a_place else end + 1  # `chest pain since the stairs`
-    if words[:2] == ["just", "now"]:
+    if words[:2] in (["just", "now"], ["just", "noo"]):
         end, words = end + 2, page.words(end + 2, end + 5)
     there = len(words) == 3 and words[0] in _AT and words[1] in _THE and words[2] in _PLACES
     return end + 3 if there else end
@@ -107,8 +107,8 @@ _DAYS = frozenset(
 _AT = frozenset("on in at by down outside en por".split())
 _THE = frozenset("the my our a la las el los mi".split())
 _PLACES = frozenset(
-    "stairs steps garden yard pool kitchen bathroom bath shower shop shops street field allotment "
-    "bus train office gym hallway porch driveway escaleras escalera jardin patio cocina bano ducha "
+    "stairs stair steps garden yard pool kitchen bathroom bath shower shop shops street field "
+    "allotment bus train office gym hallway porch driveway escaleras escalera jardin patio cocina bano ducha "
     "tienda calle oficina gimnasio".split()
 )
 

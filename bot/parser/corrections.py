@@ -59,7 +59,7 @@ def _patterns(language: str) -> _Patterns:
     should = either(gathered(language, "should_be"))
     that_was = either(gathered(language, "that_was"))
     small = r"(?:(?:,|\.|:|!|-|its|it|is|was|i|meant|mean|to|be|say|the|my|mine|hers|his|her|theirs|sugar|reading|number|that|thats|should|make|sorry|oops|no|not|es|era|eran|son|fue|fueron|quise|decir|put|write|wrote|actually|really|glucose|last|one|value|have|been|ment|azucar|glucosa|typed|type|mistyped|entered|sent|gave|said|says|read|reads|saw|told|you|meter|in|as|a|typo|wrong|by|mistake|error|for|so|fat|finger|fingers|fingered|thumb|thumbs|glasses|off|on|hit|key|button|correct|correction|misread|display|screen|regret|right|please|change|replace|swap|fix|update|edit|earlier|just|now|this|escribi|puse|mande|dije|correcto|cambia|cambiar|reemplaza) )*"
-    tail = r"(?: (?:,|\.|!|my mistake|my bad|sorry|oops|please|mg|instead|thanks|now|not sure why|typo|ah|lah|eh|oh|mix(?:ed)? (?:it|them|that) up|swapped (?:it|them)))*"
+    tail = r"(?: (?:,|\.|!|my mistake|my bad|sorry|oops|please|mg|instead|thanks|now|by|not sure why|typo|ah|lah|eh|oh|mix(?:ed)? (?:it|them|that) up|swapped (?:it|them)))*"
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
         swapped=re.compile(

@@ -43,7 +43,7 @@ def duration(language: str) -> str:
     half_hour = either(gathered(language, "half_hour"))
     and_half = either(gathered(language, "and_a_half"))
     couple = either(gathered(language, "two_or_so"))
-    joined = either(("and", "y", ","))
+    joined = either(("and", "n", "y", ","))
     return (
         f"(?:(?P<half_hour>{half_hour})"
         f"|(?P<quarter>(?:a )?quarter of an hour|un cuarto de hora|3 quarters of an hour|3 cuartos de hora|[13] / 4 (?:of an |of a |de )?(?:hour|hora)|(?:an?|1|un) {minutes})"

@@ -69,7 +69,7 @@ TIMES = TimeWords(
     half_hour=("half an hour", "half hour", "half hr", "half an hr", "a half hour", "1/2 hour",
                "1 / 2 hour", "1 / 2 hr", "½ hour", "half a hour"),
     one_hour=("an hour", "an hr", "a hour", "1 hour"),
-    and_a_half=("and a half", "& a half", "and half"),
+    and_a_half=("and a half", "n a half", "& a half", "and half"),
     two_or_so=("a couple of", "a couple", "couple of", "couple"),
     ago_before=(),
     ago_after=("ago", "back", "earlier"),

@@ -193,7 +193,8 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     counted = {i for m in all_found.measures if m.minutes is None for i in range(m.start, m.end)}
     all_found.doings = [doing for doing in all_found.doings if doing.start not in counted]
     if not all_found.doings:
-        all_found.doings = work.unlisted(page, all_found.measures, dish_at)
+        done = all_found.done
+        all_found.doings = work.unlisted(page, all_found.measures, dish_at, language, done=done)
     all_found.subjects.pass_over(activity.tokens_of(all_found.doings))
     _objects(page, all_found)
     if not all_found.doings and not any(m.minutes is None for m in all_found.measures):

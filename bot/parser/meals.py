@@ -4,6 +4,7 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 from bisect import bisect_left
+from collections.abc import Container
 from dataclasses import dataclass
 from functools import cache
 from itertools import islice, takewhile
@@ -47,8 +48,9 @@ class Piece:
     doubtful: bool = False  # food is named in it, and perhaps not eaten
 
 
-def runs(page: Page, amounts: set[int]) -> list[tuple[int, int]]:
-    """The runs of unclaimed tokens between marks; a mark inside an amount parts nothing."""
+def runs(page: Page, amounts: set[int], ends: Container[int] = ()) -> list[tuple[int, int]]:
+    """The runs of unclaimed tokens between marks; a mark inside an amount parts nothing. `ends`
+    are places where somebody else is named with a number of their own."""
     found: list[tuple[int, int]] = []
     start: int | None = None
     for index in range(len(page.tokens) + 1):
@@ -56,6 +58,7 @@ def runs(page: Page, amounts: set[int]) -> list[tuple[int, int]]:
             index < len(page.tokens)
             and page.free(index)
             and (page.tokens[index].word not in _BREAK or index in amounts)
+            and index not in ends
         )
         if open_ and start is None:
             start = index

@@ -57,7 +57,7 @@ def plates(page: Page, language: str, found: Findings, *, answer: bool = False) 
     what is on the plate."""
     result: list[Plate] = []
     used: set[int] = set()
-    for start, end in meals.runs(page, found.amounts):
+    for start, end in meals.runs(page, found.amounts, found.subjects.numbered(page)):
         lead = _lead_before(page, found, start, used)
         led = lead is not None and not _any_start(page, lead)
         led = led or surely_food(page, language, found, start, end)

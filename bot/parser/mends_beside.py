@@ -11,6 +11,7 @@ from bot.parser.page import Page
 from bot.units import Unit
 
 _ENDS = frozenset(", . ; ! and n but y pero".split())
+_PASSED_OVER = _ENDS | {"now", "i", "im", "am"}
 
 
 def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Mend] | None:
@@ -36,7 +37,7 @@ def _parted(page: Page, end: int, entry: Correction | Removal | None) -> bool:
     before a number (`not beans, toast. and now 8.1 after`)."""
     if not isinstance(entry, Correction):
         return False
-    behind = [word for word in page.words(end, end + 4) if word not in _ENDS and word != "now"]
+    behind = [word for word in page.words(end, end + 4) if word not in _PASSED_OVER]
     valued = behind[:1] != [] and (behind[0][0].isdigit() or behind[0] in REPORTING)
     return bool(entry.value) or (page.tokens[end].word == "." and bool(behind)) or valued
 

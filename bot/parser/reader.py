@@ -124,6 +124,8 @@ def _plainly(page: Page, entry: Correction | Removal) -> bool:
     return isinstance(entry, Removal) or entry.replaces is not None or mistaken
 
 
+#: With one of these it is sure enough for a meal to follow (`quise decir 148, cena: milanesa`).
+_MEANT = frozenset("meant misread mistyped typo quise equivoque".split())
 _MISTAKEN = frozenset(
     "meant misread misheard wrong wrongly typo mistake mistyped glasses fingers fingered thumb "
     "thumbs autocorrect error quise equivoque lentes gafas anteojos mal".split()
@@ -150,7 +152,9 @@ def _stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Un
         return other or not _NOW.isdisjoint(token.word for token in after.tokens)
     if isinstance(mend, Correction) and mend.moment is not None:
         return True  # `that was after, and having papaya now`
-    return _plainly(page, mend) and not any(isinstance(each, Meal) for each in rest.entries)
+    if not any(isinstance(each, Meal) for each in rest.entries):
+        return _plainly(page, mend)
+    return not _MEANT.isdisjoint(token.word for token in page.tokens)
 
 
 _CHATTER = Request(what=What.CHATTER)

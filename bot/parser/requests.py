@@ -158,6 +158,10 @@ _BESIDE_SIGNS = frozenset(
 _BESIDE_REPORTS = _BESIDE_SIGNS - {What.LATER}
 
 
+#: And of these at the end of anything (`rice, 141 before, pause please`).
+_AT_THE_END = _BESIDE_REPORTS - {What.STOP, What.ERASE}
+
+
 def _of_no_rule(page: Page, start: int, end: int, language: str, *, felt: bool) -> Request | None:
     """What a clause with a place or a number in it asks for: `I am in Dakar now, 149`, `88 before,
     remind me in 10`; `in 10` alone only in front of a sign."""
@@ -208,6 +212,7 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
         if rule.what is What.LATER and _AFTER_A_WHILE.fullmatch(_bare(page, start, end)):
             continue
         alone = every or (reported and rule.what in _BESIDE_REPORTS)
+        alone = alone or (end == len(page.tokens) and rule.what in _AT_THE_END)
         if alone or (end - start > 1 and _plain(rule, page.words(start, end))):
             page.claim(start, end)
             words = _bare(page, start, end)

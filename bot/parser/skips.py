@@ -50,7 +50,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"
         ),
         box=pattern(
-            rf"(?:(?:new|a|another|full|fresh|one|1|nueva|una|opened|got|bought|my|box|caja|pack|vial|bottle|tub|{strips}|have|left|quedan|me|:|=|down|to|test(?! strip)|of|only|with|tengo|about|remaining|i|is|de) )*(?:box|pack|vial|caja|tub|{strips})(?: (?:of|left|de|nueva|nuevo|remaining|:|=|down to|down|to|with|i|have|quedan|,|only|me|test|strips|now|tiras|about|at))*+ (?P<left>\d+)(?: (?:left|remaining|now|strips|only|tiras))*"
+            rf"(?:(?:new|a|another|full|fresh|one|1|nueva|una|opened|got|bought|my|box|caja|pack|vial|bottle|tub|{strips}|have|left|quedan|me|:|=|down|to|test(?! strip)|of|only|with|tengo|about|remaining|i|is|de) )*(?:box|pack|vial|caja|tub|{strips})(?: (?:of|left|de|nueva|nuevo|remaining|:|=|down to|down|to|with|i|have|quedan|,|only|me|test|strips|now|tiras|about|at))*+ (?P<left>\d+)(?! (?:mins?|minutes|minutos|hours?|hrs?) )(?: (?:left|remaining|now|strips|only|tiras))*"
         ),
     )
 
@@ -76,8 +76,9 @@ def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | 
         forgot = re.search(r"forg|olvid|se (?:me|nos|le) paso|asleep|dormi|overslept|slept", said)
         return Skip(reason=_typed(page, match.start("skip"), match.end("skip")) if forgot else None)
     match = patterns.because.fullmatch(words)
-    told = match is not None and _eats(page, match["why"], language)
-    if match and not told and not re.search(r"\d|\?", words) and not _FORGOT_A_THING.match(words):
+    if match and _eats(page, match["why"], language):
+        return None
+    if match and not re.search(r"\d|\?", words) and not _FORGOT_A_THING.match(words):
         return Skip(reason=_typed(page, match.start("why"), match.end("why")))
     if (why := refusals.find(page, words, language, asked=asked)) is not None:
         return Skip(reason=_typed(page, *why))
@@ -89,7 +90,9 @@ def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | 
 
 def _eats(page: Page, why: str, language: str) -> bool:
     """`can't test, having lentil soup`: why there is no reading is a meal of its own."""
-    return why.split(maxsplit=1)[0] in _EATEN and bool(food.find(page.afresh(), language))
+    dishes = food.find(page.afresh(), language)
+    named = [word for dish in dishes for word in page.words(dish.start, dish.end)]
+    return bool(dishes) and (why.split(maxsplit=1)[0] in _EATEN or why.split() == named)
 
 
 #: May be said of a test or of all there is: asked about.
@@ -195,6 +198,8 @@ def in_clauses(page: Page, language: str, *, grave: bool) -> tuple[int, int, Ski
     clauses = _clauses(page)
     clauses = [part for start, end in clauses for part in _up_to_food(page, start, end)]
     for start, end in clauses:
+        if page.any_taken(start, end):
+            continue  # `passing so much water today`
         if grave and not _SLEEP.isdisjoint(page.words(start, end)):
             continue
         part = Page(page.shown, page.tokens[start:end])

@@ -134,7 +134,7 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:out of|de cada|(?:sets?|rounds?|reps|lots?|packs?|boxes) of|for(?: only| just)?) {N}(?! (?:mins?|minutes|hours?|hrs?|h)\b)|{N} for the (?:lot|pair|set|two|both)"
                 rf"|(?:table|party|group|family|team|class|crowd|queue|reservation|booked|room|seats|space) (?:for|of) {N}"
                 rf"|(?:we are|we were|there are|there were|there is|theres) (?:only |about |like )?{N}|slept (?:only |about |for |just |like )?{N}"
-                rf"|(?:(?<!all )(?<!the )(?<!every )(?<!this )(?<!to )(?<!whole )(?<!entire )(?<!a )(?:day|week|month)|stage|phase|(?<!on )top|pain|pain level|pain is|rated|rating|rate it|rated it|score it) {N}"
+                rf"|(?:(?<!all )(?<!the )(?<!every )(?<!this )(?<!to )(?<!whole )(?<!entire )(?<!a )(?:day|week|month)|stage|phase|(?<!on )top|pain|pain level|pain is|rated|rating|rate it|rated it|score it) {N}(?! (?:mins?|minutes|hours?|hrs?) )"
                 rf"|{N} (?:a|per) (?:kilo|kg|litre|liter|piece|dozen|bag|bottle|head|ticket|night|month|week|year|pop|bunch|person|box|pound|unit|pair|packet)(?! of )|{N} (?:each|apiece)"
             ),
             pattern(

@@ -23,6 +23,13 @@ _COMPANY = frozenset("with for to by from at of than con para like and tell told
 _ARTICLES = frozenset("the our some all both los las el la unos".split())
 
 
+def _has_a_number(page: Page, end: int) -> bool:
+    """Whether `is 205` stands behind whom a message names (`mother` of `mother in law`)."""
+    end += 2 * (page.words(end, end + 2) == ["in", "law"])
+    owned = page.words(end, end + 1) in _OWNED
+    return owned and any(word[0].isdigit() for word in page.words(end + 1, end + 3))
+
+
 class Whose(Enum):
     """Whose a number or a symptom is said to be."""
 
@@ -127,7 +134,7 @@ _CALLED = frozenset(
     """
     wee lad lass mam mammy mumsy ma pa ouma oupa gogo mkhulu aunty tita tito lola lolo tatay nanay kuya amma appa
     akka thatha paati ammi abbu baba mzee bibi babu shosho guka nonna nonno yiayia oma opa babcia
-    machan bhabhi dadi nani didi bhai chacha bro sis cuz cuzzy hubby missus sista bredda abuela
+    machan bhabhi dadi nani didi bhai chacha bro sis cuz cuzzy cuzzie hubby missus sista bredda abuela
     """.split()
 )
 
@@ -141,7 +148,10 @@ def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
             for at in range(len(tokens) - 1, 0, -1)
             if tokens[at].word in _MINE
             or page.words(at, at + 2) in _I_HAD
-            or (tokens[at].word == "me" and tokens[min(at + 1, len(tokens) - 1)].word[0].isdigit())
+            or (
+                tokens[at].word in {"me", "im"}
+                and tokens[min(at + 1, len(tokens) - 1)].word[0].isdigit()
+            )
         ),
         0,
     )
@@ -241,6 +251,15 @@ class Subjects:
     def pass_over(self, tokens: set[int]) -> None:
         """Name nobody by these words: they are part of what was done (`walked the dog 142`)."""
         self._said = [said for said in self._said if tokens.isdisjoint(range(said[0], said[1]))]
+
+    def numbered(self, page: Page) -> set[int]:
+        """Where others are named whose number follows: `rice n mother in law is 205`."""
+        return {
+            at
+            for start, end, other in self._said
+            if other and _has_a_number(page, end)
+            for at in range(start, end)
+        }
 
     def whose(self, index: int, end: int | None = None) -> Whose:
         """Whose what stands at `index` is, by the nearest word before it in its clause, or by

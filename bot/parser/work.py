@@ -15,6 +15,7 @@ from itertools import islice
 
 from bot.parser.activity import Doing, Measure, measures, whole_days
 from bot.parser.languages import gathered
+from bot.parser.misspelt import is_strange, no_slips
 from bot.parser.page import Page, pattern
 from bot.parser.phrases import spelled
 from bot.parser.strangers import Kind, Stranger
@@ -247,8 +248,16 @@ _AT_REST = frozenset(
 )
 
 
-def unlisted(page: Page, measured: list[Measure], food_at: set[int]) -> list[Doing]:
-    """Something done for a while that is in no list: a word in `-ed` with a length of time."""
+def unlisted(
+    page: Page, measured: list[Measure], food_at: set[int], language: str, *, done: bool
+) -> list[Doing]:
+    """Something done for a while that is in no list: a word in `-ed` with a length of time, or one
+    that no list knows right before it where it is said to be done (`frobbing 30 minutes done`)."""
+    for measure in measured if done else ():
+        before = measure.start - 1
+        word = page.tokens[before].word if before >= 0 and measure.minutes is not None else ""
+        if word and page.free(before) and is_strange(word, no_slips(language)):
+            return [Doing(start=before, end=measure.start)]
     for index, token in enumerate(page.tokens):
         word = token.word
         if not (word.endswith("ed") and len(word) > 4 and page.free(index)) or word in _AT_REST:

@@ -52,7 +52,7 @@ knead kneaded kneading, pace paced pacing, ramble rambled rambling, saunter saun
 
 #: plain, past, -ing of a verb that needs what stands after `:`.
 _VERBS_WITH: Final = """
-do did doing: {yoga|tai chi|taichi|qigong|qi gong}
+do did doing: {yoga|tai chi|taichi|taiji|chair yoga|qigong|qi gong}
 do did doing: {pilates|zumba|aerobics|water aerobics|chair exercises}
 do did doing: {chair yoga|armchair exercises|seated exercises}
 do did doing: {sitting exercises|my exercises|exercises}
@@ -278,7 +278,7 @@ laps of the pool, laps of the park, steps, step count, stair(s), flights of stai
 flight of stairs, stair climbing, stepper, step class, spin class, spinning, treadmill, tredmill
 elliptical, cross trainer, rowing machine, exercise bike, stationary bike, chair bike
 pedal exerciser, arm bike, hand bike, gym, the gym, gym session, at the gym, in the gym
-workout session, gym class, spin class, zumba class, yoga, yoga class, chair yoga, tai chi, tai chi class, taichi
+workout session, gym class, spin class, zumba class, yoga, yoga class, chair yoga, tai chi, tai chi class, taichi, taiji
 qigong, qi gong, pilates, aerobics, aqua aerobics, aquafit, water aerobics, aqua gym, zumba
 exercise class, dance class, line dancing, ballroom, ballroom dancing, square dancing
 belly dancing, salsa dancing, bhangra, garba, folk dancing, powwow dancing, hula, hula hoop

@@ -67,7 +67,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     parsnip(s), roast parsnips, water chestnut(s), chestnut(s)
     # snacks of starch
     popcorn, pop corn, pretzel(s), soft pretzel(s), cheese puffs, corn puffs, corn nuts
-    prawn crackers, snack mix, trail mix, yorkshire pudding(s), popover(s)
+    prawn crackers, snack mix, trail mix, yorkshire pudding(s), yorkshire pud(s), popover(s)
     """,
     FoodKind.SWEET_FOOD: """
     sugar, sugars, taffy, mochi, brown sugar, cane sugar, spoon(s) of sugar, teaspoon(s) of sugar
@@ -150,6 +150,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     # poultry
     chicken, chiken, chickin, chikcen, chicken breast(s), chicken thigh(s), chicken leg(s)
     duck leg(s), rabbit leg(s), lamb leg, goat leg, beef cheek(s), pig cheek(s), ox cheek(s)
+    halal chicken, musubi
     chicken wing(s), chicken drumstick(s), drumstick(s), wings, hot wings, buffalo wings
     fried chicken, grilled chicken, roast chicken, roasted chicken, baked chicken, bbq chicken
     barbecue chicken, stewed chicken, boiled chicken, chicken strips, chicken fingers

@@ -7,7 +7,7 @@ from bot.entries import FoodKind
 
 WORDS: Final[Mapping[FoodKind, str]] = {
     FoodKind.STARCH: """
-    nan bread, bonda potato, roti(s), rotti, rotee, wheat roti, makki roti, makki ki roti
+    nan bread, bonda potato, roti(s), ruti(s), rotti, rotee, wheat roti, makki roti, makki ki roti
     makki di roti, missi roti, bajra roti, bajre ki roti, jowar roti, jowar bhakri, bhakri
     bhakhri, ragi roti, akki roti, rice roti, tandoori roti, tandoor roti, rumali roti
     roomali roti, khamiri roti, phulka(s), fulka(s), chappathi, chappati, chapathi, paratha(s)
