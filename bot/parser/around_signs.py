@@ -107,9 +107,11 @@ _DAYS = frozenset(
 _AT = frozenset("on in at by down outside en por".split())
 _THE = frozenset("the my our a la las el los mi".split())
 _PLACES = frozenset(
-    "stairs stair steps garden yard pool kitchen bathroom bath shower shop shops street field "
-    "allotment bus train office gym hallway porch driveway escaleras escalera jardin patio cocina bano ducha "
-    "tienda calle oficina gimnasio".split()
+    """
+    stairs stair steps garden yard pool kitchen bathroom bath shower shop shops street
+    field allotment bus train office gym hallway porch driveway escaleras escalera
+    jardin patio cocina bano ducha tienda calle oficina gimnasio
+    """.split()
 )
 
 
