@@ -73,6 +73,8 @@ def told(page: Page, language: str, found: Findings) -> Told:
             page.claim(doing.start, doing.end)
             continue
         cue = _linked(found, doing)
+        if cue is not None:  # `6000 steps today n 121 after walk`: the walk is the moment's
+            near = [measure for measure in near if _beside(found, doing, measure)]
         if cue is not None and (not near or cue.moment is None):
             page.claim(doing.start, doing.end)
             continue
@@ -97,6 +99,12 @@ def _linked(found: Findings, doing: Doing) -> Cue | None:
         if cue.moved and 0 <= doing.start - cue.end <= 4:
             return cue
     return None
+
+
+def _beside(found: Findings, doing: Doing, measure: Measure) -> bool:
+    """Whether no value stands between an activity and a length."""
+    between = range(min(doing.end, measure.end), max(doing.start, measure.start))
+    return not any(value.start in between for value in found.values)
 
 
 def _near(page: Page, found: Findings, doing: Doing, measures: list[Measure]) -> list[Measure]:

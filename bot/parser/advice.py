@@ -65,8 +65,9 @@ def may_open(page: Page, index: int, start: int) -> bool:
     behind_a_number = index > start and page.tokens[index - 1].word[0].isdigit()
     if behind_a_number and page.tokens[index].word in _STATING:
         return False  # `129 is before pierogi`
-    if page.tokens[index].word == "is" and page.words(index - 1, index) in _NOW:
-        return False  # `dinner now is lamb chops`
+    told = page.words(index - 1, index) in _NOW or page.words(index + 1, index + 2) in _NOW
+    if page.tokens[index].word == "is" and told:
+        return False  # `dinner now is lamb chops`, `is now 10.3 after byrek`
     if page.tokens[index].word == "which" and index > start:  # `my dinner, which is lasagne`
         return page.tokens[index - 1].word in {"-", ":", "and"}
     return (

@@ -81,7 +81,7 @@ def likened(page: Page, end: int) -> int:
     """Where `have started again` or `as a duck`, `like yesterday` behind a symptom ends: that it is
     here, and what it is likened to."""
     words = page.words(end, end + 3)
-    if words[:1] in (["have"], ["has"]) and words[1:2] and words[1] in _BEGUN:
+    if words[:1] in (["have"], ["has"], ["just"]) and words[1:2] and words[1] in _BEGUN:
         return end + 2 + (words[2:] == ["again"])
     if words[:1] and words[0] in _BEGUN and words[1:2] in ([], ["again"], ["."], [","], ["up"]):
         return end + 1 + (words[1:2] in (["again"], ["up"]))

@@ -88,7 +88,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:(?:oh|ah|oh no|oh wait|wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|perdona|disculpa|disculpe|ups|espera|me equivoque|que pena|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
         ),
         ate_at=re.compile(
-            r"(?:(?:sorry|oops|no|actually|correction|perdon|wait|my bad|my mistake) (?:, )?)*(?:i |we |she |he |yo )?(?:actually |really |only |in fact )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
+            rf"(?:(?:sorry|oops|no|actually|correction|perdon|wait|my bad|my mistake|{_WRONG}) (?:[,.] )?)*(?:i |we |she |he |yo )?(?:actually |really |only |in fact )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
         ),
         not_food=re.compile(
             r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"
@@ -284,6 +284,8 @@ def _food(page: Page, match: re.Match[str], language: str) -> Mend | None:
         return None
     if page.tokens[max(new_end - 1, 0)].word in _DENYING:
         return None  # `her breath does not smell of fruit`
+    if not {"but", "pero"}.isdisjoint(page.words(old_at, old.stop)):
+        return None  # `el medidor no sirve pero ceno caldo`
     if page.tokens[old_at].word in _LACKING or not REPORTING.isdisjoint(
         page.words(old_at, old.stop)
     ):

@@ -74,14 +74,35 @@ _PARTS = [
 _WITHIN_A_DISH = frozenset("with and of in on the a an some de del con y en la el al".split())
 
 
+def _of_no_day(words: list[str], language: str) -> bool:
+    """Whether no word is one of everyday talk, but for those of amounts."""
+    everyday = meals.everyday(language) - _HOW_BIG - amount_words(language) - {"many"}
+    told = everyday.isdisjoint(words) and words[0] != "it"
+    return told and all(word.isalpha() or word in _FEW for word in words)
+
+
+_FEW = frozenset("123456789")
+
+
 def goes_on(
-    page: Page, language: str, found: Findings, spans: list[tuple[int, int]], start: int, end: int
+    page: Page,
+    language: str,
+    found: Findings,
+    spans: list[tuple[int, int]],
+    start: int,
+    end: int,
+    *,
+    answer: bool,
 ) -> tuple[int, int] | None:
     """A list that begins with food is food to its end: what it comes without (`tea, no sugar`),
-    or a dish that nobody has listed (`rice + inun-unan`), right behind a mark."""
+    or a dish that nobody has listed (`rice + inun-unan`), right behind a mark; in an `answer` to
+    what is eaten any few words that are no everyday ones (`boudin, one link`)."""
     marks = page.words(spans[-1][1], start)
     if not marks or not set(marks) <= {",", "+", "&", "and", "y", "/"}:
         return None
+    closed = end - start < _LONGEST_DISH and page.words(end, end + 1) in ([], [","], ["."])
+    if answer and closed and _of_no_day(page.words(start, end), language):
+        return start, end
     dishes = {at for dish in found.dishes for at in range(dish.start, dish.end)}
     if page.tokens[start].word in LEFT_OUT:
         begun = start + 1

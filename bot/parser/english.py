@@ -12,6 +12,7 @@ from bot.parser.vocabulary.activities_rarer import RARER_ACTIVITIES
 from bot.parser.vocabulary.drinks import DRINKS
 from bot.parser.vocabulary.everyday import EVERYDAY
 from bot.parser.vocabulary.foods import FOODS
+from bot.parser.vocabulary.greetings import HAILED_ELSEWHERE, THANKED_ELSEWHERE
 from bot.parser.vocabulary.intents import INTENTS
 from bot.parser.vocabulary.joined import joined, joined_symptoms
 from bot.parser.vocabulary.other_numbers import COUNTED, CURRENCIES, MONEY, NUMBERED
@@ -425,18 +426,19 @@ ENGLISH = Lexicon(
     hailed=("(?:as ?)?salaa?mu? (?:al|a)(?:a|e)iku?m", "assalamu alaikum", "assalamualaikum", "wa alaikum salaam", "hello", "hey", "hiya", "heya", "howdy", "hullo", "helo", "hallo", "greetings", "salaam", "salam", "namaste", "good morning", "good afternoon",
             "good evening", "good day", "dear(?= (?:doctor|doc|dr|nurse|team|all|sir|madam))", "(?:(?:hi|hello|hey) )?(?:its |it is )?me again(?= [,.:;-])", "btw", "by the way", "fyi",
             "(?:quick )?update(?= [:,.-])", "quick one(?= [:,.-])", "reporting in", "here (?:you|we) go", "here it is", "as requested",
-            "just to (?:say|let you know)(?: that)?"),
+            "just to (?:say|let you know)(?: that)?", *HAILED_ELSEWHERE),
     hesitant=("(?:ok|okay|alright|right|well)(?: ,)? so", "(?:yes|yeah|yep|yup)(?! nah)",
               "so(?= (?:\\*|sorry|typo|oops|i|my|the|what|how|can|could|does|do|is|are|will|would|should|it|its|we|he|she|they|our|dog|cat) )", "(?:alright|right|well|so|anyway)(?= ,)", "um+", "uh+", "erm", r"er(?= (?:\d{3}|\d{1,2}\.\d) )",
               "(?:ok|okay)(?: now)?(?! (?:(?:, )?so|now|to|for|if|with|or|that|its|at|on) )"),
     late=("(?:would|could) you be so (?:kind|good) as to", "(?:would|could) you (?:please|kindly)", "i would be (?:grateful|glad) if you (?:would|could)", "jk", "just kidding", "(?:sorry|apologies|my apologies)(?: (?:for|about|to be|for being|im|i am|its|its so))?(?: (?:the|my|so|a bit|very))*"
           " (?:delay|(?:late|slow) (?:reply|answer|response)|late|wait|lateness)",),
     thanked=("(?:(?:many|ok|okay|safe|grand|great|perfect|lovely|cool|nice) )?(?:thanks|thank (?:you|u|yu)|thankyou|thx|tnx|ty|cheers)"
-             "(?: (?:so much|very much|a lot|a million|again|for asking|for the reminder|for reminding me))?",),
+             "(?: (?:so much|very much|a lot|a million|again|for asking|for the reminder|for reminding me))?",
+             *THANKED_ELSEWHERE),
     parting=(r"(?<=\A \d\d\d )k", r"(?<=\A \d\.\d )k", "(?<!feel )(?<!feels )(?<!look )(?<!looks )(?<!something )(?<!what )like", "please", "pls", "plz", "bye(?: for now| now)?", "good ?night", "tho", "though", "btw", "innit", "full stop", "xx", "xxx", "xoxo"),
     whom=("to (?:you|all|everyone)(?: all)?", "there", "again", "all", "everyone", "everybody", "team", "folks", "doc", "doctor", "dr", "nurse", "sister", "sir",
-          "madam", "maam", "miss", "bot", "po", "brothers?(?! in law)", "bra(?= (?:,|\\d))", "cuz(?= ,)", "lah", "friend", "dear", "love", "mate(?! (?:amargo|cocido|dulce|con|y) )", "hun", "hon", "pal", "boss", "bro"),
-    greetings=("hi", "hello", "hey", "thanks", "thank you", "thankyou", "thx", "ty", "good morning",
+          "madam", "maam", "miss", "bot", "po", "doktor", "docteur", "daktari", "dokta", "dottore", "saheb", "sahib", "sahab", "aunty", "auntie", "uncle", "brothers?(?! in law)", "bra(?= (?:,|\\d))", "cuz(?= ,)", "lah", "friend", "dear", "love", "mate(?! (?:amargo|cocido|dulce|con|y) )", "hun", "hon", "pal", "boss", "bro"),
+    greetings=(*HAILED_ELSEWHERE, *THANKED_ELSEWHERE, "hi", "hello", "hey", "thanks", "thank you", "thankyou", "thx", "ty", "good morning",
                "good evening", "good afternoon", "good night", "goodnight", "morning", "ok", "okay", "bye",
                "goodbye", "cheers", "great", "cool", "nice", "lol", "haha", "hiya", "howdy", "yo",
                "thanks a lot", "thank you so much", "thanks so much", "many thanks", "tnx", "k",

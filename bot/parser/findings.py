@@ -140,7 +140,8 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     all_found.skip = untested.find(page) if feelings else None
     all_found.skip = all_found.skip or skips.in_clauses(page, language, grave=grave)
     all_found.strips = skips.strips(page, language)
-    strange = strangers.find(page, language, dishes, asked=context.wants_reading)
+    asked = context.wants_reading or bool(feelings)
+    strange = strangers.find(page, language, dishes, asked=asked)
     own = activity.tokens_of(worked + listed if counts else worked).union(
         *(range(*span) for span in counts)
     )

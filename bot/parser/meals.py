@@ -16,7 +16,7 @@ from bot.parser.moments import meal_names
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases, spelled
 
-_BREAK = frozenset(". ; ! ? , : > \n ( ) - / * = + ~ | _ &".split())
+_BREAK = frozenset(". ; ! ? , : > \n ( ) - / * = + ~ | _ & because cos cuz coz porque".split())
 _ARTICLES = frozenset("a an some un una unos unas the half medio media la el".split())
 _LISTED = frozenset(", + & /".split())
 

@@ -67,7 +67,9 @@ def plates(page: Page, language: str, found: Findings, *, answer: bool = False) 
             result[-1].spans.append((start, end))
             continue
         if result and lead is None and not (piece is not None and piece.food):
-            more = dish_lists.goes_on(page, language, found, result[-1].spans, start, end)
+            more = dish_lists.goes_on(
+                page, language, found, result[-1].spans, start, end, answer=answer
+            )
             if more is not None:
                 result[-1].spans.append(more)
                 continue
@@ -205,7 +207,7 @@ def _name(page: Page, found: Findings, result: list[Plate], used: set[int]) -> N
         if plate.name is None:
             plate.name = lead.name
             used.add(lead.start)
-    for cue in found.cues:
+    for cue in reversed(found.cues):
         if cue.meal is not None and cue.moment is Moment.BEFORE_MEAL:
             after = [plate for plate in result if plate.start > cue.start]
             if after and after[0].name is None:
@@ -214,7 +216,9 @@ def _name(page: Page, found: Findings, result: list[Plate], used: set[int]) -> N
 
 def _empty(page: Page, language: str, found: Findings, result: list[Plate], used: set[int]) -> None:
     """A name alone, or `eating` alone: a meal without words."""
-    if result or found.planned or found.strangers or found.under_way is not None:
+    if result or found.planned or found.under_way is not None:
+        return
+    if found.strangers and not _begun_with_a_value(page, found):
         return
     if found.same_as is not None or any(token.word in _NOT_EATEN for token in page.tokens):
         return
@@ -236,6 +240,16 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
     leads = [lead for lead in leads if _HOW.isdisjoint(page.words(lead.end, lead.end + 2))]
     if leads and begins(page, leads[0]) and not meals.strange_words(page, language):
         result.append(Plate(start=leads[0].start, name=leads[0].name, past=leads[0].past))
+
+
+def _begun_with_a_value(page: Page, found: Findings) -> bool:
+    """`starting dinner now 7.0 n bp 128/79`: beside another measurement, too."""
+    measured = all(stranger.kind is Kind.MEASURED for stranger in found.strangers)
+    begun = any(_STARTED.intersection(page.words(lead.start, lead.end)) for lead in found.leads)
+    return bool(found.values) and measured and begun
+
+
+_STARTED = frozenset("starting started begin beginning empiezo empezando".split())
 
 
 def _tells_the_hour(page: Page, lead: Lead) -> bool:

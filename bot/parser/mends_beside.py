@@ -10,14 +10,19 @@ from bot.parser.corrections import REPORTING, Mend, find, part_of
 from bot.parser.page import Page
 from bot.units import Unit
 
-_ENDS = frozenset(", . ; ! and n but y pero".split())
-_PASSED_OVER = _ENDS | {"now", "i", "im", "am"}
+_ENDS = frozenset(", . ; ! and n plus but y pero".split())
+#: Behind a mend they tell how one feels (`that was after n im shaky`).
+_FEELING = (["im"], ["feeling"], ["i", "feel"], ["i", "am"], ["estoy"], ["me", "siento"])
+_PASSED_OVER = _ENDS | {"now", "i", "im", "am", "its"}
 
 
 def opening(page: Page, language: str, at: datetime, own: Unit) -> tuple[int, Mend] | None:
     """A correction of a number, or a removal, in front of something else: where the rest begins
     (`undo, I feel faint`, `sorry 162 not 126, having roti`)."""
     for end, token in enumerate(page.tokens[:-1]):
+        told = end > 1 and token.word == "its" and page.tokens[end + 1].word[0].isdigit()
+        if told and removals.takes_back(part_of(page, 0, end), language):
+            return end, Mend(entry=Removal())  # `ignore my last its 140 after lunch`
         if token.word not in _ENDS or end < 1:
             continue
         part = part_of(page, 0, end)
@@ -39,7 +44,8 @@ def _parted(page: Page, end: int, entry: Correction | Removal | None) -> bool:
         return False
     behind = [word for word in page.words(end, end + 4) if word not in _PASSED_OVER]
     valued = behind[:1] != [] and (behind[0][0].isdigit() or behind[0] in REPORTING)
-    return bool(entry.value) or (page.tokens[end].word == "." and bool(behind)) or valued
+    felt = page.words(end + 1, end + 2) in _FEELING or page.words(end + 1, end + 3) in _FEELING
+    return bool(entry.value) or (page.tokens[end].word == "." and bool(behind)) or valued or felt
 
 
 def closes(page: Page, language: str) -> int | None:

@@ -66,6 +66,8 @@ def _beside(tokens: list[Token]) -> list[Token]:
     for at, token in enumerate(tokens):
         word = BESIDE.get((before, token.word), token.word)
         behind = tokens[at + 1].word if at + 1 < len(tokens) else ""
+        if word == "4" and before.isalpha() and behind in _SOME:
+            word = "for"  # `104 going 4 a walk`
         if word == "super" and not mended and behind == ":":
             word = "supper"
         if word == "an" and before.isalpha() and before not in _NO_LIST and _AND_THEN.match(behind):
@@ -77,6 +79,7 @@ def _beside(tokens: list[Token]) -> list[Token]:
 
 #: Before another vowel or an h that is not spoken `an` is right.
 _AND_THEN = re.compile(r"[bcdfgjklmnpqrstvwxyz][a-z]")
+_SOME = frozenset({"a", "my", "the"})
 _NO_LIST = frozenset(
     """
     had have having has ate eat eating for in with of at on was is just to from like took half be

@@ -171,7 +171,8 @@ _SHORT = 5
 _IN_FROM = (["in", "from"], ["on", "from"])
 _EATEN_ING = frozenset(
     "pudding dumpling herring stuffing filling icing dressing waking eating having snacking feeding "
-    "breakfasting lunching dining drinking finishing starting evening morning training".split()
+    "breakfasting lunching dining drinking finishing starting evening morning training string spring "
+    "seasoning crackling nothing anything everything something".split()
 )
 
 
@@ -267,12 +268,17 @@ _FAR = frozenset(
 )
 
 
+_AND_THEN = frozenset({"and", "n", "then", "y", "luego"})
+
+
 def _active_next(page: Page, end: int, active: set[int]) -> bool:
     """Whether an activity follows, a length of time or `a`, `my` between at most."""
     for index in range(end, min(end + 5, len(page.tokens))):
         if index in active:
             return True
         word = page.tokens[index].word
+        if word in _AND_THEN:
+            return False  # `141 después y caminé`
         if word[0].isdigit() and not _FAR.isdisjoint(page.words(index + 1, index + 2)):
             return True  # `after 40 laps`
         if not word[0].isalnum() or (word[0].isdigit() and not _measured(page, index)):

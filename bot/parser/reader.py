@@ -95,8 +95,9 @@ def _mend_and_more(page: Page, context: Context, *, felt: bool) -> Understood | 
     if opening is None:
         return None
     start, mend = opening
-    if felt and isinstance(mend.entry, Correction):
-        if mend.entry.value is None and mend.entry.moment is None:
+    if felt and isinstance(mend.entry, Correction) and mend.entry.text is not None:
+        mended = Page(page.shown, page.tokens[:start])
+        if symptoms.find(mended, context.language):
             return None
     after = Page(page.shown, page.tokens[start:])
     rest = _parts(after, context, symptoms.find(after, context.language))
@@ -124,8 +125,23 @@ def _plainly(page: Page, entry: Correction | Removal) -> bool:
     return isinstance(entry, Removal) or entry.replaces is not None or mistaken
 
 
+_AND = frozenset({"and", "n", "plus", "y"})
+
+
+def _before(page: Page, after: Page) -> list[str]:
+    """The word that joins a mend and what follows it."""
+    at = len(page.tokens) - len(after.tokens)
+    return page.words(at - 1, at)
+
+
+def _sorry_for(page: Page) -> bool:
+    """`sorry 117 n walked 10 min`: with no mark behind it, `sorry` is said of the number."""
+    words = page.words(0, 2)
+    return words[0] in {"sorry", "oops", "perdon"} and words[1:] != [] and words[1][0].isdigit()
+
+
 #: With one of these it is sure enough for a meal to follow (`quise decir 148, cena: milanesa`).
-_MEANT = frozenset("meant misread mistyped typo quise equivoque".split())
+_MEANT = frozenset("meant misread mistyped typo wrong correction quise equivoque".split())
 _MISTAKEN = frozenset(
     "meant misread misheard wrong wrongly typo mistake mistyped glasses fingers fingered thumb "
     "thumbs autocorrect error quise equivoque lentes gafas anteojos mal".split()
@@ -153,7 +169,8 @@ def _stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Un
     if isinstance(mend, Correction) and mend.moment is not None:
         return True  # `that was after, and having papaya now`
     if not any(isinstance(each, Meal) for each in rest.entries):
-        return _plainly(page, mend)
+        joined = not _AND.isdisjoint(_before(page, after))
+        return _plainly(page, mend) or (joined and _sorry_for(page))
     return not _MEANT.isdisjoint(token.word for token in page.tokens)
 
 

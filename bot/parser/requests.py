@@ -20,6 +20,7 @@ from bot.parser.page import Page
 from bot.parser.phrases import Phrases
 from bot.parser.run_on import is_report, run_on
 from bot.parser.strangers import Stranger
+from bot.parser.vocabulary.greetings import THANKED_ELSEWHERE
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -239,7 +240,7 @@ _REMIND = frozenset(
     "remind ask text ping message nudge buzz recuerdame preguntame avisame escribeme".split()
 )
 _SPAN = frozenset("week next tonight from till until esta semana proxima hasta desde".split())
-_ENDS = frozenset(". ? ! ; , and n but so pero y".split())
+_ENDS = frozenset(". ? ! ; , and n plus but so pero y".split())
 
 
 def _clauses(page: Page) -> list[tuple[int, int]]:
@@ -315,4 +316,6 @@ def strange(page: Page, language: str, greeted: list[tuple[int, int]]) -> bool:
 
 
 _NAME = 2
-_THANKS = frozenset("thanks thank thankyou thx ty cheers gracias".split())
+_THANKS = frozenset("thanks thank thankyou thx ty cheers gracias".split()) | {
+    thanks.split()[0] for thanks in THANKED_ELSEWHERE
+}

@@ -76,7 +76,7 @@ def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | 
         forgot = re.search(r"forg|olvid|se (?:me|nos|le) paso|asleep|dormi|overslept|slept", said)
         return Skip(reason=_typed(page, match.start("skip"), match.end("skip")) if forgot else None)
     match = patterns.because.fullmatch(words)
-    if match and _eats(page, match["why"], language):
+    if match and (_eats(page, match["why"], language) or _BUT_EATS.search(match["why"])):
         return None
     if match and not re.search(r"\d|\?", words) and not _FORGOT_A_THING.match(words):
         return Skip(reason=_typed(page, match.start("why"), match.end("why")))
@@ -86,6 +86,12 @@ def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | 
         return skip
     why = whereabouts.find(page, words, language, by) if asked else None
     return Skip(reason=_typed(page, *why)) if why is not None else None
+
+
+#: `cant test cos no strips left but eating poi`: two things are told.
+_BUT_EATS = re.compile(
+    r" (?:but|and|n|pero|y) (?:im |i am )?(?:eating|having|ate|ceno|como|comiendo) "
+)
 
 
 def _eats(page: Page, why: str, language: str) -> bool:
@@ -187,6 +193,7 @@ def _reason(page: Page, said: list[Segment]) -> str:
     return page.text(start, end)
 
 
+_BECAUSE = re.compile(r" (?:because|cause|cuz|cos|coz|bc|porque) ")
 #: Beside an emergency (`he is sleeping and we cannot wake him`) these excuse nothing.
 _SLEEP = frozenset("sleeping asleep slept dormido dormida napped dozed".split())
 
@@ -204,7 +211,9 @@ def in_clauses(page: Page, language: str, *, grave: bool) -> tuple[int, int, Ski
             continue
         part = Page(page.shown, page.tokens[start:end])
         words = _words(part)
-        for sought in (patterns.reason, patterns.skip):
+        for sought in (patterns.reason, patterns.skip, patterns.because):
+            if sought is patterns.because and not _BECAUSE.search(words):
+                continue
             if sought.fullmatch(words) and not re.search(r"\d", words):
                 skip = find(part, language, asked=False)
                 if skip is not None:

@@ -88,7 +88,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
-                rf"[$€£¥₹₦₱₵] {N}(?: for (?:a|an|the|some|my) [a-z]+)?|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of)(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
+                rf"[$€£¥₹₦₱₵] {N}(?: for (?:a|an|the|some|my) [a-z]+)?|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of|(?:the |my )?(?:bill|fare|total|ticket)(?= (?:was|is|came)))(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
             ),
             dates,
             pattern(

@@ -6,7 +6,6 @@
 import re
 from enum import Enum, auto
 from functools import cache
-from itertools import pairwise
 
 from bot.entries import By
 from bot.parser.languages import gathered
@@ -201,9 +200,11 @@ def _of_kin(page: Page) -> list[tuple[int, int, bool]]:
 
 
 #: `a1c 7.4 the doctor said and now sugar 136`: what follows is no longer theirs.
-_CARE = frozenset("doctor doc dr nurse dietitian educator clinic medico doctora enfermera".split())
+_CARE = frozenset(
+    "they doctor doc dr nurse dietitian educator clinic medico doctora enfermera".split()
+)
 _SAID = frozenset("say says said tell tells told dijo dice".split())
-_AND_NOW = {("and", "now"), ("n", "now"), ("but", "now"), ("so", "now"), ("y", "ahora")}
+_NOW = frozenset({"now", "ahora"})
 
 
 class Subjects:
@@ -284,7 +285,7 @@ class Subjects:
         if not _BREAKS.isdisjoint(words):
             return True
         told = not (_CARE.isdisjoint(words[:2]) or _SAID.isdisjoint(words))
-        return told and any(pair in _AND_NOW for pair in pairwise(words))
+        return told and not _NOW.isdisjoint(words)
 
     def _behind(self, end: int) -> bool | None:
         for start, _, other in self._said:

@@ -245,8 +245,14 @@ def claimed(page: Page, feelings: list[Feeling]) -> list[Feeling]:
             page.claim(feeling.start, feeling.end)
             continue
         end = brought_up(page, feeling.start, feeling.end)
-        page.claim(led_in(page, feeling.start), where(page, end))
+        start = led_in(page, feeling.start)
+        while not feeling.now and start and page.tokens[start - 1].word in _DENYING:
+            start -= 1  # `suya n not dizzy any more`
+        page.claim(start, where(page, end))
     return [feeling for feeling in feelings if feeling.of is not SaidOf.A_THING]
+
+
+_DENYING = frozenset("not no never any longer dont feel feeling im ni".split())
 
 
 def befell(page: Page, feelings: list[Feeling], start: int) -> bool:

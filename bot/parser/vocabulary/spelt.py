@@ -16,7 +16,7 @@ _SHORT = {
     "didnae": "didnt", "afore": "before", "afor": "before", "efter": "after", "aifter": "after",
     "awfy": "awfully", "ahm": "im", "wuz": "was", "dis": "this", "dat": "that",
     "inna": "in", "gie": "give", "nae": "no", "bruk": "broken", "fixin": "fixing", "fer": "for", "havenae": "havent",
-    "sry": "sorry", "tis": "its", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
+    "sry": "sorry", "tis": "its", "befo": "before", "bfo": "before", "srry": "sorry", "soz": "sorry", "abt": "about", "fur": "for", "wis": "was", "bedtym": "bedtime", "cholestrol": "cholesterol",
     "comma": ",", "dsps": "despues", "dps": "despues", "desp": "despues", "dspues": "despues", "q": "que",
     "xq": "porque", "pq": "porque", "sair": "sore", "isnae": "isnt", "wasnae": "wasnt",
     "tenes": "tienes", "podes": "puedes", "queres": "quieres",
