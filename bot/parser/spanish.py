@@ -322,6 +322,6 @@ SPANISH = Lexicon(
     strips=("tiras", "tira", "tiras reactivas", "cintas", "tirillas", "tiritas", "cintas reactivas"),
     filler=EVERYDAY_SPANISH,
     asides=("ay", "uy", "wey", "guey", "dale", "parce", "mi amor", "que pena", "que pena con usted", "mi reina", "mi rey", "compa", "che", "jaja", "jajaja", "jeje", "bendito", "ay bendito", "uf", "uff", "vaya", "hijole", "pucha",
-            "guapa", "guapo", "mija", "mijo", "porfa", "porfis", "ay dios", "dios mio"),
+            "guapa", "guapo", "mija", "mijo", "mijito", "mijita", "pues mijito", "pues mijita", "pues mijo", "porfa", "porfis", "ay dios", "dios mio"),
     negation=("no", "sin", "nunca", "ni"),
 )  # fmt: skip

@@ -84,7 +84,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         sat, sun, tomorrow, next, this week, for now, january, february, march, april, may, june, july
         august, september, october, november, december, th, st, nd, rd, fortnight, end of
         coming, several, tonight, today, one, two, three, the end of the week, further notice, new year, christmas
-        after, ramadan, xmas, lent, diwali, exams, easter, eid, rest of, return, am back, get back, i'm home, i am home, home, i'm better, i feel better, i say, i say so
+        ashore, back ashore, back on land, after, ramadan, xmas, lent, diwali, exams, easter, eid, rest of, return, am back, get back, i'm home, i am home, home, i'm better, i feel better, i say, i say so
         """,
     "away": """
         holiday, holidays, vacation, guests, visitors, i have guests, we have guests, in hospital, hospital, away, travelling, traveling, on leave, trip, abroad, out of town, hospital stay
@@ -133,6 +133,7 @@ _BLOCKS: Final[Mapping[str, str]] = {
         how were my {numbers|sugars|readings}, was my week {good|ok|okay|bad}, did i do {well|ok|okay|good|better}, how far have i come, how am i faring
         """,
     "record_said": """
+        {full|whole|entire|complete} {record|records|history|log|diary}
         record, records, log, logs, logbook, log book, history, diary, journal, entries, past readings, previous readings, past numbers
         previous numbers, old readings, earlier readings, last reading, last readings, latest reading, latest readings, last number, last numbers
         recent readings, recent numbers, past meals, last entries, last few readings, last entry, record book, printout, print out, list of readings, list of my readings

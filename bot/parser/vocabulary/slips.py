@@ -239,6 +239,7 @@ _SLIPS = {
 
 #: Words of their own that are meant as others behind certain words: typed, meant, behind what.
 _BESIDE = (
+    ("me", "my", "forgot left lost broke before after"),
     ("our", "hour", "an half"),
     ("jim", "gym", "the at"),
     ("ate", "eight", "point"),
