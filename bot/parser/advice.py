@@ -136,7 +136,9 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
         opening = [
             span.start
             for span in openings
-            if start <= span.start < end and may_open(page, span.start, start)
+            if start <= span.start < end
+            and may_open(page, span.start, start)
+            and not {span.start, span.start + 1} <= food_at  # `es campur`, `do pyaza`
         ]
         if not opening:
             continue

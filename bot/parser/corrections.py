@@ -255,7 +255,9 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
         r"(?:hours?|hrs?|h|min|minutes|horas?)\b", " ".join(token.word for token in rest.tokens)
     ):
         return None
-    cues = moments.find(rest, language, activity.tokens_of(activity.find(rest, language)))
+    cues = moments.find(
+        rest, language, activity.tokens_of(activity.find(rest, language)), _foods(rest, language)
+    )
     cues = cues or moments.find_long(rest, language)
     left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
     if cues and cues[0].moment is not None and cues[0].start <= 1 and len(left) <= 2:

@@ -52,11 +52,14 @@ def how_much(
         return False  # `kottu from the shop, half a packet`: the shop is claimed
     sizes = amount_words(language) | _SHARES | _HOW_BIG
     words = page.words(start, end)
+    if words[0] in _JUST and words[1:] in (["1"], ["one"], ["2"], ["3"]):
+        return True  # `acarajé, just one`
     return bool((amount_words(language) | _SHARES) & set(words)) and all(
         start + at in found.amounts or word in sizes for at, word in enumerate(words)
     )
 
 
+_JUST = frozenset({"just", "only", "solo"})
 _SHARES = frozenset("quarter third half thirds tray pan pot pie".split())
 _HOW_BIG = frozenset(
     "a an of it the and only just about around maybe size sized deep heaped level flat full "

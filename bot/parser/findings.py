@@ -25,6 +25,7 @@ from bot.parser import (
     requests,
     skips,
     strangers,
+    strips,
     symptoms,
     table,
     taken,
@@ -124,6 +125,8 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
         subjects=subjects, clauses=clauses, feelings=feelings, wishes=wishes, dishes=dishes,
         doings=worked, listed=listed, counts=counts, leads=eaten,
     )  # fmt: skip
+    several = food.of_several_words(page, language, dishes)
+    subjects.pass_over({at for span in several for at in range(*span)})  # `nan bread 142`
     all_found.then = {at for at, token in enumerate(page.tokens) if token.word in _THEN}
     all_found.still = symptoms.still(page)
     all_found.long_ago = times.long_ago(page, language)
@@ -139,7 +142,7 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     grave = any(each.suggests is Suggests.EMERGENCY for each in feelings)
     all_found.skip = untested.find(page) if feelings else None
     all_found.skip = all_found.skip or skips.in_clauses(page, language, grave=grave)
-    all_found.strips = skips.strips(page, language)
+    all_found.strips = strips.find(page, language, food_at)
     asked = context.wants_reading or bool(feelings)
     strange = strangers.find(page, language, dishes, asked=asked)
     own = activity.tokens_of(worked + listed if counts else worked).union(
@@ -178,7 +181,7 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     activity.claim_length_in_words(page, doings)
     whole = food.of_several_words(page, language, all_found.dishes)
     with page.hidden(whole):  # `fast food`, `noon chai`
-        all_found.cues = moments.find(page, language, activity.tokens_of(doings))
+        all_found.cues = moments.find(page, language, activity.tokens_of(doings), dish_at)
         all_found.whens = times.find(page, language)
     if doings:  # `trabajé desde las 6`: when it began is not when it ended
         all_found.whens = [w for w in all_found.whens if page.tokens[w.start].word != "desde"]
@@ -186,7 +189,8 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     all_found.measures = [
         measure
         for measure in activity.measures(page, language)
-        if measure.start not in dish_at and (doings or not activity.of_oneself(page, measure))
+        if dish_at.isdisjoint({measure.start, measure.end - 1})  # `8.4 mi goreng`
+        and (doings or not activity.of_oneself(page, measure))
     ]
     all_found.measures += activity.bare_lengths(page, all_found.doings)
     all_found.measures.sort(key=lambda measure: measure.start)

@@ -52,11 +52,14 @@ def amounts(
     any small count behind a food or an unknown word, too."""
     patterns = _amounts(language)
     found: set[int] = set()
+    starts = {dish.start: dish for dish in dishes}
     for sought in (patterns.certain, patterns.share, patterns.fraction, patterns.times):
         for span in page.find(sought):
+            of_the_dish = span.end - 1 in starts and page.tokens[span.end - 1].word.endswith("ed")
+            if of_the_dish:
+                continue  # `142 fried rice`: how it was cooked counts nothing
             if busy.isdisjoint(range(span.start, span.end)):  # `142 square dancing`
                 found.update(range(_begun(page, span), span.end))
-    starts = {dish.start: dish for dish in dishes}
     decimals = any(
         token.word.replace(".", "").isdigit()
         and page.free(at)
@@ -80,9 +83,12 @@ _RANGE = 5
 _SIZES = frozenset({"little", "tiny", "wee", "small", "mini", "big", "large", "pequeno", "poco"})
 #: From here on, parts of a cup other than quarters are no amount.
 _HELPINGS = 2
+#: So many of anything nobody eats.
+_NO_HELPINGS = 60
 #: So many and a half of one thing are no amount.
 _MANY = 4
 _WEIGHED = frozenset(
+    "% percent calorie calories cal cals kcal kj "
     "g gm gms gr gram grams gramo gramos kg ml mls cl dl l lt litre litres liter liters litro oz "
     "ounce ounces onza onzas lb lbs pound pounds".split()
 )
@@ -105,6 +111,9 @@ def _begun(page: Page, span: Span) -> int:
     if sized or (words[-1] in _SIZES and not (first.isdigit() and int(first) <= MOST_PIECES)):
         return span.start + 1  # `71 little shaky`
     counted = len(words) > 1 and _WEIGHED.isdisjoint(words)
+    one = words[1:2] == ["glass"] or words[-1][-1:] != "s"
+    if counted and float(first) >= _NO_HELPINGS and one:
+        return span.start + 1  # `142 bottle of milk`
     single = float(first) >= _MANY and not float(first).is_integer() and words[1][-1:] != "s"
     if counted and single:
         return span.start + 1  # `10.5 bottle of water`

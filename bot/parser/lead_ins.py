@@ -146,8 +146,8 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
         page.claim(span.start, span.end)
         found.append(Lead(start=span.start, end=span.end, name=name, is_name=True))
     for span in page.find(patterns.named):
-        if within.issuperset(range(span.start, span.end)):
-            continue  # `snack mix`
+        if within.issuperset(range(span.start, span.end)) or active & {span.start, span.end}:
+            continue  # `snack mix`, `lunchtime walk`
         name = names.get(span["name"] or "") or shy.get(span["name"] or "")
         name = MealName.BREAKFAST if span["name"] == "bf" else name
         page.claim(span.start, span.end)

@@ -151,7 +151,7 @@ def _planned(found: Findings, start: int, end: int, first: int) -> bool:
     )
 
 
-_EATS = PAST | frozenset("eats eat has having eating likes loves drinks wants come".split())
+_EATS = PAST | frozenset("giving eats eat has having eating likes loves drinks wants come".split())
 
 
 def _others_food(page: Page, found: Findings, piece: meals.Piece) -> bool:
@@ -295,6 +295,9 @@ def _tense(page: Page, found: Findings, plate: Plate) -> None:
             meals.too_much(page, at) for at in (plate.spans[0][0], max(plate.end - 2, 0))
         )
     after = [cue for cue in found.cues if cue.moment is Moment.AFTER_MEAL]
+    paired = found.then and len(found.values) > 1 and not found.cues
+    if paired and plate.spans and not plate.led:
+        plate.over = True  # `6.2 -> 9.5, mince and tatties`
     if not after or not plate.spans:
         return
     first = _led_from(page, found, plate)

@@ -4,6 +4,7 @@
 # ruff: noqa: PLR0917 - a finding needs all of them
 
 import re
+from collections.abc import Container
 from dataclasses import dataclass
 from functools import cache
 
@@ -97,9 +98,10 @@ def _patterns(language: str) -> _Patterns:
     )
 
 
-def find(page: Page, language: str, active: set[int]) -> list[Cue]:
+def find(page: Page, language: str, active: set[int], food_at: Container[int]) -> list[Cue]:
     """Claim the words of each moment. `active` holds the tokens of activities, for `after my walk`
-    and so that `walked 20 min after lunch` keeps its minutes."""
+    and so that `walked 20 min after lunch` keeps its minutes; `food_at` those of food, for
+    `after peking duck`."""
     patterns = _patterns(language)
     found: list[Cue] = []
     for sought, moment in patterns.whole:
@@ -126,7 +128,8 @@ def find(page: Page, language: str, active: set[int]) -> list[Cue]:
             if active.issuperset({span.start - 1, span.start}):
                 continue  # within what was done (`just in from a walk`)
             object_told = span["name"] or span["move"]
-            if not object_told and _of_no_meal(page, span, names, active):
+            eaten = object_told or span.end in food_at
+            if not eaten and _of_no_meal(page, span, names, active):
                 continue  # `142 after work`
             page.claim(span.start, span.end)
             found.append(_cue(page, span.start, span.end, span.match, moment, names, active))
@@ -287,7 +290,20 @@ def _active_next(page: Page, end: int, active: set[int]) -> bool:
             word[0].isdigit()
             or len(word) <= 3
             or word
-            in {"brisk", "long", "short", "minute", "minutes", "hour", "half", "quick", "caminar"}
+            in {
+                "that",
+                "this",
+                "those",
+                "brisk",
+                "long",
+                "short",
+                "minute",
+                "minutes",
+                "hour",
+                "half",
+                "quick",
+                "caminar",
+            }
         ):
             return False
     return False

@@ -171,6 +171,8 @@ def _stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Un
     if not any(isinstance(each, Meal) for each in rest.entries):
         joined = not _AND.isdisjoint(_before(page, after))
         return _plainly(page, mend) or (joined and _sorry_for(page))
+    if _sorry_for(page) and not corrections.REPORTING.isdisjoint(after.words(0, 1)):
+        return True  # `sorry 146, eating rice`
     return not _MEANT.isdisjoint(token.word for token in page.tokens)
 
 

@@ -7,12 +7,12 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from bot.entries import By, Skip, Strips
+from bot.entries import By, Skip
 from bot.parser import food, refusals, whereabouts
 from bot.parser.concepts import Combination, Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,8 +21,6 @@ class _Patterns:
     reason: re.Pattern[str]
     soft: re.Pattern[str]
     because: re.Pattern[str]
-    strips: re.Pattern[str]
-    box: re.Pattern[str]
 
 
 _EDGE = r"(?:(?:thanks|thank you|sorry|ok|oh|well|no|so|but|i|just|ah|please|today|again|oops|,|perdon|hoy|ay|have to|and|y|hi|hello|um|it|then|i think i) )*"
@@ -32,7 +30,6 @@ _TAIL = r"(?: (?:perdon|, perdon|disculpa|disculpe|lo siento|muna|po|na|lang|lah
 @cache
 def _patterns(language: str) -> _Patterns:
     skip, reason = either(gathered(language, "skip")), either(gathered(language, "skip_reason"))
-    strips = either(gathered(language, "strips"))
     return _Patterns(
         skip=re.compile(f"{_EDGE}(?P<skip>{skip}){_TAIL}"),
         reason=re.compile(
@@ -45,12 +42,6 @@ def _patterns(language: str) -> _Patterns:
         ),
         because=re.compile(
             f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues)| (?=(?:am|im|i am|at|in|on|still|got|too|was|were|stuck|estoy|the|my|hands|meter|battery|kit|out|busy|driving|no|he|she|we|hes|shes|its|theyre|ando|voy|vengo|estamos) ))+ ?(?P<why>.+)"
-        ),
-        strips=pattern(
-            rf"(?:about |only |just |still |solo |i have |left with |a new |new |another |got |bought |a |una |un |with |of )*(?P<left>\d+)(?: (?:more|new|test|glucose|of my|left|testing|of the|of|mas|nuevas))* {strips}(?: (?:left|remaining|to go|now|more|in the box|only|in all|in total|de prueba))*"
-        ),
-        box=pattern(
-            rf"(?:(?:new|a|another|full|fresh|one|1|nueva|una|opened|got|bought|my|box|caja|pack|vial|bottle|tub|{strips}|have|left|quedan|me|:|=|down|to|test(?! strip)|of|only|with|tengo|about|remaining|i|is|de) )*(?:box|pack|vial|caja|tub|{strips})(?: (?:of|left|de|nueva|nuevo|remaining|:|=|down to|down|to|with|i|have|quedan|,|only|me|test|strips|now|tiras|about|at))*+ (?P<left>\d+)(?! (?:mins?|minutes|minutos|hours?|hrs?) )(?: (?:left|remaining|now|strips|only|tiras))*"
         ),
     )
 
@@ -247,71 +238,6 @@ def _up_to_food(page: Page, start: int, end: int) -> list[tuple[int, int]]:
         if page.tokens[at].word in _EATEN:
             return [(start, at), (at, end)]
     return [(start, end)]
-
-
-def _boxes(page: Page, language: str) -> tuple[int, int, Strips] | None:
-    """`2 boxes of 50 strips` are 100."""
-    if (span := page.first(_several(language))) is None or not (span["behind"] or span["before"]):
-        return None
-    boxes, each = int(span["boxes"] or 0), int(span["each"] or 0)
-    page.claim(span.start, span.end)
-    return span.start, span.end, Strips(left=boxes * each)
-
-
-@cache
-def _several(language: str) -> re.Pattern[str]:
-    strips = either(gathered(language, "strips"))
-    return pattern(
-        rf"(?:(?P<before>{strips}) (?:: |, )?)?(?P<boxes>[2-9]) (?:new |more |full )?(?:boxes|box|packs|vials|tubs|bottles|cajas|frascos|botes) (?:of|de|x|with|con) (?P<each>\d+)(?P<behind> (?:test |new )?{strips})?"
-    )
-
-
-_STRIP_WORDS = frozenset("strip strips tiras tirillas".split())
-
-
-def _a_reading(page: Page, span: Span, language: str) -> bool:
-    """Whether the number behind a comma has a moment of its own."""
-    ahead = page.words(span.end, span.end + 1)
-    moments = {*gathered(language, "before"), *gathered(language, "after")}
-    return "," in page.words(span.start, span.end) and bool(ahead) and ahead[0] in moments
-
-
-def strips(page: Page, language: str) -> list[tuple[int, int, Strips]]:
-    """Claim a number of strips."""
-    patterns = _patterns(language)
-    if (boxes := _boxes(page, language)) is not None:
-        return [boxes]
-    found = []
-    for sought in (patterns.strips, patterns.box):
-        for span in page.find(sought):
-            if _a_reading(page, span, language):
-                continue  # `paid 40 for strips, 136 before dinner`
-            if span.start and page.tokens[span.start - 1].word in {
-                "used",
-                "ordered",
-                "need",
-                "order",
-                "buy",
-                "cost",
-                "paid",
-                "for",
-                "use",
-            }:
-                page.claim(span.start, span.end)
-                continue
-            words = page.words(span.start, span.end)
-            if (
-                span.start
-                and words[1:2] == [","]
-                and len(words) == 3
-                and words[0] not in _STRIP_WORDS
-            ):
-                continue  # `koshari medium box, 122`
-            if page.words(span.end, span.end + 1) == ["of"]:
-                continue  # `three strips of bacon`
-            page.claim(span.start, span.end)
-            found.append((span.start, span.end, Strips(left=int(span["left"] or 0))))
-    return found[-1:]
 
 
 def _words(page: Page) -> str:

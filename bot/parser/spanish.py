@@ -285,7 +285,7 @@ SPANISH = Lexicon(
     thanked=("(?:(?:muchas|mil|muchisimas) )?gracias(?: (?:por avisar|por recordarme|por el recordatorio|por todo))?",),
     parting=("por favor", "porfa", "porfis", "chao", "adios", "saludos", "hasta luego"),
     whom=("a tod[oa]s", "doctor", "doctora", "dra", "enfermera", "licenciada", "senorita", "amig[oa]", "equipo", "querid[oa]", "guap[oa]", "jefe", "jefa"),
-    greetings=("hola", "gracias", "buenos dias", "buenas tardes", "buenas noches", "muchas gracias", "ok",
+    greetings=("hola", "gracias", "buenos dias", "buena tarde", "buena noche", "buenas tardes", "buenas noches", "muchas gracias", "ok",
                "adios", "bueno", "vale", "mil gracias", "dios te bendiga", "dios l[aoe]s? bendiga", "que dios (?:te|l[aoe]) bendiga", "dios le pague", "mi dios le pague", "dios se lo pague", "buenas", "buen dia", "chao",
                "perfecto", "excelente", "muy amable", "de nada", "hasta luego", "saludos", "bien",
                "estoy bien", "todo bien", "que tal", "como estas", "listo", "claro", "genial", "feliz dia",

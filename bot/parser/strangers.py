@@ -7,18 +7,16 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 import re
-from collections.abc import Callable
 from dataclasses import dataclass
 from enum import Enum, auto
 from functools import cache
-from itertools import pairwise
 
+from bot.parser import codes
 from bot.parser.doses import no_dose
 from bot.parser.food import Dish
-from bot.parser.languages import gathered, lexica
+from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.misspelt import known_words
-from bot.parser.moments import meal_names
 from bot.parser.page import Page, Span, pattern
 from bot.parser.tokens import LINK
 
@@ -114,25 +112,30 @@ def _patterns(language: str) -> _Patterns:
                 rf"(?:go|to|at|outside|moved|move go|shop|house) number \d+(?! (?:before|after))|{N} (?:foot|feet|ft)(?= (?:today|tonight|now|waves?|deep|high|,|\.|swell|surf))"
             ),
             pattern(
+                r"(?:at|in|to|from|outside) (?:block|blk|gate|bay|platform|pier|plot|stall) \d+"
+                r"|(?:rent|salary|wages?|fees?|petrol|fuel|tax|loan|mortgage)(?: [a-z]+){0,4} \d+"
+                r"|(?:exam|school|maths?|test) (?:marks?|score|grade|result)s?(?: [a-z]+){0,4} \d+"
+            ),
+            pattern(
                 r"(?:patient|patients|pt|resident|client|man|woman|lady) in (?:bed|room|ward|bay|cubicle) \d+"
             ),
             pattern(r"(?:live at|lives at|living at|vivo en el)(?: number| no)? \d+(?: \w+){0,2}"),
             pattern(
-                r"\d{1,5}(?: [a-z]+){1,2} (?:street|st|avenue|ave|road|rd|drive|lane|blvd|boulevard|court|close|terrace)"
+                r"\d{1,5}(?! (?:before|after|fasting|on|and|then|now|in) )(?: [a-z]+){1,2} (?:street(?! food)|st|avenue|ave|road|rd|drive|lane|blvd|boulevard|court|close|terrace)"
             ),
             pattern(
                 r"(?:print|echo|alert|eval|exec|return|select) \( ?\d+|(?:value|x|y|n|id) = \d+"
             ),
             pattern(r"born(?: [a-z]+){0,2} \d{1,4}|nacid[oa] en \d+|naci en \d+"),
             pattern(
-                rf"(?:won|win|lost|lose|beat|beaten|drew|draw|match|game|final|score|scored|ganamos|perdimos|ganaron|perdieron|partido|marcador)(?: [a-z]+){{0,4}} {N} (?:-|:|to|a|,) {N}"
+                rf"(?:won|win|lost|lose|beat|beaten|drew|draw|match|game|final|rugby|football|cricket|hockey|netball|score|scored|ganamos|perdimos|ganaron|perdieron|partido|marcador)(?: [a-z]+){{0,4}} {N} (?:-|:|to|a|,) {N}"
             ),
             pattern(rf"[a-z]+ (?:vs|v|beat|beats|ganó|gano) [a-z]+ {N} ?-? ?{N}"),
             pattern(r"# \d+|no \. \d+|number \d+ (?:street|road|avenue|in|on|of)"),
             # shares, ranks and companies: `7 out of 10`, `2 for 150`, `3 sets of 50`, `table for 6`
             pattern(
                 rf"{N} (?:out of|de cada|(?:sets?|rounds?|reps|lots?|packs?|boxes) of|for(?: only| just)?) {N}(?! (?:mins?|minutes|hours?|hrs?|h)\b)|{N} for the (?:lot|pair|set|two|both)"
-                rf"|(?:table|party|group|family|team|class|crowd|queue|reservation|booked|room|seats|space) (?:for|of) {N}"
+                rf"|(?:table|party|group|family|team|class|crowd|queue|reservation|booked|room|seats|space) (?:for|of) {N}(?! (?:mins?|minutes|hours?|hrs?) )"
                 rf"|(?:we are|we were|there are|there were|there is|theres) (?:only |about |like )?{N}|slept (?:only |about |for |just |like )?{N}"
                 rf"|(?:(?<!all )(?<!the )(?<!every )(?<!this )(?<!to )(?<!whole )(?<!entire )(?<!a )(?:day|week|month)|stage|phase|(?<!on )top|pain|pain level|pain is|rated|rating|rate it|rated it|score it) {N}(?! (?:mins?|minutes|hours?|hrs?) )"
                 rf"|{N} (?:a|per) (?:kilo|kg|litre|liter|piece|dozen|bag|bottle|head|ticket|night|month|week|year|pop|bunch|person|box|pound|unit|pair|packet)(?! of )|{N} (?:each|apiece)"
@@ -209,7 +212,12 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
     patterns = _patterns(language)
     found: list[Stranger] = []
 
+    several = {dish.start for dish in dishes if dish.end - dish.start > 1}
+
     def claim(span: Span, kind: Kind) -> None:
+        last = span.end - 1
+        if last in several and page.tokens[last - 1].word[0].isdigit():
+            return  # `142 shot of rum`, `142 birthday cake`
         page.claim(span.start, span.end)
         found.append(Stranger(start=span.start, end=span.end, kind=kind))
 
@@ -227,7 +235,7 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                     _in_the_house(page, span) or span.start in within
                 ):
                     continue  # `dim sum 6 pieces`
-                if sought is patterns.dates and not _in_one_piece(page, span):
+                if sought is patterns.dates and not codes.in_one_piece(page, span):
                     continue  # `9.6. 30 min walk`
                 claim(span, Kind.ODD)
         sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
@@ -246,17 +254,15 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
         for span in page.find(patterns.brand):  # `took Glycomet 500 mg`
             if span["brand"] not in known_words(language):
                 claim(span, Kind.MEASURED)
-        _glued(page, language, claim)
+        for span in codes.find(page, language):
+            claim(span, Kind.ODD)
         for span in page.find(patterns.age):
             # `tengo 61` is an age only where nothing speaks of a reading
             others = sum(token.word[0].isdigit() for token in page.tokens) > 1
             bare = page.words(span.start, span.end)[0] == "tengo" and span.end - span.start == 2
             if not (bare and (asked or dishes or others)):
                 claim(span, Kind.ODD)
-        named_so = {dish.start for dish in dishes if dish.end - dish.start > 1}
         for span in page.find(patterns.counted):
-            if span.end - 1 in named_so:
-                continue  # `2 street tacos`
             if not (
                 page.tokens[span.end - 1].word == "%"
                 and span.end in food_at | {f - 1 for f in food_at}
@@ -274,46 +280,6 @@ def _in_the_house(page: Page, span: Span) -> bool:
 
 
 _NUMBERED = frozenset("number no nr # num numero is was :".split())
-
-
-@cache
-def _may_be_glued(language: str) -> frozenset[str]:
-    """Words that people write a value right behind (`bg142`, `pre142`)."""
-    named = {*gathered(language, "glucose"), *gathered(language, "before"), *gathered(language, "after"),
-             *gathered(language, "meter"), *gathered(language, "eating"), *gathered(language, "at"),
-             *meal_names(language)}  # fmt: skip
-    for lexicon in lexica(language):
-        named.update(word for words in lexicon.moments.values() for word in words)
-    return frozenset(named) | _GLUED
-
-
-_GLUED = frozenset(
-    "was is its am now and then ate had for x to of with i im got at reads says so about around "
-    "es son tuve salio fue y antes despues con mg mmol ok".split()
-)
-
-
-def _glued(page: Page, language: str, claim: Callable[[Span, Kind], None]) -> None:
-    """Claim codes: a number right behind letters that name no reading (`BA142`), one in the
-    brackets of a call (`range(142)`), and roads and models (`I-80`, `F-150`)."""
-    may = _may_be_glued(language)
-    for span in page.find(_CODE):
-        if _in_one_piece(page, span) and page.tokens[span.start].word not in may:
-            claim(span, Kind.ODD)
-    for span in page.find(_LETTERED):
-        letters = page.tokens[span.start].word
-        if _in_one_piece(page, span) and (letters == "i" or letters not in may):
-            claim(span, Kind.ODD)
-
-
-def _in_one_piece(page: Page, span: Span) -> bool:
-    """Whether it was written without a space."""
-    parts = page.tokens[span.start : span.end]
-    return all(one.end == other.start for one, other in pairwise(parts))
-
-
-_CODE = pattern(r"[a-z]+ (?:\( )?\d+(?:\.\d+)?(?: \))?")
-_LETTERED = pattern(r"[a-z]{1,2} - \d{1,3}")
 
 
 def find_medicine(page: Page, language: str, other: set[int]) -> list[Stranger]:

@@ -131,6 +131,7 @@ _HAD = frozenset(
 #: As people call their own in many places.
 _CALLED = frozenset(
     """
+    grandson granddaughter grandchild
     wee lad lass mam mammy mumsy ma pa ouma oupa gogo mkhulu aunty tita tito lola lolo tatay nanay kuya amma appa
     akka thatha paati ammi abbu baba mzee bibi babu shosho guka nonna nonno yiayia oma opa babcia
     machan bhabhi dadi nani didi bhai chacha bro sis cuz cuzzy cuzzie hubby missus sista bredda abuela

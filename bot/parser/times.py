@@ -312,13 +312,17 @@ def _with_days(page: Page, clocks: list[When], patterns: _Patterns, language: st
 _COMPARED = frozenset({"than", "vs", "versus", "que"})
 
 
+#: Up to so many words of a moment stand between a day and its hour.
+_APART = 5
+
+
 def _beside(page: Page, when: When, span: Span) -> bool:
     if when.hour is None or when.day is not None:
         return False
-    touching = when.end <= span.start <= when.end + 1 or span.end <= when.start <= span.end + 1
-    if not touching:
-        return False
-    between = page.words(when.end, span.start) or page.words(span.end, when.start)
+    first, last = min(when.end, span.end), max(when.start, span.start)
+    if last - first > 1:  # `yesterday before dinner at 7pm`
+        return last - first <= _APART and not any(page.free(at) for at in range(first, last))
+    between = page.words(first, last)
     return set(between) <= {",", "at", "on", "a", "las", "de", "la", "el"}
 
 

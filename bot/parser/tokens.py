@@ -139,7 +139,8 @@ def _mended(match: re.Match[str], plain: str) -> list[Token]:
     """A number with letters for digits, if that alone makes it one; else its two halves."""
     raw = match.group()
     before = plain[max(match.start() - _ROAD_ROOM, 0) : match.start()]
-    many = len(raw) > 2 and _MOMENT.match(plain, match.end())
+    alone = raw == plain.strip()
+    many = len(raw) > 2 and (alone or _MOMENT.match(plain, match.end()))
     litres = _NEEDED_ALIKE.fullmatch(raw) and not many
     if not litres and not _ROAD.search(before):
         mended = raw.translate(_ALIKE).replace(",", ".")

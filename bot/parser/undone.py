@@ -61,6 +61,10 @@ _HABIT = re.compile(
 )
 
 
+#: `my daily walk` is the walk of the day, `walk daily` a habit.
+_DAILY = re.compile(r"^(?:(?:a|an|the|my) )?daily (?=[a-z])")
+
+
 def only_spoken_of(page: Page, doing: Doing, subjects: Subjects, by: By) -> bool:
     """Whether what a message says of an activity is anything but that it was done."""
     if _denied(page, doing):
@@ -73,7 +77,7 @@ def only_spoken_of(page: Page, doing: Doing, subjects: Subjects, by: By) -> bool
         return True
     if is_past(page, doing):
         return False
-    inside = " ".join(page.words(doing.start, doing.end))
+    inside = _DAILY.sub("", " ".join(page.words(doing.start, doing.end)))
     return bool(
         _IN_GENERAL.search(clause)
         or _ASKED.search(f"{clause} ")

@@ -44,6 +44,7 @@ EATING: Final = (
     "(?:(?:the|my) )?(?:hospital|nurses?|canteen|they|staff|kitchen|carers?|ward|school|airline)"
     " (?:gave|served|brought|had)(?: (?:me|us))?",
     "(?:could )?(?:only )?managed?(?: to (?:eat|have|get down|swallow))?",
+    "(?:ive|weve|youve|shes|hes|i have|we have|she has|he has) got(?= )",
     "giving (?:him|her|them)(?: (?:some|a))?(?= )",
     "forced down|forced myself to (?:eat|have)|(?:couldnt|could not) resist",
     # how the plate is told of
