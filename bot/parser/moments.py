@@ -127,6 +127,8 @@ def find(page: Page, language: str, active: set[int], food_at: Container[int]) -
         for span in page.find(sought):
             if active.issuperset({span.start - 1, span.start}):
                 continue  # within what was done (`just in from a walk`)
+            if timed and active.issuperset({span.start, span.end}):
+                continue  # `just in from a walk 20 min`
             object_told = span["name"] or span["move"]
             eaten = object_told or span.end in food_at
             if not eaten and _of_no_meal(page, span, names, active):

@@ -102,7 +102,8 @@ def told(
         numbers = tuple(value.number for value in values)
         return Readings(ask=Ask.VALUE, numbers=numbers)
     lone = values[0]
-    if taken_for == [Moment.UNSTATED] and not (plates or activities.done or given):
+    alone = len(found.values) == len(values)  # beside another's value one's own is one, too
+    if taken_for == [Moment.UNSTATED] and alone and not (plates or activities.done or given):
         if _unexplained(page, context, found, lone):
             return Readings(ask=Ask.MEANING)
     if len(values) == 1 and not found.cues:

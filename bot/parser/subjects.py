@@ -232,6 +232,7 @@ class Subjects:
             before = self._before(span.start)
             other = span["other"] is not None
             named = before not in _COMPANY if other else before != "of"  # `a friend of mine`
+            named = named or (before == "and" and _has_a_number(page, span.end))
             if other and page.words(span.start, span.end) == ["they"] and before in OWN:
                 continue  # `my knees they are trembling`
             if named and page.words(span.end, span.end + 1) not in _TELLING:
