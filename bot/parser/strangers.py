@@ -86,7 +86,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
-                rf"[$€£¥₹₦₱₵] {N}(?: for (?:a|an|the|some|my) [a-z]+)?|{N} [$€£¥₹₦₱₵]|{N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of|(?:the |my )?(?:bill|fare|total|ticket)(?= (?:was|is|came)))(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
+                rf"[$€£¥₹₦₱₵] {N}(?: for (?:a|an|the|some|my) [a-z]+)?|{N} [$€£¥₹₦₱₵]|(?!{N} won \d){N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of|(?:the |my )?(?:bill|fare|total|ticket)(?= (?:was|is|came)))(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
             ),
             dates,
             pattern(
@@ -169,6 +169,9 @@ def _patterns(language: str) -> _Patterns:
                 rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
             ),
             pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
+            pattern(
+                rf"(?:carb |insulin |my )*ratio(?: (?:is|of|was|:))? (?:{N} (?:to|:|-|/) {N}|\d:\d\d)"
+            ),
             pattern(rf"{N} (?:% )?{measures}"),
             pattern(r"\d{2,3} (?:over|sobre) \d{2,3}|1\d\d con \d\d(?= (?:[.,;!?]|$|y ))"),
             pattern(rf"{N} (?:mmol / mol|bpm|mmhg|° ?[cf]?|degrees(?: [cf])?|celsius|fahrenheit)"),
@@ -176,7 +179,10 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:cm|m|ft|feet|foot)(?: \d{{1,2}})? (?:tall|high|height|in height)|\d (?:ft|feet|foot) \d{{1,2}}(?: (?:in|inches))?"
             ),
             pattern(
-                rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?! {N})(?! mmol| mg / dl)"
+                rf"[1-6] {drugs} (?:25|50|75|100|125|250|500|750|850|1000)(?! (?:before|after|fasting|now))"
+            ),
+            pattern(
+                rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?! (?:{N} (?:{doses}|mg|ml|g|mcg)|(?:25|50|75|100|125|250|500|750|850|1000)) )(?! mmol| mg / dl)"
             ),
             pattern(
                 rf"{N} (?:(?:ml|g|of|x|more|my) ){{0,2}}{doses} (?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?: {N} (?:{doses}|ml|g))?(?! mmol| mg / dl)"

@@ -1,0 +1,53 @@
+"""A value beside a number of something else, in every order and with every joint between them.
+
+The other number never becomes a reading, and the value is kept or asked about: found so were
+`ratio 1 to 10` (10.0 mmol/L), `took 2 metformin 6.7` (2.0) and `6.7 won 3-1` (3.0, as the currency
+is called so). All made up, no source.
+"""
+
+import re
+
+import pytest
+
+from tests.parser.test_sayings_by_cause import in_short
+
+OTHERS = (
+    "took 10 units", "10 units of insulin", "500 mg metformin", "took 2 metformin", "bp 130/80",
+    "blood pressure 130 over 80", "weight 82 kg", "82 kg", "a1c 7.2", "hba1c 6.9", "pulse 72",
+    "oxygen 97", "temp 37.2", "walked 4000 steps", "6000 steps", "walked 3 km", "20 min walk",
+    "bus 42", "room 12", "paid 45 for fish", "fish cost 120", "my mum is 205", "dad got 11.2",
+    "i am 62 years old", "age 70", "50 strips left", "cholesterol 5.1", "height 170 cm",
+    "call 0712 345 678", "on the 12th of march", "10 people for dinner", "2 eggs", "100 g rice",
+    "half past seven", "slept 6 hours", "30 degrees outside", "won 3-1", "page 45",
+    "top of 200 stairs", "carb 60 g", "45 carbs", "ratio 1 to 10", "pen 3 clicks", "lost 2 kg",
+    "2 pints of milk", "250 ml juice", "rent went up to 540", "I-80 traffic", "my b-12 shot",
+    "exam mark of my boy 95", "at block 212", "the bill was 18 dollars",
+)  # fmt: skip
+#: What is given, the value as it is written, and its number.
+VALUES = (
+    ("", "142 before lunch", "142"),
+    ("mmol", "8.4 after dinner", "8.4"),
+    ("", "118 fasting", "118"),
+    ("", "164", "164"),
+    ("mmol", "6.7", "6.7"),
+)
+FORMS = (
+    "{v} {o}", "{o} {v}", "{v}, {o}", "{o}, {v}", "{v} n {o}", "{o} and {v}", "{v} and {o}",
+    "{o} then {v}", "{o}. {v}",
+)  # fmt: skip
+READING = re.compile(r"(\d[\d.]*)(?: mmol)? [a-z]+_?[a-z]+(?: @.*)?")
+
+
+@pytest.mark.parametrize(
+    ("given", "value", "number"), VALUES, ids=[value for _, value, _ in VALUES]
+)
+def test_no_other_number_is_a_reading_and_no_value_is_lost(
+    given: str, value: str, number: str
+) -> None:
+    for other in OTHERS:
+        for form in FORMS:
+            text = form.format(v=value, o=other)
+            told = in_short(text, given).split("; ")
+            read = [match[1] for entry in told if (match := READING.fullmatch(entry))]
+            assert set(read) <= {number}, (text, told)
+            assert read or told[-1].startswith("?"), (text, told)
