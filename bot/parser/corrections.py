@@ -260,6 +260,8 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
     )
     cues = cues or moments.find_long(rest, language)
     left = [word for _, word in rest.find_words(0, len(rest.tokens)) if word[0].isalnum()]
+    if not REPORTING.isdisjoint(left):
+        return None  # `that was before. eating manti`
     if cues and cues[0].moment is not None and cues[0].start <= 1 and len(left) <= 2:
         first = cues[0]
         not_first = rest.tokens[first.start - 1].word in {"not", "no"} if first.start else False
@@ -273,7 +275,9 @@ def _moment(page: Page, match: re.Match[str], language: str, at: datetime) -> Me
 
 
 #: What one has not, rather than what was not eaten.
-_LACKING = frozenset("tengo tenemos hay puedo pude quiero have strips time more".split())
+_LACKING = frozenset(
+    "now today yet hungry tengo tenemos hay puedo pude quiero have strips time more".split()
+)
 _DENYING = frozenset("does do did is are am was were has have can could will would".split())
 _LEADING = frozenset("it was had i ate the its un era fue meant is".split())
 

@@ -141,7 +141,9 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
         page.claim(*same)
     grave = any(each.suggests is Suggests.EMERGENCY for each in feelings)
     all_found.skip = untested.find(page) if feelings else None
-    all_found.skip = all_found.skip or skips.in_clauses(page, language, grave=grave)
+    all_found.skip = all_found.skip or skips.in_clauses(
+        page, language, grave=grave, asked=context.wants_reading
+    )
     all_found.strips = strips.find(page, language, food_at)
     asked = context.wants_reading or bool(feelings)
     strange = strangers.find(page, language, dishes, asked=asked)

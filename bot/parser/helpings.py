@@ -101,6 +101,8 @@ def _begun(page: Page, span: Span) -> int:
     first = words[0]
     if not first.replace(".", "").isdigit():
         return span.start
+    if words[1:2] == ["y"] and words[2][0].isdigit():
+        return span.start + 2  # `164 y 100 g de arroz`
     if len(words) > 2 and words[1] in UP_TO and words[2].replace(".", "").isdigit():
         low, upto = float(first), float(words[2])
         return span.start if low < upto <= _RANGE * low else span.start + 2

@@ -311,5 +311,5 @@ def _tense(page: Page, found: Findings, plate: Plate) -> None:
         plate.over = True
     elif not before and not (plate.led and not _told_of(page, plate)):
         plate.over = any(cue.open for cue in after)
-    elif before and any(cue.open for cue in after):
+    elif before and any(cue.open for cue in after) and not plate.led:
         plate.over = True

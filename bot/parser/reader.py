@@ -168,7 +168,10 @@ def _stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Un
         return other or not _NOW.isdisjoint(token.word for token in after.tokens)
     if isinstance(mend, Correction) and mend.moment is not None:
         return True  # `that was after, and having papaya now`
+    sentence = _before(page, after) == ["."]
     if not any(isinstance(each, Meal) for each in rest.entries):
+        if isinstance(mend, Correction) and mend.text is not None and sentence:
+            return True  # `not bread, cassava. 14 strips left`
         joined = not _AND.isdisjoint(_before(page, after))
         return _plainly(page, mend) or (joined and _sorry_for(page))
     if _sorry_for(page) and not corrections.REPORTING.isdisjoint(after.words(0, 1)):

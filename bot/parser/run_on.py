@@ -30,13 +30,18 @@ _SMALL = frozenset(
 )
 
 
+_MOMENTS = frozenset(
+    "fasting bedtime bed waking woke up recheck rechecked ayunas dormir acostarme".split()
+)
+
+
 @cache
 def _of_a_report(language: str) -> frozenset[str]:
     """What stands beside a value in the plainest of reports."""
     fields = ("before", "after", "later", "eating", "glucose")
     words = (word for field in fields for word in gathered(language, field))
     told = {token for word in (*words, *meal_names(language)) for token in spelled(word)}
-    return frozenset(told) | _SMALL
+    return frozenset(told) | _SMALL | _MOMENTS
 
 
 def is_report(page: Page, start: int, end: int, language: str) -> bool:

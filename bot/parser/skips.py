@@ -12,6 +12,7 @@ from bot.parser import food, refusals, whereabouts
 from bot.parser.concepts import Combination, Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
+from bot.parser.moments import meal_names
 from bot.parser.page import Page
 
 
@@ -89,7 +90,8 @@ def _eats(page: Page, why: str, language: str) -> bool:
     """`can't test, having lentil soup`: why there is no reading is a meal of its own."""
     dishes = food.find(page.afresh(), language)
     named = [word for dish in dishes for word in page.words(dish.start, dish.end)]
-    return bool(dishes) and (why.split(maxsplit=1)[0] in _EATEN or why.split() == named)
+    opens = why.split(maxsplit=1)[0] in _EATEN or why.split(maxsplit=1)[0] in meal_names(language)
+    return bool(dishes) and (opens or why.split() == named)
 
 
 #: May be said of a test or of all there is: asked about.
@@ -189,9 +191,12 @@ _BECAUSE = re.compile(r" (?:because|cause|cuz|cos|coz|bc|porque) ")
 _SLEEP = frozenset("sleeping asleep slept dormido dormida napped dozed".split())
 
 
-def in_clauses(page: Page, language: str, *, grave: bool) -> tuple[int, int, Skip] | None:
+def in_clauses(
+    page: Page, language: str, *, grave: bool, asked: bool
+) -> tuple[int, int, Skip] | None:
     """Claim a clause that is a skip in a message that holds more (`forgot to test, feel faint`).
-    `grave` is whether the rest tells of an emergency."""
+    `grave` is whether the rest tells of an emergency, `asked` whether a reading is asked for: then
+    `no, eating now` skips it."""
     patterns = _patterns(language)
     clauses = _clauses(page)
     clauses = [part for start, end in clauses for part in _up_to_food(page, start, end)]
@@ -202,6 +207,10 @@ def in_clauses(page: Page, language: str, *, grave: bool) -> tuple[int, int, Ski
             continue
         part = Page(page.shown, page.tokens[start:end])
         words = _words(part)
+        eats = page.words(end, end + 1) == [","] and _EATEN.intersection(page.words(end, end + 2))
+        if asked and start == 0 and eats and patterns.soft.fullmatch(words):
+            page.claim(start, end)
+            return start, end, Skip()
         for sought in (patterns.reason, patterns.skip, patterns.because):
             if sought is patterns.because and not _BECAUSE.search(words):
                 continue

@@ -86,7 +86,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
-                rf"[$€£¥₹₦₱₵] {N}(?: for (?:a|an|the|some|my) [a-z]+)?|{N} [$€£¥₹₦₱₵]|(?!{N} won \d){N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of|(?:the |my )?(?:bill|fare|total|ticket)(?= (?:was|is|came)))(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
+                rf"[$€£¥₹₦₱₵] {N}(?: for (?:a|an|the|some|my) [a-z]+)?|{N} [$€£¥₹₦₱₵]|(?!{N} (?:won|peso) \d){N} (?:{money}|{words('currencies')}|mad(?= (?:for|on)))|{words('currencies')} (?:\. )?{N}|(?:paid|cost|costs|costed|prices?|spent|charged|pague|cuesta|costo|bill of|(?:the |my )?(?:bill|fare|total|ticket)(?= (?:was|is|came)))(?: (?:is|was|me|now|only|of|about|around|just|went|gone|has|are|up|down|to|from|rose)){{0,4}} {N}"
             ),
             dates,
             pattern(
@@ -112,7 +112,8 @@ def _patterns(language: str) -> _Patterns:
                 rf"(?:go|to|at|outside|moved|move go|shop|house) number \d+(?! (?:before|after))|{N} (?:foot|feet|ft)(?= (?:today|tonight|now|waves?|deep|high|,|\.|swell|surf))"
             ),
             pattern(
-                r"(?:at|in|to|from|outside) (?:block|blk|gate|bay|platform|pier|plot|stall) \d+"
+                r"(?:(?<!y )(?<!menos )cuarto|habitacion|piso|aula|puerta) \d+|(?:somos|eramos|fuimos) \d+"
+                r"|(?:at|in|to|from|outside) (?:block|blk|gate|bay|platform|pier|plot|stall) \d+"
                 r"|(?:rent|salary|wages?|fees?|petrol|fuel|tax|loan|mortgage)(?: [a-z]+){0,4} \d+"
                 r"|(?:exam|school|maths?|test) (?:marks?|score|grade|result)s?(?: [a-z]+){0,4} \d+"
             ),
@@ -170,7 +171,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
             pattern(
-                rf"(?:carb |insulin |my )*ratio(?: (?:is|of|was|:))? (?:{N} (?:to|:|-|/) {N}|\d:\d\d)"
+                rf"(?:carb |insulin |my |mi )*(?:ratio|relacion|proporcion)(?: (?:is|of|was|:|es|de))? (?:{N} (?:to|a|:|-|/) {N}|\d:\d\d)"
             ),
             pattern(rf"{N} (?:% )?{measures}"),
             pattern(r"\d{2,3} (?:over|sobre) \d{2,3}|1\d\d con \d\d(?= (?:[.,;!?]|$|y ))"),

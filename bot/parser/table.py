@@ -35,7 +35,7 @@ def _behind(language: str) -> re.Pattern[str]:
     where = r"(?: (?:down|on|by|in|at|near|round|around|across|up|from|outside|afuera|del?|en) (?:the |my |our |la |el )?(?:corner|road|street|station|market|gate|school|work|bus stop|park|beach|mosque|church|esquina|calle|mercado|plaza))?"
     cooked = r"(?:has |had |just )?(?:made|cooked|brought|prepared|baked|fixed|sent|gave me|fried|hizo|preparo|trajo)"
     return pattern(
-        rf"(?:(?:at|from|in|by|en|de|del) {host}{where}"
+        rf"(?:(?:at|from|in|by|en|de|del) (?!ayunas ){host}{where}"
         rf"|(?:at|from|by) (?:the|a|this|some|my) (?:[a-z]+ )?(?:lady|man|guy|woman|aunty|auntie|uncle|mama|vendor|girl|boy){where}"
         rf"|(?:(?:left|leftover|left over|reheated|warmed up|cold|straight|out) )?(?:from|out of|de) (?:{_WHOSE}(?:{either(KEPT_IN)})|last night|yesterday|yesterdays [a-z]+|lunch|dinner|anoche|ayer|the weekend|{either(OCCASIONS)})"
         rf"|(?:that |which |que )?(?:{people}|(?:my|the|our|mi) [a-z]+) {cooked}(?: (?:it|for (?:me|us)|me|us))?"

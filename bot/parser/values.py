@@ -222,7 +222,15 @@ def off_scale(page: Page, language: str) -> list[Value]:
 
 
 def _numbered(page: Page) -> bool:
-    return any(page.free(at) and token.word[0].isdigit() for at, token in enumerate(page.tokens))
+    return any(
+        page.free(at)
+        and token.word[0].isdigit()
+        and _MEASURED.isdisjoint(page.words(at + 1, at + 2))  # `shows HIGH after walk 30 min`
+        for at, token in enumerate(page.tokens)
+    )
+
+
+_MEASURED = frozenset("min mins minutes minutos hours hour hrs km steps pasos miles laps".split())
 
 
 def _scale(page: Page, span: Span) -> Value:

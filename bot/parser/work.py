@@ -254,6 +254,10 @@ def unlisted(
     """Something done for a while that is in no list: a word in `-ed` with a length of time, or one
     that no list knows right before it where it is said to be done (`frobbing 30 minutes done`)."""
     for measure in measured if done else ():
+        place = page.words(measure.end, measure.end + 3)
+        within = len(place) == _PLACE and place[0] in _IN and place[1] in _THE
+        if measure.minutes and within and is_strange(place[2], no_slips(language)):
+            return [Doing(start=measure.end, end=measure.end + _PLACE)]
         before = measure.start - 1
         word = page.tokens[before].word if before >= 0 and measure.minutes is not None else ""
         if word and page.free(before) and is_strange(word, no_slips(language)):
@@ -273,6 +277,8 @@ def unlisted(
     return []
 
 
+#: `40 min in the paddy done`.
+_PLACE, _IN, _THE = 3, frozenset({"in", "on", "at"}), frozenset({"the", "my", "our"})
 _TIMES = r"(?:times|x|reps|rounds|sets|goes|each(?: (?:side|leg|arm|way|foot|hand))?|per (?:side|leg|arm)|veces|repeticiones|series|holes|games|lengths|laps|malas)"
 _COUNT = pattern(
     rf"(?:about |around |like )?(?:\d{{1,2}} (?:x|sets of|series de|rounds of) \d{{1,3}}(?: {_TIMES})?|\d{{1,4}} {_TIMES}(?: (?:each|per) [a-z]+)?|x \d{{1,3}}(?: {_TIMES})?|to the \d{{1,2}} (?:st|nd|rd|th) floor)"

@@ -23,6 +23,16 @@ OTHERS = (
     "2 pints of milk", "250 ml juice", "rent went up to 540", "I-80 traffic", "my b-12 shot",
     "exam mark of my boy 95", "at block 212", "the bill was 18 dollars",
 )  # fmt: skip
+#: The same in Spanish.
+OTROS = (
+    "me puse 10 unidades", "10 unidades de insulina", "500 mg de metformina", "tome 2 metforminas",
+    "presion 130/80", "peso 82 kg", "a1c 7.2", "pulso 72", "camine 4000 pasos", "6000 pasos",
+    "camine 3 km", "20 minutos de caminata", "bus 42", "cuarto 12", "pague 45 por pescado",
+    "mi mama tiene 205", "tengo 62 años", "quedan 50 tiras", "colesterol 190", "mido 170 cm",
+    "somos 10 para cenar", "2 huevos", "100 g de arroz", "dormi 6 horas", "30 grados",
+    "ganamos 3-1", "pagina 45", "60 g de carbohidratos", "relacion 1 a 10", "baje 2 kilos", "250 ml de jugo",
+    "calle 45", "edad 70", "2 tazas de arroz", "a las 2", "saturacion 97",
+)  # fmt: skip
 #: What is given, the value as it is written, and its number.
 VALUES = (
     ("", "142 before lunch", "142"),
@@ -30,6 +40,11 @@ VALUES = (
     ("", "118 fasting", "118"),
     ("", "164", "164"),
     ("mmol", "6.7", "6.7"),
+    ("es", "142 antes del almuerzo", "142"),
+    ("es mmol", "8,4 despues de la cena", "8.4"),
+    ("es", "118 en ayunas", "118"),
+    ("es", "164", "164"),
+    ("es mmol", "6,7", "6.7"),
 )
 FORMS = (
     "{v} {o}", "{o} {v}", "{v}, {o}", "{o}, {v}", "{v} n {o}", "{o} and {v}", "{v} and {o}",
@@ -44,8 +59,8 @@ READING = re.compile(r"(\d[\d.]*)(?: mmol)? [a-z]+_?[a-z]+(?: @.*)?")
 def test_no_other_number_is_a_reading_and_no_value_is_lost(
     given: str, value: str, number: str
 ) -> None:
-    for other in OTHERS:
-        for form in FORMS:
+    for other in OTROS if "es" in given else OTHERS:
+        for form in (*FORMS, "{v} y {o}", "{o} y {v}"):
             text = form.format(v=value, o=other)
             told = in_short(text, given).split("; ")
             read = [match[1] for entry in told if (match := READING.fullmatch(entry))]

@@ -150,7 +150,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     # poultry
     chicken, chiken, chickin, chikcen, chicken breast(s), chicken thigh(s), chicken leg(s)
     duck leg(s), rabbit leg(s), lamb leg, goat leg, beef cheek(s), pig cheek(s), ox cheek(s)
-    halal chicken, musubi
+    halal chicken, musubi, morning glory, dhalpuri, dhal puri
     chicken wing(s), chicken drumstick(s), drumstick(s), wings, hot wings, buffalo wings
     fried chicken, grilled chicken, roast chicken, roasted chicken, baked chicken, bbq chicken
     barbecue chicken, stewed chicken, boiled chicken, chicken strips, chicken fingers
