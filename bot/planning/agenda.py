@@ -1,15 +1,14 @@
 """Everything that is due at an instant, and the next instant worth waking for."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
-from itertools import chain
 from operator import attrgetter
 
 from bot.caution.ladder import rechecks
 from bot.localtime import DAY, shifted
 from bot.messages import Kind
-from bot.participants import Participant, State
+from bot.participants import State
 from bot.planning.due import Due, Topic
 from bot.planning.prompts import after_activities, after_meals, before_meals
 from bot.planning.quiet import is_quiet
@@ -26,6 +25,11 @@ LOOK_BACK, NEAR = 10 * DAY, 2 * DAY
 
 #: The key of what was said.
 _KEY: Callable[[Noted[Spoke]], str] = attrgetter("entry.key")
+
+#: What is not dropped where it falls into quiet time.
+AT_ANY_HOUR = (Topic.RECHECK, Topic.DIGEST)
+
+_IsOpen = Callable[[Due], bool]
 
 #: What is said in the order of this list when several things fall due at one instant.
 ORDER = (
@@ -59,25 +63,30 @@ class Agenda:
     def of(cls, record: Record, now: datetime) -> "Agenda":
         """As things stand at an instant."""
         is_open = _unsaid(record, now)
-        series = (
-            _next_of(filter(is_open, (item for item in one if now <= item.until)), now)
-            for one in _series(record, now)
-        )
-        tests = _open_tests(record, now, is_open)
-        return cls(record, now, tests, tuple(chain.from_iterable(series)))
+        tests = [item for item in _tests(record, now) if now <= item.until and is_open(item)]
+        series = [item for one in _series(record, now) for item in _next_of(one, now, is_open)]
+        return cls(record, now, tuple(tests), tuple(series))
 
     def after(self, record: Record) -> "Agenda":
         """At the same instant, once the bot has said some of it, as `record` holds.
 
-        What was said may ask for another test. Of a series it takes out what has come, and the
-        next one stays the next, unless the bot is to keep silent from here on.
+        What was said may move what else its own source asks for, and nothing of the others. Of
+        a series it takes out what has come, and the next one stays the next, unless the bot is
+        to keep silent from here on.
         """
         if record.participant is not self.record.participant:
             return Agenda.of(record, self.now)
         said = {*map(_KEY, record.spoke_since(self.now))}
-        tests = _open_tests(record, self.now, _unsaid(record, self.now))
-        series = tuple(item for item in self.series if item.key not in said)
-        return Agenda(record, self.now, tests, series)
+        tests: list[Due] = []
+        for source, topics in _SOURCES.items():
+            own = [item for item in self.tests if item.topic in topics]
+            if any(item.key in said for item in own):
+                is_open = _unsaid(record, self.now)
+                anew = source(record, _near(record, self.now), self.now)
+                own = [item for item in anew if self.now <= item.until and is_open(item)]
+            tests += own
+        series = [item for item in self.series if item.key not in said]
+        return Agenda(record, self.now, tuple(tests), tuple(series))
 
     @property
     def due(self) -> tuple[Due, ...]:
@@ -112,37 +121,41 @@ def due_later(record: Record, now: datetime) -> datetime | None:
     return min((item.at for item in tests if item.nudge and item.at > now), default=None)
 
 
-def _unsaid(record: Record, now: datetime) -> Callable[[Due], bool]:
-    """Whether something was not said yet and may be sent."""
+def _unsaid(record: Record, now: datetime) -> _IsOpen:
+    """Whether something was not said yet and may be sent.
+
+    A prompt or note due in quiet time is dropped; a digest was put off; a recheck is sent.
+    """
+    person = record.participant
     said = {*map(_KEY, record.spoke_since(shifted(now, -LOOK_BACK)))}
-    return lambda item: item.key not in said and not _kept_quiet(record.participant, item)
+    return lambda item: (
+        item.key not in said and (item.topic in AT_ANY_HOUR or not is_quiet(person, item.at))
+    )
 
 
-def _open_tests(record: Record, now: datetime, is_open: Callable[[Due], bool]) -> tuple[Due, ...]:
-    return tuple(item for item in _tests(record, now) if now <= item.until and is_open(item))
-
-
-def _kept_quiet(person: Participant, item: Due) -> bool:
-    """A prompt or note due in quiet time is dropped; a digest was put off; a recheck is sent."""
-    if item.topic in (Topic.RECHECK, Topic.DIGEST):
-        return False
-    return is_quiet(person, item.at)
-
-
-def _next_of(series: Iterator[Due], now: datetime) -> Iterator[Due]:
+def _next_of(series: Iterator[Due], now: datetime, is_open: _IsOpen) -> Iterator[Due]:
     """Of things that come one after the other: what has come, and the next one to come."""
     for item in series:
-        yield item
-        if item.at > now:
-            return
+        to_come = item.at > now
+        if (to_come or now <= item.until) and is_open(item):
+            yield item
+            if to_come:
+                return
 
 
 def _tests(record: Record, now: datetime) -> Iterator[Due]:
     """The tests that are asked for."""
-    person = record.participant
-    if person.state is State.STOPPED:
+    state = record.participant.state
+    if state is State.STOPPED:
         return
     near = _near(record, now)
+    for source in _SOURCES:
+        yield from source(record, near, now)
+        if state is State.PAUSED:
+            return  # rechecks come first, and nothing else comes
+
+
+def _rechecks(_record: Record, near: Record, now: datetime) -> Iterator[Due]:
     for recheck in rechecks(near, now=now):
         yield Due(
             key=recheck.key,
@@ -152,17 +165,35 @@ def _tests(record: Record, now: datetime) -> Iterator[Due]:
             cause=recheck.cause,
             nudge=recheck.kind == "second",
         )
-    if person.state is State.PAUSED:
-        return
-    yield from after_meals(near)
-    yield from after_activities(near, now)
+
+
+def _after_meals(_record: Record, near: Record, _now: datetime) -> Iterator[Due]:
+    return after_meals(near)
+
+
+def _after_activities(_record: Record, near: Record, now: datetime) -> Iterator[Due]:
+    return after_activities(near, now)
+
+
+def _before_meals(record: Record, _near: Record, now: datetime) -> Iterator[Due]:
+    person = record.participant
     rhythm = Rhythm(person.rhythm)
-    yield from before_meals(
+    return before_meals(
         record,
         now,
         AHEAD,
         lambda day: testing_day(rhythm, day, person) and not person.fasts_on(day),
     )
+
+
+#: What asks for tests, in this order, and of what topics: from a record, what of it is near, and
+#: the instant.
+_SOURCES: Mapping[Callable[[Record, Record, datetime], Iterator[Due]], tuple[Topic, ...]] = {
+    _rechecks: (Topic.RECHECK,),
+    _after_meals: (Topic.AFTER_MEAL,),
+    _after_activities: (Topic.AFTER_ACTIVITY,),
+    _before_meals: (Topic.BEFORE_MEAL, Topic.GO_ON),
+}
 
 
 def _series(record: Record, now: datetime) -> Iterator[Iterator[Due]]:

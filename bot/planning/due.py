@@ -24,7 +24,7 @@ class Topic(StrEnum):
 
 
 #: Topics that ask for a reading.
-PROMPTS = frozenset({Topic.BEFORE_MEAL, Topic.AFTER_MEAL, Topic.AFTER_ACTIVITY, Topic.RECHECK})
+PROMPTS = (Topic.BEFORE_MEAL, Topic.AFTER_MEAL, Topic.AFTER_ACTIVITY, Topic.RECHECK)
 
 
 # A tuple: a turn makes half a dozen, and a frozen dataclass takes four times as long to make.
@@ -55,7 +55,7 @@ class Due(NamedTuple):
     @property
     def about(self) -> str | None:
         """What a prompt asks for."""
-        return self.topic.value if self.kind is Kind.PROMPT else None
+        return self.topic.value if self.topic in PROMPTS else None
 
 
 def _stamp(instant: datetime) -> str:

@@ -36,10 +36,11 @@ def may_raise(meal: Noted[Meal]) -> bool:
 
 def after_meals(record: Record) -> Iterator[Due]:
     """Two hours after the start of the newest meal, and one nudge."""
-    begun = (meal for meal in reversed(record.meals) if meal.entry.started_at is not None)
-    meal = next(filter(may_raise, begun), None)
-    start = meal.entry.started_at if meal is not None else None
-    if meal is None or start is None:
+    for meal in reversed(record.meals):
+        start = meal.entry.started_at
+        if start is not None and may_raise(meal):
+            break
+    else:
         return
     if any(counts_after(one, meal, AFTER_FROM, AFTER_UNTIL) for one in record.readings):
         return

@@ -15,9 +15,10 @@ from bot.record import Record
 TEACHING_LINES = 6
 TEACHING_AT = time(10, 0)
 #: What nobody knew at joining is asked again within the first week, and then once a month.
-UNKNOWN_FIRST, UNKNOWN_EVERY, UNKNOWN_AT = 6, 30, time(11, 0)
+UNKNOWN_FIRST, UNKNOWN_EVERY, UNKNOWN_AT = 6 * DAY, 30 * DAY, time(11, 0)
 #: A tip that could not be sent by then comes no more: out of the blue it would only puzzle.
 TEACHING_KEEPS = timedelta(hours=1)
+MIDNIGHT, AN_INSTANT = time(0), timedelta(microseconds=1)
 
 
 def digests(record: Record, after: datetime) -> Iterator[Due]:
@@ -29,10 +30,10 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
     person = record.participant
     for end in islice(digest_instants(person, max(after, _chosen_at(record))), 2):
         at = after_quiet(person, end)
-        midnight = at_local(local_date(at, person.zone) + DAY, time(0), person.zone)
+        midnight = at_local(local_date(at, person.zone) + DAY, MIDNIGHT, person.zone)
         week = local_date(end, person.zone)
         # `until` is the last instant that still counts, and midnight itself is too late.
-        until = midnight - timedelta(microseconds=1)
+        until = midnight - AN_INSTANT
         yield Due(key=f"digest:{week}", topic=Topic.DIGEST, at=at, until=until, week_end=end)
         week_began = week_of(person, end)[0]
         if record.wrote_between(week_began, at):
@@ -76,10 +77,10 @@ def unknown_risks(person: Participant, now: datetime) -> Iterator[Due]:
     )
     if unknown is None:
         return
-    first = local_date(person.joined_at, person.zone) + UNKNOWN_FIRST * DAY
-    rounds = max((local_date(now, person.zone) - first).days // UNKNOWN_EVERY, 0)
+    first = local_date(person.joined_at, person.zone) + UNKNOWN_FIRST
+    rounds = max((local_date(now, person.zone) - first) // UNKNOWN_EVERY, 0)
     for number in (rounds, rounds + 1):
-        day = first + number * UNKNOWN_EVERY * DAY
+        day = first + number * UNKNOWN_EVERY
         at = at_local(day, UNKNOWN_AT, person.zone)
         yield Due(
             key=f"{unknown.value}:{day}", topic=unknown, at=at, until=shifted(at, TEACHING_KEEPS)
