@@ -182,7 +182,14 @@ def is_low(reading: Reading, limits: Limits) -> bool:
 
 def fold(participant: Participant, events: Iterable[Event]) -> Record:
     """Fold events, in any order, into the record that stands."""
-    return extended(Record(participant=participant), events)
+    return extended(_empty(participant), events)
+
+
+def _empty(participant: Participant) -> Record:
+    """A record of nothing: what is not set of it is as the class has it."""
+    record = object.__new__(Record)
+    vars(record)["participant"] = participant
+    return record
 
 
 def extended(record: Record, events: Iterable[Event]) -> Record:
@@ -239,7 +246,9 @@ def _merged(
     if not fresh:
         return notes
     fresh.sort(key=_PLACE)
-    if not notes or _PLACE(notes[-1]) < _PLACE(fresh[0]):
+    if not notes:
+        return tuple(fresh)
+    if _PLACE(notes[-1]) < _PLACE(fresh[0]):
         return (*notes, *fresh)
     return tuple(sorted((*notes, *fresh), key=_PLACE))
 
@@ -254,6 +263,8 @@ def _parted(record: Record, since: float = -inf) -> Record:
     limits = record.participant.limits
     lows = (noted for noted in _since(record.readings, since) if is_low(noted.entry, limits))
     all_lows = (*_before(record.lows, since), *lows)
+    if not all_lows:  # nothing can be eaten against one
+        return record.changed(lows=(), meals=record.told, treatments=record.told_treatments)
     told, treated = _since(record.told, since), _since(record.told_treatments, since)
     if not told and not treated and since > -inf:
         return record.changed(lows=all_lows)  # nothing was eaten since then
