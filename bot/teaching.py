@@ -35,6 +35,9 @@ class Kept:
     wake_at: datetime | None = None
 
 
+NOTHING = Kept()
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Welcomed:
     """How far a chat has come in joining as an educator."""
@@ -101,14 +104,14 @@ class Teaching:
         due = work.educators.next_wake(who)
         desk = self._desk(work, who, now) if due is not None and due <= now else None
         if desk is None:
-            return Kept()
+            return NOTHING
         return self._keep(work, teaching.attend(desk, now=now), now)
 
     def after(self, work: Work, opened: Opened, turn: Turn, now: datetime) -> Kept:
         """What a participant's turn means to their educator, if they have or had one."""
         before, person = opened.participant, turn.participant
         if before.educator is None and person.educator is None:
-            return Kept()
+            return NOTHING
         record = turn.record or fold(person, (*opened.events, *turn.events))
         return self.follow(work, before, record, now)
 
@@ -136,14 +139,14 @@ class Teaching:
         """Somebody has joined with a code of their educator's."""
         educator = work.educators.get(person.educator) if person.educator else None
         if educator is None:
-            return Kept()
+            return NOTHING
         return self._keep(work, teaching.joined(educator, person, code, now=now), now)
 
     def left(self, work: Work, educator_id: str, who: str, now: datetime) -> Kept:
         """A participant has left or taken access away: nothing of theirs stays behind."""
         educator = work.educators.forget(educator_id, who)
         if educator is None:
-            return Kept()
+            return NOTHING
         return self._keep(work, teaching.left(educator, who, now=now), now)
 
     def _desk(self, work: Work, who: str, now: datetime) -> teaching.Desk | None:

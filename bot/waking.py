@@ -101,13 +101,9 @@ class Waking:
         says = (saying for turn in turns for saying in turn.says)
         said = work.outbox.queue(says, self._real_now())
         kept = [self._teaching.after(work, opened, turn, now) for opened, turn in decided]
-        return together(
-            [
-                Outcome(said=said),
-                *(Outcome(wake_at=turn.wake_at) for turn in turns),
-                *(Outcome(said=one.said, wake_at=one.wake_at) for one in kept),
-            ]
-        )
+        wakes = (*(turn.wake_at for turn in turns), *(one.wake_at for one in kept))
+        earliest = min((wake for wake in wakes if wake is not None), default=None)
+        return Outcome(said=said + sum(one.said for one in kept), wake_at=earliest)
 
 
 def _opened(

@@ -76,13 +76,8 @@ def row_of(saying: Saying, real_now: datetime) -> dict[str, Any]:
         "due_ms": to_ms(saying.due_at),
         "expires_ms": None if saying.expires_at is None else to_ms(saying.expires_at),
         "made_real": to_ms(real_now),
-        "until_real": _until(saying.kind, real_now),
+        "until_real": None if urgency.worth is None else to_ms(real_now + urgency.worth),
     }
-
-
-def _until(kind: Kind, real_now: datetime) -> int | None:
-    worth = URGENCY[kind].worth
-    return None if worth is None else to_ms(real_now + worth)
 
 
 def is_stale(row: Row[Any], now: datetime, real_now: datetime) -> bool:
