@@ -25,6 +25,7 @@ LOOK_BACK, NEAR = 10 * DAY, 2 * DAY
 
 #: The key of what was said.
 _KEY: Callable[[Noted[Spoke]], str] = attrgetter("entry.key")
+_AT: Callable[[Due], datetime] = attrgetter("at")
 
 #: What is not dropped where it falls into quiet time.
 AT_ANY_HOUR = (Topic.RECHECK, Topic.DIGEST)
@@ -101,12 +102,12 @@ class Agenda:
         What the bot answers and asks back changes nothing of it; the messages and prompts of
         the record do.
         """
-        return tuple(sorted((*self.tests, *self.series), key=lambda item: item.at))
+        return tuple(sorted((*self.tests, *self.series), key=_AT))
 
     @property
     def next_wake(self) -> datetime | None:
         """When to wake: for what comes first, at once if it is due already."""
-        first = min((item.at for item in (*self.tests, *self.series)), default=None)
+        first = min(map(_AT, (*self.tests, *self.series)), default=None)
         return None if first is None else max(first, self.now)
 
 

@@ -221,8 +221,10 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
     grown = record.changed(**fields, last_id=max(record.last_id, ordered[-1].id))
     if gone:
         return _parted(grown)
-    parting = [noted.seconds for kind in _PARTING for noted in fresh.get(kind, ())]
-    return _parted(grown, since=min(parting)) if parting else grown
+    if _PARTING.isdisjoint(fresh):
+        return grown
+    parting = (noted.seconds for kind in _PARTING for noted in fresh.get(kind, ()))
+    return _parted(grown, since=min(parting))
 
 
 def of(record: Record, participant: Participant) -> Record:

@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass, field, replace
 from datetime import datetime
-from functools import cached_property
 from itertools import chain
 from typing import Any
 
@@ -30,10 +29,12 @@ class Notebook:
     folded: Record | None = None  # `old` folded already, if it is at hand
     _latest: tuple[int, Record] | None = None
 
-    @cached_property
+    @property
     def before(self) -> Record:
         """The record as it stood when the turn began."""
-        return self.folded or fold(self.person, self.old)
+        if self.folded is None:
+            self.folded = fold(self.person, self.old)
+        return self.folded
 
     @property
     def record(self) -> Record:

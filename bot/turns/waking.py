@@ -5,7 +5,7 @@ from datetime import datetime
 
 from bot.caution.ladder import rechecks
 from bot.entries import Activity, Meal
-from bot.localtime import fixed
+from bot.localtime import fixed, in_zone
 from bot.messages import Kind
 from bot.participants import Participant
 from bot.planning.agenda import Agenda, next_wake
@@ -114,7 +114,7 @@ def _text(waking: _Waking, item: Due) -> str:
         case Topic.AFTER_MEAL:
             return after_meal_words(
                 _meal(waking.book.before, item.cause),
-                until=fixed(item.until, person.zone),
+                until=in_zone(item.until, person.zone),
                 again=item.nudge,
                 discreet=person.discreet,
                 say=say,
