@@ -30,8 +30,8 @@ OTROS = (
     "camine 3 km", "20 minutos de caminata", "bus 42", "cuarto 12", "pague 45 por pescado",
     "mi mama tiene 205", "tengo 62 años", "quedan 50 tiras", "colesterol 190", "mido 170 cm",
     "somos 10 para cenar", "2 huevos", "100 g de arroz", "dormi 6 horas", "30 grados",
-    "ganamos 3-1", "pagina 45", "60 g de carbohidratos", "relacion 1 a 10", "baje 2 kilos", "250 ml de jugo",
-    "calle 45", "edad 70", "2 tazas de arroz", "a las 2", "saturacion 97",
+    "ganamos 3-1", "pagina 45", "60 g de carbohidratos", "relacion 1 a 10", "baje 2 kilos",
+    "250 ml de jugo", "calle 45", "edad 70", "2 tazas de arroz", "a las 2", "saturacion 97",
 )  # fmt: skip
 #: What is given, the value as it is written, and its number.
 VALUES = (
