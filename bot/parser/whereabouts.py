@@ -33,8 +33,9 @@ _THEM = r"(?:he is|she is|hes|shes|they are|theyre|he|she|they|mums|moms|dads|mu
 
 
 @cache
-def _told(by: By) -> re.Pattern[str]:
-    who = f"(?:{_SELF}|{_THEM})" if by is By.HELPER else _SELF
+def _told() -> re.Pattern[str]:
+    """One pattern for whoever writes: it is the largest of all, a third of a megabyte."""
+    who = f"(?:{_SELF}|{_THEM})"
     kept = either(tuple(" ".join(spelled(each)) for each in KEPT))
     outage = either(tuple(" ".join(spelled(each)) for each in OUTAGES))
     return re.compile(
@@ -50,6 +51,7 @@ def _told(by: By) -> re.Pattern[str]:
     )
 
 
+_OF_ONESELF = re.compile(f"(?:{_SELF} )*")
 #: Who else a helper may speak of refuses, too: `mum says no`, `he's not having it`.
 _REFUSES = re.compile(
     rf"{_LEAD}(?:{_THEM} )+(?:(?:just )?(?:refuses|refused|refusing|says no|said no|saying no|says she doesnt want to|says he doesnt want to|wont|will not|doesnt want to|does not want to|doesnt want it|isnt having it|is not having it|not having it|wont have it|wont have (?:her|his|the) fingers? (?:pricked|jabbed|poked|done)|wont be pricked|wont let anyone|wont let us|wont hear of it|being stubborn|being difficult|no quiere|no quiso|no se deja|se niega|dice que no|dijo que no|no se deja pinchar))(?: (?:today|again|it|hoy|otra vez))*{_TAIL}"
@@ -63,8 +65,10 @@ def find(page: Page, words: str, language: str, by: By) -> tuple[int, int] | Non
         return None
     if by is By.HELPER and (match := _REFUSES.fullmatch(words)):
         return match.span()
-    match = _told(by).fullmatch(words)
+    match = _told().fullmatch(words)
     if match is None or not _keeps(match):
+        return None
+    if by is By.SELF and not _OF_ONESELF.fullmatch(match["who"]):
         return None
     place = (match["place"] or "").split()
     sure = match["outage"] or match["kept"] or not PLACES.isdisjoint(place[-1:])
