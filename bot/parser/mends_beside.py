@@ -4,7 +4,7 @@
 
 from datetime import datetime
 
-from bot.entries import Correction, Removal
+from bot.entries import Correction, Meal, Reading, Removal, Understood
 from bot.parser import removals
 from bot.parser.corrections import REPORTING, Mend, find, part_of
 from bot.parser.page import Page
@@ -57,3 +57,58 @@ def closes(page: Page, language: str) -> int | None:
         if page.tokens[end].word in _ENDS and end < last:
             return end if removals.takes_back(part_of(page, end + 1, last + 1), language) else None
     return None
+
+
+_NOW = frozenset({"now", "ahora", "ahorita", "new"})
+
+
+def stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Understood) -> bool:
+    """Whether what follows a mend is a report of its own: `sorry 6.5, now 8.0 after`, `sorry not
+    rice, bread. 166 after`, `wrong, it's 117, and 30 strips left`."""
+    if rest.ask is not None:
+        return False
+    if all(isinstance(each, Reading) for each in rest.entries):
+        other = isinstance(mend, Correction) and mend.value is None
+        return other or not _NOW.isdisjoint(token.word for token in after.tokens)
+    if isinstance(mend, Correction) and mend.moment is not None:
+        return True  # `that was after, and having papaya now`
+    sentence = _before(page, after) == ["."]
+    if not any(isinstance(each, Meal) for each in rest.entries):
+        if isinstance(mend, Correction) and mend.text is not None and sentence:
+            return True  # `not bread, cassava. 14 strips left`
+        joined = not _AND.isdisjoint(_before(page, after))
+        return plainly(page, mend) or (joined and _sorry_for(page))
+    if _sorry_for(page) and not REPORTING.isdisjoint(after.words(0, 1)):
+        return True  # `sorry 146, eating rice`
+    return not _MEANT.isdisjoint(token.word for token in page.tokens)
+
+
+def plainly(page: Page, entry: Correction | Removal) -> bool:
+    """Whether more than `sorry`, which may excuse a delay (`sorry, 162, was on the bus`), says that
+    something was wrong: `I meant 145, wrong glasses`."""
+    mistaken = not _MISTAKEN.isdisjoint(token.word for token in page.tokens)
+    mistaken = mistaken or page.tokens[0].word == "*"
+    return isinstance(entry, Removal) or entry.replaces is not None or mistaken
+
+
+_AND = frozenset({"and", "n", "plus", "y"})
+
+
+def _before(page: Page, after: Page) -> list[str]:
+    """The word that joins a mend and what follows it."""
+    at = len(page.tokens) - len(after.tokens)
+    return page.words(at - 1, at)
+
+
+def _sorry_for(page: Page) -> bool:
+    """`sorry 117 n walked 10 min`: with no mark behind it, `sorry` is said of the number."""
+    words = page.words(0, 2)
+    return words[0] in {"sorry", "oops", "perdon"} and words[1:] != [] and words[1][0].isdigit()
+
+
+#: With one of these it is sure enough for a meal to follow (`quise decir 148, cena: milanesa`).
+_MEANT = frozenset("meant misread mistyped typo wrong correction quise equivoque".split())
+_MISTAKEN = frozenset(
+    "meant misread misheard wrong wrongly typo mistake mistyped glasses fingers fingered thumb "
+    "thumbs autocorrect error quise equivoque lentes gafas anteojos mal".split()
+)

@@ -273,6 +273,10 @@ _FAR = frozenset(
 )
 
 
+#: Between `after` and what was done (`after all that mopping`).
+_BETWEEN = frozenset(
+    "that this those brisk long short minute minutes hour half quick caminar".split()
+)
 _AND_THEN = frozenset({"and", "n", "then", "y", "luego"})
 
 
@@ -288,24 +292,6 @@ def _active_next(page: Page, end: int, active: set[int]) -> bool:
             return True  # `after 40 laps`
         if not word[0].isalnum() or (word[0].isdigit() and not _measured(page, index)):
             return False
-        if not (
-            word[0].isdigit()
-            or len(word) <= 3
-            or word
-            in {
-                "that",
-                "this",
-                "those",
-                "brisk",
-                "long",
-                "short",
-                "minute",
-                "minutes",
-                "hour",
-                "half",
-                "quick",
-                "caminar",
-            }
-        ):
+        if not (word[0].isdigit() or len(word) <= 3 or word in _BETWEEN):
             return False
     return False

@@ -16,8 +16,6 @@ from bot.entries import (
     By,
     Correction,
     Doubt,
-    Meal,
-    Reading,
     Removal,
     Request,
     Symptom,
@@ -101,13 +99,17 @@ def _mend_and_more(page: Page, context: Context, *, felt: bool) -> Understood | 
             return None
     after = Page(page.shown, page.tokens[start:])
     rest = _parts(after, context, symptoms.find(after, context.language))
-    if mend.entry is not None and _plainly(page, mend.entry) and _tells_why(after, rest):
+    if (
+        mend.entry is not None
+        and mends_beside.plainly(page, mend.entry)
+        and _tells_why(after, rest)
+    ):
         return Understood(entries=(mend.entry,))
     if mend.entry is None or not rest.entries or rest.entries[0] == _CHATTER:
         return None
     if rest.entries == (_NOT_GLUCOSE,):  # `sorry i meant 7.3 n took 5 mg glipizide`
         return Understood(entries=(mend.entry,))
-    if _stands_beside(page, mend.entry, after, rest):
+    if mends_beside.stands_beside(page, mend.entry, after, rest):
         return replace(rest, entries=(mend.entry, *rest.entries))  # `sorry 6.5, now 8.0 after`
     starred = page.tokens[0].word == "*"  # `*148 n ate tofu at 6pm`
     if isinstance(mend.entry, Correction) and mend.entry.replaces is None and not starred:
@@ -117,66 +119,11 @@ def _mend_and_more(page: Page, context: Context, *, felt: bool) -> Understood | 
     return replace(rest, entries=(mend.entry, *rest.entries))
 
 
-def _plainly(page: Page, entry: Correction | Removal) -> bool:
-    """Whether more than `sorry`, which may excuse a delay (`sorry, 162, was on the bus`), says that
-    something was wrong: `I meant 145, wrong glasses`."""
-    mistaken = not _MISTAKEN.isdisjoint(token.word for token in page.tokens)
-    mistaken = mistaken or page.tokens[0].word == "*"
-    return isinstance(entry, Removal) or entry.replaces is not None or mistaken
-
-
-_AND = frozenset({"and", "n", "plus", "y"})
-
-
-def _before(page: Page, after: Page) -> list[str]:
-    """The word that joins a mend and what follows it."""
-    at = len(page.tokens) - len(after.tokens)
-    return page.words(at - 1, at)
-
-
-def _sorry_for(page: Page) -> bool:
-    """`sorry 117 n walked 10 min`: with no mark behind it, `sorry` is said of the number."""
-    words = page.words(0, 2)
-    return words[0] in {"sorry", "oops", "perdon"} and words[1:] != [] and words[1][0].isdigit()
-
-
-#: With one of these it is sure enough for a meal to follow (`quise decir 148, cena: milanesa`).
-_MEANT = frozenset("meant misread mistyped typo wrong correction quise equivoque".split())
-_MISTAKEN = frozenset(
-    "meant misread misheard wrong wrongly typo mistake mistyped glasses fingers fingered thumb "
-    "thumbs autocorrect error quise equivoque lentes gafas anteojos mal".split()
-)
-
-
 def _tells_why(page: Page, rest: Understood) -> bool:
     """`delete that last one, it was my sister's`: neither an entry nor a number behind it."""
     numbered = any(token.word[0].isdigit() for token in page.tokens)
     silent = not rest.entries and rest.ask is Ask.MEANING
     return (silent or rest.entries == (_CHATTER,)) and not numbered
-
-
-_NOW = frozenset({"now", "ahora", "ahorita", "new"})
-
-
-def _stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Understood) -> bool:
-    """Whether what follows a mend is a report of its own: `sorry 6.5, now 8.0 after`, `sorry not
-    rice, bread. 166 after`, `wrong, it's 117, and 30 strips left`."""
-    if rest.ask is not None:
-        return False
-    if all(isinstance(each, Reading) for each in rest.entries):
-        other = isinstance(mend, Correction) and mend.value is None
-        return other or not _NOW.isdisjoint(token.word for token in after.tokens)
-    if isinstance(mend, Correction) and mend.moment is not None:
-        return True  # `that was after, and having papaya now`
-    sentence = _before(page, after) == ["."]
-    if not any(isinstance(each, Meal) for each in rest.entries):
-        if isinstance(mend, Correction) and mend.text is not None and sentence:
-            return True  # `not bread, cassava. 14 strips left`
-        joined = not _AND.isdisjoint(_before(page, after))
-        return _plainly(page, mend) or (joined and _sorry_for(page))
-    if _sorry_for(page) and not corrections.REPORTING.isdisjoint(after.words(0, 1)):
-        return True  # `sorry 146, eating rice`
-    return not _MEANT.isdisjoint(token.word for token in page.tokens)
 
 
 _CHATTER = Request(what=What.CHATTER)

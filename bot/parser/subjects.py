@@ -114,16 +114,10 @@ _TELLING = tuple(
 
 
 _MINE = frozenset({"mine", "mines", "mio", "mia"})
-_I_HAD = (
-    ["i", "got"],
-    ["i", "had"],
-    ["ah", "huv"],
-    ["ah", "hae"],
-    ["i", "was"],
-    ["i", "am"],
-    ["me", "i"],
-    ["yo", "tuve"],
-)
+_I_HAD = [
+    said.split()
+    for said in ("i got", "i had", "ah huv", "ah hae", "i was", "i am", "me i", "yo tuve")
+]
 _OWNING = frozenset({"my", "our", "meh", "mi"})
 _HAD = frozenset(
     "na ka own reads got is was had has reading hit s sugar tuvo tiene le salio".split()
