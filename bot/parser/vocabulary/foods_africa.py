@@ -212,7 +212,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     asida and mullah, kisra and mullah, agashe, gurasa with stew
     # Indian Ocean
     ravitoto, romazava, lasopy, cari poulet, cari, rougail saucisse, rougail, dholl puri
-    dal puri, dhal puri, gateau piment, gateaux piments, mine frite, mine frit, bol renverse
+    dal puri, dhal puri, dhalpuri, gateau piment, gateaux piments, mine frite, mine frit, bol renverse
     boulettes mauritius, vindaye, briani, ladob, ladob with fish, pwason ek diri, kari koko
     langouste a la vanille, mkatra foutra, pilaou
     """,

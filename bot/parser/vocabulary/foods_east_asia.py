@@ -206,7 +206,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     nakji deopbap, donkatsu, donkkaseu, chikin mu, tteokgalbi, tteok kkochi, sotteok
     # Japan
     sushi, sushi roll(s), nigiri, maki, maki roll(s), california roll(s), temaki, hand roll(s)
-    chirashi, chirashizushi, inari, inarizushi, inari sushi, onigiri, rice ball(s) with, ochazuke
+    chirashi, chirashizushi, inari, inarizushi, inari sushi, onigiri, musubi, rice ball(s) with, ochazuke
     donburi, don buri, oyakodon, gyudon, gyuudon, beef bowl, katsudon, katsu don, tendon bowl
     tendon, unadon, unaju, kaisendon, tekkadon, butadon, soboro don, tamago kake gohan, tkg
     natto gohan, natto and rice, natto rice, curry japanese, japanese curry, kare raisu

@@ -150,7 +150,7 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     # poultry
     chicken, chiken, chickin, chikcen, chicken breast(s), chicken thigh(s), chicken leg(s)
     duck leg(s), rabbit leg(s), lamb leg, goat leg, beef cheek(s), pig cheek(s), ox cheek(s)
-    halal chicken, musubi, morning glory, dhalpuri, dhal puri
+    halal chicken
     chicken wing(s), chicken drumstick(s), drumstick(s), wings, hot wings, buffalo wings
     fried chicken, grilled chicken, roast chicken, roasted chicken, baked chicken, bbq chicken
     barbecue chicken, stewed chicken, boiled chicken, chicken strips, chicken fingers
@@ -229,7 +229,8 @@ WORDS: Final[Mapping[FoodKind, str]] = {
     pickled onion(s), pickled vegetables, chutney, relish, caper(s), parsley, coriander, cilantro
     basil, dill, mint, sage, rosemary, thyme, herbs, lemongrass, curry leaves, amaranth greens
     pumpkin leaves, sweet potato leaves, cassava leaves, moringa, nettles, sorrel leaves
-    jute leaves, bitter leaf, bitterleaf, water spinach, morning glory greens, vegetable soup
+    jute leaves, bitter leaf, bitterleaf, water spinach, morning glory, morning glory greens
+    vegetable soup
     veg soup, veggie soup, cabbage soup, tomato soup, mushroom soup, clear soup, broth
     bone broth, chicken broth, beef broth, vegetable broth, vegetable stir fry, veg stir fry
     vegetable curry, veggie curry, ketchup, catsup, mustard, vinegar, soy sauce, soya sauce
