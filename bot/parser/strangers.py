@@ -114,8 +114,9 @@ def _patterns(language: str) -> _Patterns:
             pattern(
                 r"(?:(?<!y )(?<!menos )cuarto|habitacion|piso|aula|puerta) \d+|(?:somos|eramos|fuimos) \d+"
                 r"|(?:at|in|to|from|outside) (?:block|blk|gate|bay|platform|pier|plot|stall) \d+"
-                r"|(?:rent|salary|wages?|fees?|petrol|fuel|tax|loan|mortgage)(?: [a-z]+){0,4} \d+"
-                r"|(?:exam|school|maths?|test) (?:marks?|score|grade|result)s?(?: [a-z]+){0,4} \d+"
+                r"|(?:rent|salary|wages?|fees?|petrol|fuel|tax|loan|mortgage)(?: (?:is|was|are|now|has|gone|went|goes|up|down|to|of)){1,4} \d+"
+                r"|(?:exam|school|maths?) (?:marks?|score|grade|result)s?"
+                r"(?: (?:is|was|were|are|of|my|his|her|the|boy|girl|son|daughter|kid)){0,4} \d+"
             ),
             pattern(
                 r"(?:patient|patients|pt|resident|client|man|woman|lady) in (?:bed|room|ward|bay|cubicle) \d+"
