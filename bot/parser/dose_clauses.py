@@ -28,18 +28,19 @@ def asked_until(page: Page, language: str, begin: int, end: int, here: list[Span
         named = behind[0] in glucose and page.words(first - 1, first) not in _SUPPOSING
         if named and valued and first >= last:
             return first
-        if behind[0][0].isdigit() and _is_value(page, language, at):
+        # No dose: `4 units now 4 after dinner` and `now 10 or wait` are asked about as a whole.
+        if behind[0][0].isdigit() and is_odd(behind[0]) and _is_value(page, language, at):
             supposed = page.words(at - 2, at - 1) in _SUPPOSING
             if page.words(at - 1, at)[0] in _ITS and not supposed:  # `more metformin? its 12.4`
                 return at - 1
-            if is_odd(behind[0]) and not MOMENTS.isdisjoint(behind[1:2]):
+            if not MOMENTS.isdisjoint(behind[1:2]):
                 return at  # `should i take more insulin 243 after dinner`
     return end
 
 
 #: A value follows the word for it within so many tokens.
 _SOON = 5
-_ITS = frozenset({"its", "im", "was", "now", "esta"})
+_ITS = frozenset({"its", "im", "esta"})
 _GOES_ON = frozenset({"or", "and", "if", "when", "o", "y", "si", "cuando"})
 _SUPPOSING = (["if"], ["when"], ["si"], ["cuando"], ["for"], ["because"], ["until"])
 
