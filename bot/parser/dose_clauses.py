@@ -60,10 +60,11 @@ def _is_value(page: Page, language: str, index: int) -> bool:
     """Whether a number behind a mistake can be no dose and no time."""
     before, behind = page.words(index - 1, index), page.words(index + 1, index + 2)
     told = before[0] in _COUNTING or not _counts(language).isdisjoint(behind)
-    if before == ["at"] and page.words(index - 2, index - 1)[:1] in _STANDING:
-        told = False  # `took it twice and now im at 81`
     word = page.tokens[index].word
     number = float(word) if word.replace(".", "").isdigit() else 0  # `7up`
+    no_hour = number > _HOURS or "." in word  # `twice, at 8 and now at 10`
+    if no_hour and before == ["at"] and page.words(index - 2, index - 1)[:1] in _STANDING:
+        told = False  # `took it twice and now im at 81`
     return not told and number >= _LEAST
 
 
@@ -83,5 +84,6 @@ def _counts(language: str) -> frozenset[str]:
 
 
 _CLOCK = frozenset({"am", "pm", "x", "times", "veces", "ml"})
+_HOURS = 24
 #: No value is lower, in either unit.
 _LEAST = 1.1
