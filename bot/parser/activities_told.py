@@ -299,8 +299,11 @@ def perhaps_minutes(value: Value, activities: Told) -> bool:
     """`gym 45`: a round number right behind an activity may be its length."""
     if value.unit is not None or value.off_scale is not None or value.decimal:
         return False
-    behind = any(
-        value.start in {done.end, done.start - 1} and done.minutes is None
-        for done in activities.done
+    return (
+        value.number % 5 == 0
+        and 10 <= value.number <= 90
+        and any(
+            value.start in {done.end, done.start - 1} and done.minutes is None
+            for done in activities.done
+        )
     )
-    return behind and value.number % 5 == 0 and 10 <= value.number <= 90

@@ -3,14 +3,14 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 import re
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 
 from bot.parser.durations import NUMBER, any_unit, duration, minutes_of, one_range
 from bot.parser.languages import LEXICA, gathered, of_all
 from bot.parser.lexicon import either
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page, Pattern, Span, pattern
 from bot.parser.phrases import Phrases
 from bot.parser.vocabulary.activities import (
     NOT_ACTIVITY_PHRASES,
@@ -38,10 +38,10 @@ class Measure:
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    long: re.Pattern[str]
-    far: re.Pattern[str]
-    done: re.Pattern[str]
-    about_to: re.Pattern[str]
+    long: Pattern
+    far: Pattern
+    done: Pattern
+    about_to: Pattern
 
 
 @cache
@@ -85,6 +85,9 @@ def find(page: Page, language: str) -> list[Doing]:
     to_come = _to_come(page, language)
     index = 0
     while index < len(page.tokens):
+        if not phrases.begins(page.tokens[index].word):
+            index += 1
+            continue
         hit = phrases.longest(page, index, len(page.tokens))
         if hit is None or (language == "en" and page.words(index, hit[0]) == ["a", "pie"]):
             index += 1  # `a pie` is on foot in Spanish alone
@@ -142,6 +145,8 @@ def _none() -> Phrases[bool]:
 def without_idioms(page: Page, doings: list[Doing]) -> list[Doing]:
     """Leave out what only sounds like an activity (`ran out`)."""
     idioms, taken = _none(), set[int]()
+    if not doings or not idioms.may_begin(page.held):
+        return doings
     for index in range(len(page.tokens)):
         if (hit := idioms.longest(page, index, len(page.tokens))) is not None:
             taken.update(range(index, hit[0]))
@@ -193,7 +198,7 @@ _UNCOUNTED = frozenset(
 
 def measures(page: Page, language: str) -> list[Measure]:
     """Give lengths of time and distances among the unclaimed words, in order, unclaimed."""
-    if not any(token.word[0].isdigit() or token.word in _UNCOUNTED for token in page.tokens):
+    if not page.numbers and not page.holds(_UNCOUNTED):
         return []
     patterns = _patterns(language)
     found = [
@@ -263,21 +268,11 @@ def _to_come(page: Page, language: str) -> set[int]:
     return {span.end for span in page.find(_patterns(language).about_to)}
 
 
-def tokens_of(doings: Iterable[Doing]) -> set[int]:
+def tokens_of(doings: Sequence[Doing]) -> set[int]:
     """The indices of their tokens."""
+    if not doings:
+        return set()
     return {index for doing in doings for index in range(doing.start, doing.end)}
-
-
-@cache
-def _counted(language: str) -> re.Pattern[str]:
-    steps = either(gathered(language, "steps"))
-    return re.compile(rf"(?:.* )?{NUMBER} (?:.* )?{steps}|{steps} .*{NUMBER}")
-
-
-def steps(page: Page, measure: Measure, language: str) -> bool:
-    """Whether a count is one of steps or the like: an activity by itself."""
-    words = " ".join(page.words(measure.start, measure.end))
-    return _counted(language).fullmatch(words) is not None
 
 
 #: Up to this many words between an activity and its length.

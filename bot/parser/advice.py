@@ -10,16 +10,16 @@ from functools import cache
 from bot.entries import Request, What
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Pattern, as_written, pattern
 from bot.parser.requests import Wish
 
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
     eat: re.Pattern[str]
-    opens: re.Pattern[str]
-    whole: re.Pattern[str]
-    fine: re.Pattern[str]
+    opens: Pattern
+    whole: Pattern
+    fine: Pattern
     affect: re.Pattern[str]
 
 
@@ -33,8 +33,8 @@ def _patterns(language: str) -> _Patterns:
         affect=re.compile(
             r"\b(?:raise|raises|spike|spikes|affect|affects|hurt|bad|good|ok|okay|safe|increase|send|push|put|lower|mess|sube|subir|afecta|hace dano)\b"
         ),
-        whole=re.compile(either(gathered(language, "meal_advice"))),
-        fine=re.compile(
+        whole=as_written(either(gathered(language, "meal_advice"))),
+        fine=as_written(
             rf"(?:.* )?{either(gathered(language, 'is_it_fine'))}(?: (?:for|to|with|in|at|on|if|a|me|too|para|now|tonight|today|then) ?[a-z ]*)?"
         ),
     )
@@ -119,11 +119,14 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
     patterns = _patterns(language)
     found = []
     openings = page.find(patterns.opens)
+    may_ask = patterns.whole.may_stand_in(page.held) or patterns.fine.may_stand_in(page.held)
+    if not openings and not may_ask:
+        return []
     for start, end, question in sentences(page):
         said = " ".join(word for word in page.words(start, end) if word not in {",", "¿", "¡"})
-        asks = patterns.whole.fullmatch(said) or (
+        asks = patterns.whole.whole(said, page.held) or (
             question
-            and patterns.fine.fullmatch(said)
+            and patterns.fine.whole(said, page.held)
             and any(start <= index < end for index in food_at)
             and not any(word[0].isdigit() for word in page.words(start, end))
         )

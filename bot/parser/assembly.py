@@ -19,7 +19,7 @@ from bot.entries import (
     Understood,
     What,
 )
-from bot.parser import activities_told, meals, meals_told, readings_told, requests, timing
+from bot.parser import activities_told, greeted, meals, meals_told, readings_told, timing
 from bot.parser.context import Context
 from bot.parser.findings import Findings
 from bot.parser.food import kinds_of
@@ -224,6 +224,7 @@ _MENDED = frozenset("fine ok okay better good well gone bien mejor".split())
 
 
 #: Beside a greeting's words (`not feeling good`, `no me siento bien`) they greet nobody.
+_ASKED_BACK = frozenset({"?"})
 _UNWELL = frozenset({"not", "isnt", "arent", "dont", "doesnt", "feel", "feeling", "siento"})
 
 
@@ -243,16 +244,16 @@ def _remainder(page: Page, context: Context, found: Findings, sheet: _Sheet) -> 
         return Understood(entries=(Request(what=What.CHATTER),))
     if context.asked is Asked.MEAL and (meal := _answer(page, context, found)) is not None:
         return Understood(entries=(meal,))
-    greeted = not kinds and requests.greeting(page, context.language)
-    unwell = not _UNWELL.isdisjoint(token.word for token in page.tokens)
-    if greeted and not unwell and not requests.strange(page, context.language, greeted):
+    thanked = not kinds and greeted.claimed(page, context.language)
+    unwell = page.holds(_UNWELL)
+    if thanked and not unwell and not greeted.says_more(page, context.language, thanked):
         return Understood(entries=(Request(what=What.CHATTER),))
     return Understood(ask=Ask.MEANING)
 
 
 def _answer(page: Page, context: Context, found: Findings) -> Meal | None:
     """What is on the plate, in words that nobody has listed (rule 11)."""
-    if found.strangers or any(token.word == "?" for token in page.tokens):
+    if found.strangers or page.holds(_ASKED_BACK):
         return None
     whole = (0, len(page.tokens))
     if (same := found.same_as) is not None:

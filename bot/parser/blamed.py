@@ -4,18 +4,17 @@ It was eaten before the reading, whenever that was: no meal begins with it, and 
 before it.
 """
 
-import re
 from functools import cache
 
 from bot.parser.languages import gathered
 from bot.parser.lead_ins import Lead
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Pattern, pattern
 from bot.parser.values import Value
 
 
 @cache
-def _pattern(language: str) -> re.Pattern[str]:
+def _pattern(language: str) -> Pattern:
     return pattern(either(gathered(language, "blamed")))
 
 

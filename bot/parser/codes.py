@@ -30,6 +30,9 @@ _GLUED = frozenset(
 def find(page: Page, language: str) -> list[Span]:
     """Codes: a number right behind letters that name no reading (`BA142`), one in the brackets of
     a call (`range(142)`), and roads and models (`I-80`, `F-150`)."""
+    glued = (at and page.tokens[at - 1].end == page.tokens[at].start for at in page.numbers)
+    if not any(glued):
+        return []
     may = _may_be_glued(language)
     found = [span for span in page.find(_CODE) if page.tokens[span.start].word not in may]
     for span in page.find(_LETTERED):

@@ -27,7 +27,7 @@ _CLOCK = re.compile(r"\d{1,2}:\d\d")
 _MARKS = frozenset(", . ; ! ? : ( ) - ¿ ¡ ~ ' \" _ = / *".split())
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Segment:
     """A word or phrase of a page and the concepts that it stands for."""
 

@@ -5,7 +5,7 @@
 # ruff: noqa: SIM905 - word sets read best as one string
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from datetime import datetime
 from functools import cache
 
@@ -14,7 +14,7 @@ from bot.parser import activity, food, moments, times
 from bot.parser.instants import When, resolved
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page
+from bot.parser.page import Page, Pattern, as_written, needed_by
 from bot.parser.values import Value
 from bot.units import Unit
 
@@ -33,20 +33,20 @@ _WRONG = (
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    swapped: re.Pattern[str]
-    not_then: re.Pattern[str]
-    put_but: re.Pattern[str]
-    replaced: re.Pattern[str]
-    should_be: re.Pattern[str]
-    cued: re.Pattern[str]
-    cued_after: re.Pattern[str]
-    starred: re.Pattern[str]
-    that_was: re.Pattern[str]
-    ate_at: re.Pattern[str]
-    not_food: re.Pattern[str]
-    food_not: re.Pattern[str]
-    said_but: re.Pattern[str]
-    meant: re.Pattern[str]
+    swapped: Pattern
+    not_then: Pattern
+    put_but: Pattern
+    replaced: Pattern
+    should_be: Pattern
+    cued: Pattern
+    cued_after: Pattern
+    starred: Pattern
+    that_was: Pattern
+    ate_at: Pattern
+    not_food: Pattern
+    food_not: Pattern
+    said_but: Pattern
+    meant: Pattern
 
 
 @cache
@@ -62,44 +62,44 @@ def _patterns(language: str) -> _Patterns:
     tail = r"(?: (?:,|\.|!|my mistake|my bad|sorry|oops|please|mg|instead|thanks|now|by|not sure why|typo|ah|lah|eh|oh|mix(?:ed)? (?:it|them|that) up|swapped (?:it|them)))*"
     glue = r"(?: (?:,|\.|;|-|its|it|is|was|should|be|but|the|sino|es|era|fue))*"
     return _Patterns(
-        swapped=re.compile(
+        swapped=as_written(
             rf"(?:{cue} )?{small}(?P<new>{_N}){_UNIT}(?: (?:that|it) (?:was|were|is))?(?: ,)? (?:and )?{instead} (?:the )?(?P<old>{_N}){tail}"
         ),
-        not_then=re.compile(
+        not_then=as_written(
             rf"(?:{cue} )?{small}(?:not|no|isnt|wasnt|no (?:es|era|fue|son|eran)) (?P<old>{_N}){glue} (?P<new>{_N}){_UNIT}{tail}"
         ),
-        put_but=re.compile(
+        put_but=as_written(
             rf"{small}(?:typed|put|wrote|sent|entered|said|gave|told you|read|saw|misread|puse|escribi|mande|dije)(?: (?:it|as|in|you|the|number))* (?P<old>{_N})(?: (?:,|\.|;|-|but|and|it|its|was|is|should|be|actually|really|meant|i|have|been|to|say|the|meter|says|said|number|pero|era|es|fue|in|fact|put|type|right|instead|of))+ (?P<new>{_N}){_UNIT}{tail}"
         ),
-        replaced=re.compile(
+        replaced=as_written(
             rf"(?:please )?(?:replace|change|swap|update|fix|correct|cambia|reemplaza|corrige) (?:the |that |my |el )?(?P<old>{_N}) (?:with|to|for|into|by|por|a|con) (?P<new>{_N}){_UNIT}{tail}"
         ),
-        should_be=re.compile(
+        should_be=as_written(
             rf"{small}(?:change |fix |correct )?(?P<old>{_N})(?: ,)? {should}{glue} (?P<new>{_N}){_UNIT}{tail}"
         ),
-        cued=re.compile(
+        cued=as_written(
             rf"(?:(?:hey|hi|hello|ok|okay|oh|ah|um|uh|well|so|no(?= (?:, )?(?:i|we) )|nope|nah|wait) (?:, )?)*(?:{cue}|no ,|{_WRONG}) {small}(?P<new>{_N}){_UNIT}{tail}"
         ),
-        cued_after=re.compile(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
-        starred=re.compile(
-            rf"(?:{cue} )?(?:[:,] )?\* ?(?P<new>{_N}){_UNIT}{tail}|(?P<new2>{_N}) \*"
+        cued_after=as_written(rf"{small}(?P<new>{_N}){_UNIT}(?: ,)? {cue_after}"),
+        starred=as_written(
+            rf"(?:{cue} )?(?:[:,] )?\* (?P<new>{_N}){_UNIT}{tail}|(?P<new2>{_N}) \*"
         ),
-        that_was=re.compile(
+        that_was=as_written(
             rf"(?:(?:oh|ah|oh no|oh wait|wrong|mistake|my mistake|my bad|error|sorry|oops|no|wait|actually|perdon|perdona|disculpa|disculpe|ups|espera|me equivoque|que pena|correction) (?:, )?)*{that_was} (?:(?:my|the|a|actually|really|taken|from|,|:|in fact|not before ,?) )*(?P<rest>.+)"
         ),
-        ate_at=re.compile(
+        ate_at=as_written(
             rf"(?:(?:sorry|oops|no|actually|correction|perdon|wait|my bad|my mistake|{_WRONG}) (?:[,.] )?)*(?:i |we |she |he |yo )?(?:actually |really |only |in fact )?(?:ate|eaten|started(?: eating)?|had (?:it|my meal)|began|meal was|my meal was|comi|empece)(?: it| eating| my meal| actually)? (?P<rest>(?:at|a las?|about|around|\d|half|noon|an|1|hace|20).*)"
         ),
-        not_food=re.compile(
+        not_food=as_written(
             r"(?:(?:sorry|oops|no|wait|actually|perdon|i meant) (?:, )?)*(?:it was |that was )?(?:not|no|wasnt|it wasnt|it was not|no era|no fue) (?P<old>[^,.;]+?)(?: (?:,|\.|;|but|it was|its|sino|era|-))+ (?P<new>[^,.;]+)"
         ),
-        said_but=re.compile(
+        said_but=as_written(
             r"(?:(?:sorry|oops|no|wait|actually|perdon) (?:, )?)*(?:i |we |she |he |yo )?(?:said|put|wrote|typed|logged|told you|sent|dije|puse|escribi|mande) (?P<old>[^,.;0-9]+?)(?: ,)? (?:but|pero|when)(?: (?:it|i|we|was|had|is|its|actually|really|in|fact|ate|meant|era|fue|comi|it was|should|be|have|been))+ (?P<new>[^,.;]+)"
         ),
-        food_not=re.compile(
+        food_not=as_written(
             rf"(?:(?:sorry|oops|no|wait|actually|i meant|i mean|it was|that was|was|i had|i ate|era|fue|perdon|quise decir|meant|correction|:|,) )*(?P<new>[^,.;]+?)(?: ,)? {instead} (?P<old>[^,.;]+)"
         ),
-        meant=re.compile(
+        meant=as_written(
             r"(?:(?:sorry|oops|no|perdon) (?:, )?)*(?:i meant|i mean|i ment|correction|make that|quise decir)"
             r"(?: (?::|,|it was|to say))* (?P<new>[^,.;]+)"
         ),
@@ -126,6 +126,7 @@ _A_TIME = re.compile(r"(?:at |a las? )?\d{1,2}(?: ?[:.] ?\d\d)?(?: ?[ap]m)?")
 _LONGEST = 80
 #: `can i eat durian or not` mends nothing.
 _QUESTION = re.compile(r"(?:can|could|may|should|shall|am|is|are|do|does|puedo|debo|podria) ")
+_ASKS = frozenset({"?"})
 _SORRY_BEHIND = re.compile(r" [.,;!] (?:my mistake|my bad|sorry|oops|typo|perdon|mi error)$")
 #: What a meter shows, and no mistake of the person's (`error 5`).
 _ERROR_CODE = re.compile(
@@ -133,11 +134,21 @@ _ERROR_CODE = re.compile(
 )
 
 
+@cache
+def _needed(language: str) -> frozenset[str] | None:
+    """One of these words stands in every correction."""
+    patterns = _patterns(language)
+    return needed_by(getattr(patterns, field.name) for field in fields(patterns))
+
+
 def find(page: Page, language: str, at: datetime, own: Unit) -> Mend | None:
     """A message that is nothing but a correction or a removal."""
+    needed = _needed(language)
+    if len(page.tokens) > _LONGEST or not (needed is None or page.holds(needed)):
+        return None
     patterns = _patterns(language)
     words = page.said()
-    if len(page.tokens) > _LONGEST or _ERROR_CODE.fullmatch(words):
+    if _ERROR_CODE.fullmatch(words):
         return None
     for sought in (
         patterns.swapped,
@@ -149,26 +160,26 @@ def find(page: Page, language: str, at: datetime, own: Unit) -> Mend | None:
         patterns.cued_after,
         patterns.starred,
     ):
-        if match := sought.fullmatch(words):
+        if match := sought.whole(words, page.held):
             return _mended(match, own)
-    if match := patterns.ate_at.fullmatch(words):
+    if match := patterns.ate_at.whole(words, page.held):
         told, instead, otherwise = match["rest"].partition(" not ")
         end = match.start("rest") + len(told) if instead else None
         only = not instead or _A_TIME.fullmatch(otherwise)  # `i ate at 1 not 2 and now 8.4`
         if only and (when := _only_time(page, match.start("rest"), end, language)):
             if instant := resolved(when, at):
                 return Mend(entry=Correction(at=instant))
-    if (match := patterns.that_was.fullmatch(words)) and (
+    if (match := patterns.that_was.whole(words, page.held)) and (
         mend := _moment(page, match, language, at)
     ):
         return mend
     told = _SORRY_BEHIND.sub("", words)
-    if _QUESTION.match(told) or any(token.word == "?" for token in page.tokens):
+    if _QUESTION.match(told) or page.holds(_ASKS):
         return None  # `is honey ok instead of sugar?`
     for sought in (patterns.said_but, patterns.not_food, patterns.food_not):
-        if (match := sought.fullmatch(told)) and not _left_out(told, match, language):
+        if (match := sought.whole(told, page.held)) and not _left_out(told, match, language):
             return _food(page, match, language)
-    if match := patterns.meant.fullmatch(words):
+    if match := patterns.meant.whole(words, page.held):
         return _meant_food(page, match, language)
     return None
 

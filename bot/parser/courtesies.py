@@ -4,20 +4,19 @@ In front of a message and behind it they say nothing to the reader, and are left
 finder sees it; where nothing else was said, they stay.
 """
 
-import re
 from dataclasses import dataclass
 from functools import cache
 
 from bot.parser.languages import filler, gathered
 from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, no_slips
-from bot.parser.page import Token
+from bot.parser.page import Pattern, Token, as_written
 
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    opening: re.Pattern[str]
-    closing: re.Pattern[str]
+    opening: Pattern
+    closing: Pattern
 
 
 @cache
@@ -33,8 +32,8 @@ def _patterns(language: str) -> _Patterns:
     thanks = rf"{thanked}{called}(?= [,.!;:]| \d| $)"
     marks = r"(?: [,.!:;-])*"
     return _Patterns(
-        opening=re.compile(rf"(?:(?:{greeted}|{words('late', 'hesitant')}|{thanks}){marks} )+"),
-        closing=re.compile(
+        opening=as_written(rf"(?:(?:{greeted}|{words('late', 'hesitant')}|{thanks}){marks} )+"),
+        closing=as_written(
             rf"(?:(?: [,.!;-]| and| y)* (?:{thanked}|{words('parting')}){called}{marks})+ $"
         ),
     )
@@ -82,7 +81,10 @@ _SAYING = frozenset(
 
 def _opened(words: list[str], language: str) -> int:
     """Where the message begins behind its greetings."""
-    match = _patterns(language).opening.match(" ".join(words[:_FURTHEST]) + " ")
+    opening = _patterns(language).opening
+    if not opening.may_stand_in(words):
+        return 0
+    match = opening.along.match(" ".join(words[:_FURTHEST]) + " ")
     if match is None:
         return 0
     start = match.group().count(" ")
@@ -102,9 +104,12 @@ def _shown(token: Token, kept: str) -> str:
 
 def _closed(words: list[str], start: int, language: str) -> int:
     """Where the message ends before its thanks."""
+    closing = _patterns(language).closing
+    if not closing.may_stand_in(words):
+        return len(words)
     first = max(start, len(words) - _FURTHEST // 2)
     line = f" {' '.join(words[first:])} "
-    match = _patterns(language).closing.search(line)
+    match = closing.along.search(line)
     if match is None:
         return len(words)
     end = first + line.count(" ", 0, match.start() + 1) - 1

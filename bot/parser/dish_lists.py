@@ -50,12 +50,13 @@ def how_much(
     between = [word for _, word in page.find_words(spans[-1][1], start)]
     if between not in ([","], ["("], ["-"]):
         return False  # `kottu from the shop, half a packet`: the shop is claimed
-    sizes = amount_words(language) | _SHARES | _HOW_BIG
     words = page.words(start, end)
     if words[0] in _JUST and words[1:] in (["1"], ["one"], ["2"], ["3"]):
         return True  # `acarajé, just one`
-    return bool((amount_words(language) | _SHARES) & set(words)) and all(
-        start + at in found.amounts or word in sizes for at, word in enumerate(words)
+    amounts = amount_words(language)
+    return any(word in amounts or word in _SHARES for word in words) and all(
+        start + at in found.amounts or word in amounts or word in _SHARES or word in _HOW_BIG
+        for at, word in enumerate(words)
     )
 
 

@@ -2,10 +2,14 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
+import re
 from dataclasses import replace
+from functools import cache
 
-from bot.parser import activity
 from bot.parser.activity import Measure
+from bot.parser.durations import NUMBER
+from bot.parser.languages import gathered
+from bot.parser.lexicon import either
 from bot.parser.page import Page
 
 #: Behind a distance or an activity they say that it is over.
@@ -18,6 +22,18 @@ _FAR = frozenset("km kms kilometer kilometers kilometre kilometres mile miles k"
 _BORDERS = frozenset(", . ; ! - + then and now y".split())
 
 
+@cache
+def _counted(language: str) -> re.Pattern[str]:
+    steps = either(gathered(language, "steps"))
+    return re.compile(rf"(?:.* )?{NUMBER} (?:.* )?{steps}|{steps} .*{NUMBER}")
+
+
+def _steps(page: Page, measure: Measure, language: str) -> bool:
+    """Whether a count is one of steps or the like: an activity by itself."""
+    words = " ".join(page.words(measure.start, measure.end))
+    return _counted(language).fullmatch(words) is not None
+
+
 def alone(page: Page, language: str, measures: list[Measure]) -> list[Measure]:
     """Claim what no activity has taken. Steps are an activity by themselves, and are given back;
     so is a distance that can only have been covered."""
@@ -26,7 +42,7 @@ def alone(page: Page, language: str, measures: list[Measure]) -> list[Measure]:
         if measure.minutes is not None or page.any_taken(measure.start, measure.end):
             continue
         page.claim(measure.start, measure.end)
-        if activity.steps(page, measure, language) or _covered(page, measure):
+        if _steps(page, measure, language) or _covered(page, measure):
             given.append(measure)
     return given
 
@@ -55,9 +71,7 @@ def _together(page: Page, language: str, measures: list[Measure]) -> list[Measur
         if (
             last is not None
             and set(page.words(last.end, measure.start)) <= {",", "and", "y", "+", "&"}
-            and all(
-                m.minutes is None and activity.steps(page, m, language) for m in (last, measure)
-            )
+            and all(m.minutes is None and _steps(page, m, language) for m in (last, measure))
         ):
             together[-1] = replace(last, end=measure.end)
         else:

@@ -12,8 +12,10 @@ from bot.parser.page import Page
 def joined(page: Page, found: Findings) -> list[Doing]:
     """Activities with only commas between them are one (`swept, mopped and dusted`)."""
     merged: list[Doing] = []
+    several = len(found.doings) > 1
+    measured = {at for m in found.measures if several for at in range(m.start, m.end)}
     for doing in found.doings:
-        if merged and _carries_on(page, found, merged[-1], doing):
+        if merged and _carries_on(page, measured, merged[-1], doing):
             continue
         if merged and _heads(page, merged[-1], doing):
             merged[-1] = doing
@@ -29,9 +31,8 @@ def joined(page: Page, found: Findings) -> list[Doing]:
     return merged
 
 
-def _carries_on(page: Page, found: Findings, first: Doing, second: Doing) -> bool:
+def _carries_on(page: Page, measured: set[int], first: Doing, second: Doing) -> bool:
     """`cycled 25 min on the exercise bike`: the second only says on what."""
-    measured = {at for m in found.measures for at in range(m.start, m.end)}
     between = [i for i in range(first.end, second.start) if i not in measured]
     words = [page.tokens[i].word for i in between]
     return words[:1] != [] and words[0] in _WHERE and _ON_WHAT.issuperset(words)

@@ -2,19 +2,18 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
-import re
 from functools import cache
 
 from bot.parser.activity import measures
 from bot.parser.food import amount_words
 from bot.parser.lead_ins import PAST, Lead
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Pattern, pattern
 from bot.parser.vocabulary.eating import EATING
 
 
 @cache
-def _eating() -> re.Pattern[str]:
+def _eating() -> Pattern:
     ahead = (
         "i|we|she|he|ive|im|am|is|was|just|only|have|has|been|and|then|so|now|about to|bout to"
         "|fixing to|fixin to|let me|lemme|time to|ready to|finally|already|currently|also"

@@ -127,13 +127,14 @@ def found(page: Page, context: Context, feelings: list[symptoms.Feeling]) -> Fin
     )  # fmt: skip
     several = food.of_several_words(page, language, dishes)
     subjects.pass_over({at for span in several for at in range(*span)})  # `nan bread 142`
-    all_found.then = {at for at, token in enumerate(page.tokens) if token.word in _THEN}
+    if page.holds(_THEN):
+        all_found.then = {at for at, token in enumerate(page.tokens) if token.word in _THEN}
     all_found.still = symptoms.still(page)
     all_found.long_ago = times.long_ago(page, language)
     for start, end in all_found.long_ago if feelings else ():
         if page.words(end - 1, end)[0].isdigit():
             page.claim(start, end)  # `collapsed in 2019`: the year is no value
-    all_found.code = any(
+    all_found.code = page.holds(_CODE) and any(
         token.word in _CODE and not _framed(page, index) for index, token in enumerate(page.tokens)
     )
     if (same := lead_ins.same_as(page, language)) is not None:
@@ -182,9 +183,11 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     doings = [doing for doing in doings if doing.over and not _undone(page, doing, all_found, by)]
     activity.claim_length_in_words(page, doings)
     whole = food.of_several_words(page, language, all_found.dishes)
-    with page.hidden(whole):  # `fast food`, `noon chai`
-        all_found.cues = moments.find(page, language, activity.tokens_of(doings), dish_at)
-        all_found.whens = times.find(page, language)
+    hidden = page.hide(whole)  # `fast food`, `noon chai`
+    all_found.cues = moments.find(page, language, activity.tokens_of(doings), dish_at)
+    all_found.whens = times.find(page, language)
+    for start, end in hidden:
+        page.release(start, end)
     if doings:  # `trabajé desde las 6`: when it began is not when it ended
         all_found.whens = [w for w in all_found.whens if page.tokens[w.start].word != "desde"]
     all_found.doings = [doing for doing in doings if not page.any_taken(doing.start, doing.end)]
@@ -296,7 +299,7 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     )
     if answer and not dish_at:  # `two frobbles and a glack`
         all_found.amounts |= pieces.counts_of_words(page, small)
-    all_found.values += values.bare(page, language, all_found.amounts | distances | dish_at | busy)
+    all_found.values += values.bare(page, all_found.amounts | distances | dish_at | busy)
     if all_found.code:
         all_found.unsure = [value for value in all_found.values if value.unit is None]
         all_found.values = [value for value in all_found.values if value.unit is not None]

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import Food, FoodKind
-from bot.parser.languages import LEXICA, gathered, lexica, of_all
+from bot.parser.languages import LEXICA, gathered, lexica, numerals, of_all
 from bot.parser.misspelt import no_slips
 from bot.parser.moments import meal_names
 from bot.parser.numbers import spoken
@@ -77,6 +77,12 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
     found: list[Dish] = []
     index = 0
     while index < len(page.tokens):
+        word = page.tokens[index].word
+        if not (phrases.begins(word) or not_food.begins(word) or word in _SUGAR_BEGINS):
+            if (meant := _not_listed(page, index, language)) is not None:
+                found.append(meant)
+            index += 1
+            continue
         named = phrases.longest(page, index, len(page.tokens))
         sugar = _sugar(page, index)
         hit = named if named and sugar and named[0] > sugar[0] else sugar or named
@@ -95,29 +101,25 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
             found.append(Dish(start=index, end=hit[0], kind=hit[1], sugar=sweet))
             index = hit[0]
         else:
-            several = _several(page, index, language)
-            if several is not None:
-                found.append(several)
-            elif (
-                page.free(index)
-                and len(page.tokens[index].word) > SHORTEST
-                and (meant := _meant(page.tokens[index].word, language))
-            ):
-                kind = phrases.whole((meant,)) or FoodKind.UNKNOWN
-                found.append(Dish(start=index, end=index + 1, kind=kind, guessed=True))
+            if (meant := _not_listed(page, index, language)) is not None:
+                found.append(meant)
             index += 1
     return found
 
 
-def _several(page: Page, index: int, language: str) -> Dish | None:
-    """More than one of a food that is listed singly (`breads`)."""
+def _not_listed(page: Page, index: int, language: str) -> Dish | None:
+    """More than one of a food that is listed singly (`breads`), or one with a slip in it."""
     word = page.tokens[index].word
-    if not (page.free(index) and word.endswith("s") and len(word) > SHORTEST):
+    if len(word) <= SHORTEST or not page.free(index):
         return None
-    kind = _phrases(language).whole((word[:-1],)) if word.isalpha() else None
-    if kind is None:
+    phrases = _phrases(language)
+    kind = phrases.whole((word[:-1],)) if word[-1] == "s" and word.isalpha() else None
+    if kind is not None:
+        return Dish(start=index, end=index + 1, kind=kind, guessed=word[:-1] in ALSO_NOT_FOOD)
+    if (meant := _meant(word, language)) is None:
         return None
-    return Dish(start=index, end=index + 1, kind=kind, guessed=word[:-1] in ALSO_NOT_FOOD)
+    kind = phrases.whole((meant,)) or FoodKind.UNKNOWN
+    return Dish(start=index, end=index + 1, kind=kind, guessed=True)
 
 
 @cache
@@ -158,7 +160,7 @@ _NUMBER_BEHIND = frozenset("is was of at : = - test reading level es fue".split(
 def kinds_of(text: str, language: str = "en") -> tuple[Food, ...]:
     """The foods of a dish's text, each with its kind; a dish of no known food is one unknown."""
     kept = shown(text)
-    page = Page(kept, spoken(cut(plain(kept)), [lex.numerals for lex in lexica(language)]))
+    page = Page(kept, spoken(cut(plain(kept)), numerals(language)))
     dishes = find(page, language)
     foods = [
         Food(text=page.text(dish.start, dish.end), kind=dish.kind)

@@ -2,7 +2,6 @@
 
 # ruff: noqa: SIM905 - word sets read best as one string
 
-import re
 from dataclasses import dataclass
 from functools import cache
 
@@ -10,28 +9,31 @@ from bot.parser.food import LEFT_OUT, Dish
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, no_slips
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page, Pattern, Span, pattern
 from bot.parser.pieces import MOST_PIECES, UP_TO, bracketed, counted, range_to
 from bot.parser.vocabulary.eating import HOW_FULL
 
 
 @dataclass(frozen=True, slots=True)
 class _Amounts:
-    certain: re.Pattern[str]
-    share: re.Pattern[str]
-    fraction: re.Pattern[str]
-    times: re.Pattern[str]
+    certain: Pattern
+    full: Pattern  # `2 calabashfuls`
+    share: Pattern
+    fraction: Pattern
+    times: Pattern
 
 
 @cache
 def _amounts(language: str) -> _Amounts:
     units = either(gathered(language, "amounts"))
     number = r"\d+(?:\.\d+)?"
-    units = rf"(?:{either(HOW_FULL)} )?(?:{units}|[a-z]{{3,}}ful(?:l|s|ls)?)"
+    many = rf"{number}(?: ?(?:-|to|or|x|/|y|o) {number})?(?: 1 / [2-4]| ½)?"
+    how_full = rf"(?:{either(HOW_FULL)} )?"
     return _Amounts(
-        certain=pattern(rf"{number}(?: ?(?:-|to|or|x|/|y|o) {number})?(?: 1 / [2-4]| ½)? {units}"),
+        certain=pattern(f"{many} {how_full}{units}"),
+        full=pattern(rf"{many} {how_full}[a-z]{{3,}}ful(?:l|s|ls)?"),
         share=pattern(rf"{number} %|99(?= (?:flake|with (?:a )?flake|ice cream|cones?))"),
-        fraction=pattern(r"(?:\d{1,2} )?[1-9] / (?:[2-9]|1[0-6])|\d{1,2} ?[½¼¾⅓⅔]|[½¼¾⅓⅔]"),
+        fraction=pattern(r"(?:\d{1,2} )?[1-9] / (?:[2-9]|1[0-6])|\d{1,2} [½¼¾⅓⅔]|[½¼¾⅓⅔]"),
         times=pattern(
             r"x \d{1,2}|\d{1,2} (?:x|of (?:them|those|these)|de (?:esos|esas|ellos|ellas))"
         ),
@@ -50,10 +52,13 @@ def amounts(
     """Give the tokens of amounts of food. A whole number below `own_small`, or a count before the
     plural of a food, is one when food or an unknown word follows; in an `answer` to what is eaten,
     any small count behind a food or an unknown word, too."""
-    patterns = _amounts(language)
     found: set[int] = set()
+    if not page.numbers and not page.holds(_PARTS):
+        return found
+    patterns = _amounts(language)
     starts = {dish.start: dish for dish in dishes}
-    for sought in (patterns.certain, patterns.share, patterns.fraction, patterns.times):
+    fuls = (patterns.full,) if "ful" in page.line else ()
+    for sought in (patterns.certain, *fuls, patterns.share, patterns.fraction, patterns.times):
         for span in page.find(sought):
             of_the_dish = span.end - 1 in starts and page.tokens[span.end - 1].word.endswith("ed")
             if of_the_dish:
@@ -61,21 +66,23 @@ def amounts(
             if busy.isdisjoint(range(span.start, span.end)):  # `142 square dancing`
                 found.update(range(_begun(page, span), span.end))
     decimals = any(
-        token.word.replace(".", "").isdigit()
+        page.tokens[at].word.replace(".", "").isdigit()
         and page.free(at)
-        and ("." in token.word or page.words(at + 1, at + 2) in _NAMED_VALUE)
-        for at, token in enumerate(page.tokens)
+        and ("." in page.tokens[at].word or page.words(at + 1, at + 2) in _NAMED_VALUE)
+        for at in page.numbers
     )
-    for index, token in enumerate(page.tokens):
+    for index in page.numbers:
         if bracketed(page, index, starts):
             found.add(index)
-        if index in found or not page.free(index) or not token.word[0].isdigit():
+        if index in found or not page.free(index):
             continue
         if counted(page, index, starts, own_small, language, answer=answer, decimals=decimals):
             found.update(range_to(page, index))
     return found
 
 
+#: Parts of a whole that are written without a digit.
+_PARTS = frozenset("½¼¾⅓⅔")
 #: Right behind a number they make a value of it: `6 before`.
 _NAMED_VALUE = (["before"], ["after"], ["antes"], ["despues"])
 #: The later number of a range is at most so many times the earlier one.

@@ -10,6 +10,7 @@ from typing import Final, TypeVar
 
 from bot.parser.english import ENGLISH
 from bot.parser.lexicon import Lexicon, Words
+from bot.parser.numbers import Numerals
 from bot.parser.phrases import Phrases
 from bot.parser.spanish import SPANISH
 from bot.parser.tidy import fold
@@ -69,6 +70,12 @@ def gathered(language: str, field: str) -> Words:
         home = lexicon.times if hasattr(lexicon.times, field) else lexicon
         words.extend(phrases_of(language, lexicon, getattr(home, field)))
     return tuple(words)
+
+
+@cache
+def numerals(language: str) -> tuple[Numerals, ...]:
+    """How all languages say numbers, the participant's own first."""
+    return tuple(lexicon.numerals for lexicon in lexica(language))
 
 
 @cache

@@ -3,7 +3,6 @@
 # ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM905 - word sets read best as one string
 
-import re
 from dataclasses import dataclass
 from functools import cache
 
@@ -11,7 +10,7 @@ from bot.entries import MealName
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
 from bot.parser.moments import meal_names
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page, Pattern, Several, Span, pattern
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,13 +32,13 @@ class Lead:
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    since: re.Pattern[str]
-    named: re.Pattern[str]
-    for_name: re.Pattern[str]
-    lead: re.Pattern[str]
-    planned: re.Pattern[str]
-    same: re.Pattern[str]
-    starting: re.Pattern[str]
+    since: Pattern
+    named: Pattern
+    for_name: Pattern
+    lead: Pattern
+    planned: Pattern
+    same: Pattern
+    starting: Pattern
 
 
 @cache
@@ -130,6 +129,13 @@ def same_as(page: Page, language: str) -> tuple[int, int] | None:
     return (span.start, span.end) if span else None
 
 
+@cache
+def _sought(language: str) -> Several:
+    """All that `leads` looks for."""
+    patterns = _patterns(language)
+    return Several(patterns.since, patterns.for_name, patterns.named, patterns.lead)
+
+
 def leads(page: Page, language: str, within: set[int], active: set[int]) -> list[Lead]:
     """Claim names of meals and what leads food in, in order; none is `within` a food (`drink` of
     `an energy drink`) or leads to what is `active` (`finished my walk`)."""
@@ -137,6 +143,8 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
         _patterns(language), meal_names(language), shy_names(language), _verbs(language),
     )  # fmt: skip
     found: list[Lead] = []
+    if not page.worth(_sought(language)):
+        return found
     for span in page.find(patterns.since):
         page.claim(span.start, span.end)
     for span in page.find(patterns.for_name):

@@ -220,21 +220,20 @@ def _empty(page: Page, language: str, found: Findings, result: list[Plate], used
         return
     if found.strangers and not _begun_with_a_value(page, found):
         return
-    if found.same_as is not None or any(token.word in _NOT_EATEN for token in page.tokens):
+    if found.same_as is not None or page.holds(_NOT_EATEN):
         return
     if any(index for index, word in page.find_words(0, len(page.tokens)) if word == "?"):
         return
     names = [lead for lead in found.leads if lead.is_name]
     if found.values:
         names = [lead for lead in names if not _tells_the_hour(page, lead)]
-    if meals.strange_words(page, language) or any(token.word in _TO_COME for token in page.tokens):
+    if meals.strange_words(page, language) or page.holds(_TO_COME):
         names = []
     if names:
         lead = names[0]
         past = any(other.past for other in found.leads)
         result.append(Plate(start=lead.start, name=lead.name, past=past))
-        finished = {"finished", "done", "termine", "terminado", "over"}
-        result[-1].over = any(token.word in finished for token in page.tokens)
+        result[-1].over = page.holds(_FINISHED)
         return
     leads = [lead for lead in found.leads if not lead.is_name]
     leads = [lead for lead in leads if _HOW.isdisjoint(page.words(lead.end, lead.end + 2))]
@@ -264,6 +263,7 @@ _HOW = frozenset("late early out less badly well loads lots everything".split())
 _NOT_EATEN = frozenset(
     "no not nothing didnt dont havent hasnt never skipped skipping missed without nada".split()
 )
+_FINISHED = frozenset({"finished", "done", "termine", "terminado", "over"})
 _TO_COME = frozenset("will wont shall".split())
 
 

@@ -12,18 +12,18 @@ from bot.parser.advice import may_open, sentences, wish
 from bot.parser.dose_clauses import asked_until, first_named, until_mark
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page, Pattern, Span, pattern
 from bot.parser.requests import Wish
 
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    drug: re.Pattern[str]
-    dose: re.Pattern[str]
-    wrong: re.Pattern[str]
-    taken: re.Pattern[str]
-    medical: re.Pattern[str]
-    mistaken: re.Pattern[str]
+    drug: Pattern
+    dose: Pattern
+    wrong: Pattern
+    taken: Pattern
+    medical: Pattern
+    mistaken: Pattern
 
 
 @cache
@@ -153,12 +153,15 @@ _MORE_THAN_MEANT = pattern(
 def _swapped(page: Page) -> list[Wish]:
     """`gave myself the fast one instead of the slow one` names no drug and is a wrong dose, and so
     is `30 units not 13`, where nothing is asked."""
-    said = set(page.words(0, len(page.tokens)))
-    if said.isdisjoint({"instead", "rather", "place", "not", "vez", "lugar", "no"}):
+    if not page.holds(_FOR_ANOTHER):
         return []
-    asked = {"?", "should", "can", "do", "how", "debo", "puedo"} & said
+    asked = page.holds(_ASKING)
     span = page.first(_ONE_FOR_THE_OTHER) or (None if asked else page.first(_MORE_THAN_MEANT))
     return [wish(page, span.start, span.end, What.WRONG_DOSE)] if span else []
+
+
+_FOR_ANOTHER = frozenset(["instead", "rather", "place", "not", "vez", "lugar", "no"])
+_ASKING = frozenset(["?", "should", "can", "do", "how", "debo", "puedo"])
 
 
 #: `wrong insulin!`, with nothing taken named and nothing asked.

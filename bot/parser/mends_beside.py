@@ -69,7 +69,7 @@ def stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Und
         return False
     if all(isinstance(each, Reading) for each in rest.entries):
         other = isinstance(mend, Correction) and mend.value is None
-        return other or not _NOW.isdisjoint(token.word for token in after.tokens)
+        return other or after.holds(_NOW)
     if isinstance(mend, Correction) and mend.moment is not None:
         return True  # `that was after, and having papaya now`
     sentence = _before(page, after) == ["."]
@@ -80,13 +80,13 @@ def stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Und
         return plainly(page, mend) or (joined and _sorry_for(page))
     if _sorry_for(page) and not REPORTING.isdisjoint(after.words(0, 1)):
         return True  # `sorry 146, eating rice`
-    return not _MEANT.isdisjoint(token.word for token in page.tokens)
+    return page.holds(_MEANT)
 
 
 def plainly(page: Page, entry: Correction | Removal) -> bool:
     """Whether more than `sorry`, which may excuse a delay (`sorry, 162, was on the bus`), says that
     something was wrong: `I meant 145, wrong glasses`."""
-    mistaken = not _MISTAKEN.isdisjoint(token.word for token in page.tokens)
+    mistaken = page.holds(_MISTAKEN)
     mistaken = mistaken or page.tokens[0].word == "*"
     return isinstance(entry, Removal) or entry.replaces is not None or mistaken
 

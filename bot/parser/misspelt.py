@@ -40,19 +40,31 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
-    known, slips = no_slips(language), _slips(language)
-    tokens = _beside(tokens)
-    tokens = [part for token in tokens for part in _apart(_without_g(token, known), language)]
+    known, slips, listed = no_slips(language), _slips(language), known_words(language)
+    if not _MEANT_BESIDE.isdisjoint([token.word for token in tokens]):
+        tokens = _beside(tokens)
     mended: list[Token] = []
     strangers = 0
-    for token in tokens:
+    for token in _parted(tokens, language):
         meant = slips.get(token.word)
-        if meant is None and len(token.word) >= by_sound.SHORTEST and token.word not in known:
+        unknown = meant is None and token.word not in listed and token.word.isalpha()
+        if unknown and len(token.word) >= by_sound.SHORTEST and token.word not in known:
             strangers += 1
             meant = _meant(token.word, language, sounding=strangers <= _MOST_STRANGERS)
             meant = slips.get(meant or "", meant)  # a list may hold it with a slip of its own
         mended.append(replace(token, word=meant) if meant else token)
     return mended
+
+
+def _parted(tokens: list[Token], language: str) -> Iterator[Token]:
+    """With a g where one is not spoken, and a space where one was left out."""
+    known, listed = no_slips(language), known_words(language)
+    for token in tokens:
+        whole = _without_g(token, known) if token.word.endswith("in") else token
+        if whole.word in listed:
+            yield whole
+        else:
+            yield from _apart(whole, language)
 
 
 #: Nobody's message has more words that no list knows and that still mean something by their sound.
@@ -77,6 +89,10 @@ def _beside(tokens: list[Token]) -> list[Token]:
     return mended
 
 
+#: Where none of them stands, no word is meant as another for what stands beside it.
+_MEANT_BESIDE = frozenset({"4", "super", "an"}).union(word for _, word in BESIDE)
+
+
 #: Before another vowel or an h that is not spoken `an` is right.
 _AND_THEN = re.compile(r"[bcdfgjklmnpqrstvwxyz][a-z]")
 _SOME = frozenset({"a", "my", "the"})
@@ -93,9 +109,9 @@ _NO_G_LEFT_OUT = frozenset({"aspirin", "raisin", "statin", "pekin", "basin", "ca
 
 
 def _without_g(token: Token, known: Container[str]) -> Token:
-    """`spinnin`, `waitin`: a g that is not spoken."""
+    """`spinnin`, `waitin`: a g that is not spoken, behind a word that ends as they do."""
     word = token.word
-    if len(word) < 5 or not word.endswith("in") or word in _NO_G_LEFT_OUT:
+    if len(word) < 5 or word in _NO_G_LEFT_OUT:
         return token
     return replace(token, word=f"{word}g") if f"{word}g" in known else token
 
@@ -103,21 +119,20 @@ def _without_g(token: Token, known: Container[str]) -> Token:
 def _apart(token: Token, language: str) -> list[Token]:
     """`prelunch`, `afterdinner`: a moment and what it is a moment of, with no space between."""
     glued = _GLUED.fullmatch(token.word)
-    if glued is None or token.word in known_words(language):
-        return [token]
-    names = {
-        name
-        for lexicon in lexica(language)
-        for words in lexicon.meal_names.values()
-        for name in words
-    }
-    if glued["of"] not in names | _EATEN:
+    if glued is None or glued["of"] not in _of_moments(language):
         return [token]
     cut = token.start + len(glued["moment"])
     return [
         replace(token, word=glued["moment"], end=cut),
         replace(token, word=glued["of"], start=cut),
     ]
+
+
+@cache
+def _of_moments(language: str) -> frozenset[str]:
+    """What a moment is before or after, in one word."""
+    names = (words for lexicon in lexica(language) for words in lexicon.meal_names.values())
+    return _EATEN.union(*names)
 
 
 _GLUED = re.compile(r"(?P<moment>pre|post|before|after)(?P<of>[a-z]{3,})")

@@ -12,7 +12,7 @@ from bot.entries import MealName, Moment
 from bot.parser.durations import any_unit, duration, minutes_of, one_range
 from bot.parser.languages import gathered, lexica, phrases_of
 from bot.parser.lexicon import either
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page, Pattern, Several, Span, pattern
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,12 +35,12 @@ class Cue:
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    whole: tuple[tuple[re.Pattern[str], Moment], ...]
-    before: re.Pattern[str]
-    after: re.Pattern[str]
-    long_after: re.Pattern[str]
-    at_long: re.Pattern[str]
-    bare_long: re.Pattern[str]
+    whole: tuple[tuple[Pattern, Moment], ...]
+    before: Pattern
+    after: Pattern
+    long_after: Pattern
+    at_long: Pattern
+    bare_long: Pattern
 
 
 OWN = r"(?:(?:the|my|me|ma|our|a|an|her|his|some|big|late|early|light|sunday|el|la|mi|los|las|un|una|de|del) ){0,3}"
@@ -98,12 +98,23 @@ def _patterns(language: str) -> _Patterns:
     )
 
 
+@cache
+def _sought(language: str) -> Several:
+    """All that `find` looks for."""
+    patterns = _patterns(language)
+    whole = (sought for sought, _ in patterns.whole)
+    told = patterns.before, patterns.after, patterns.long_after, patterns.at_long
+    return Several(*whole, *told)
+
+
 def find(page: Page, language: str, active: set[int], food_at: Container[int]) -> list[Cue]:
     """Claim the words of each moment. `active` holds the tokens of activities, for `after my walk`
     and so that `walked 20 min after lunch` keeps its minutes; `food_at` those of food, for
     `after peking duck`."""
     patterns = _patterns(language)
     found: list[Cue] = []
+    if not page.worth(_sought(language)):
+        return found
     for sought, moment in patterns.whole:
         for span in page.find(sought):
             if moment is Moment.RECHECK and _of_a_sign(page, span.start, span.end):
@@ -146,7 +157,7 @@ def find_long(page: Page, language: str) -> list[Cue]:
 
 
 def _at_length(
-    page: Page, sought: re.Pattern[str], names: dict[str, MealName], active: set[int]
+    page: Page, sought: Pattern, names: dict[str, MealName], active: set[int]
 ) -> list[Cue]:
     """A length of one to three hours beside a reading (`at 2h`, `a las dos horas`): after the meal."""
     found = []

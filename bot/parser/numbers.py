@@ -44,8 +44,18 @@ def _begin(say: Numerals, *, home: bool) -> frozenset[str]:
     return say.words if home else say.words - say.at_home
 
 
-def spoken(tokens: list[Token], numerals: Sequence[Numerals]) -> list[Token]:
+@cache
+def _spoken_with(numerals: tuple[Numerals, ...]) -> frozenset[str]:
+    """One of these words stands in every number in words."""
+    begun = (_begin(say, home=say is numerals[0]) for say in numerals)
+    ended = {words[-1] for say in numerals for words in say.fractions}
+    return frozenset(ended).union(*begun, *(say.point for say in numerals))
+
+
+def spoken(tokens: list[Token], numerals: tuple[Numerals, ...]) -> list[Token]:
     """Replace numbers in words by one token of digits each (`one hundred and forty two`)."""
+    if _spoken_with(numerals).isdisjoint([token.word for token in tokens]):
+        return tokens
     result: list[Token] = []
     index = 0
     points = frozenset().union(*(say.point for say in numerals))

@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import cache
 
 from bot.parser.languages import lexica
-from bot.parser.misspelt import no_slips
+from bot.parser.misspelt import known_words, no_slips
 from bot.parser.page import Token
 from bot.parser.spelling import one_slip
 from bot.parser.vocabulary.slips import SLIPS
@@ -19,9 +19,14 @@ _SHORTEST = 3
 
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the numeral that was meant on the line; what is shown stays as typed."""
-    known, numerals = no_slips(language), _numerals(language)
-    tokens = _as_heard(tokens, language)
-    places = [at for at, token in enumerate(tokens) if _is_strange(token.word, known, numerals)]
+    known, numerals, listed = no_slips(language), _numerals(language), known_words(language)
+    if not _heard_with(language).isdisjoint([token.word for token in tokens]):
+        tokens = _as_heard(tokens, language)
+    places = [
+        at
+        for at, token in enumerate(tokens)
+        if token.word not in listed and _is_strange(token.word, known, numerals)
+    ]
     if not places:
         return tokens
     tokens = list(tokens)
@@ -62,6 +67,12 @@ _FEW_PINTS = frozenset({"one", "two", "a", "half"})
 #: Before `thirty` they make a sign of it: a letter was left out.
 _HOW_MUCH = frozenset("very really so super always extremely dead proper awfully terribly".split())
 _MINUTES = frozenset({"min", "mins", "minute", "minutes", "percent", "years", "grams", "steps"})
+
+
+@cache
+def _heard_with(language: str) -> frozenset[str]:
+    """Without one of these words nothing was misheard."""
+    return _points(language) | _COUNTED.keys() | {"thirty", "cinto", "siento", "pint"}
 
 
 def _as_heard(tokens: list[Token], language: str) -> list[Token]:

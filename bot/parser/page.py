@@ -6,14 +6,15 @@ can see it. Every span is a pair of token indices, [start, end).
 """
 
 import re
-from collections.abc import Iterable, Iterator
-from contextlib import contextmanager
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+
+from bot.parser.needed import words_needed
 
 BLOT = "\x00"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)  # frozen, it would take four times as long to make, and many are made
 class Token:
     """One token: its place in the text as shown, and its plain form on the line."""
 
@@ -22,7 +23,7 @@ class Token:
     word: str
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Span:
     """Some neighbouring tokens and what a pattern matched there."""
 
@@ -40,24 +41,64 @@ _WITHOUT_END = re.compile(r"(?<!\\)\)([*+])")
 _REPEATS = {"*": "){0,9}", "+": "){1,9}"}
 
 
-def pattern(source: str) -> re.Pattern[str]:
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """What is looked for on a page, and words of which one must stand there (see `needed`)."""
+
+    along: re.Pattern[str]
+    needs: frozenset[str] | None
+
+    def whole(self, words: str, held: Collection[str]) -> re.Match[str] | None:
+        """Match `words` from end to end; `held` are words of which they are made."""
+        return self.along.fullmatch(words) if self.may_stand_in(held) else None
+
+    def may_stand_in(self, words: Collection[str]) -> bool:
+        """Tell whether one of the words that it needs is there."""
+        return self.needs is None or not self.needs.isdisjoint(words)
+
+
+def pattern(source: str) -> Pattern:
     """Compile a pattern that begins and ends at the borders of tokens. Groups repeat nine times
     at most: from each word of `a a a a …` to its end would take time by the square of its length.
     """
     bounded = _WITHOUT_END.sub(lambda repeat: _REPEATS[repeat[1]], source)
-    return re.compile(rf"(?<= )(?:{bounded})(?= )")
+    return Pattern(re.compile(rf"(?<= )(?:{bounded})(?= )"), words_needed(bounded))
+
+
+def as_written(source: str) -> Pattern:
+    """Compile a pattern for words joined by one space, all of them or from a border on."""
+    return Pattern(re.compile(source), words_needed(source))
+
+
+class Several:
+    """Patterns that are looked for one after the other."""
+
+    __slots__ = ("always", "every", "needs")
+
+    def __init__(self, *patterns: Pattern) -> None:
+        self.every = patterns
+        self.always = tuple(each for each in patterns if each.needs is None)
+        self.needs = needed_by(each for each in patterns if each.needs is not None) or frozenset()
+
+
+def needed_by(patterns: Iterable[Pattern]) -> frozenset[str] | None:
+    """One of these words stands wherever one of the patterns is found."""
+    needs = [each.needs for each in patterns]
+    return None if None in needs else frozenset().union(*filter(None, needs))
 
 
 class Page:
     """One message under the finders' hands."""
 
-    __slots__ = ("_borders", "_line", "_taken", "seen", "shown", "tokens")
+    __slots__ = ("_borders", "_line", "_numbers", "_taken", "held", "seen", "shown", "tokens")
 
     def __init__(self, shown: str, tokens: list[Token]) -> None:
         self.shown = shown
         self.tokens = tokens
         self._taken = bytearray(len(tokens))
         self._line: str | None = None
+        self._numbers: list[int] | None = None
+        self.held = {token.word for token in tokens}
         self.seen: dict[tuple[int, int, str], object] = {}  # kept by finders until a claim
         self._borders: tuple[dict[int, int], dict[int, int]] | None = None
 
@@ -80,6 +121,13 @@ class Page:
         return self._borders
 
     @property
+    def numbers(self) -> list[int]:
+        """Where tokens stand that begin with a digit, claimed or not."""
+        if self._numbers is None:
+            self._numbers = [at for at, token in enumerate(self.tokens) if token.word[0].isdigit()]
+        return self._numbers
+
+    @property
     def line(self) -> str:
         """The tokens not yet claimed, framed by spaces."""
         if self._line is None:
@@ -91,21 +139,36 @@ class Page:
             self._line = f" {' '.join(words)} "
         return self._line
 
-    def find(self, sought: re.Pattern[str]) -> list[Span]:
+    def holds(self, words: frozenset[str]) -> bool:
+        """Tell whether one of these words stands anywhere, claimed or not."""
+        return not words.isdisjoint(self.held)
+
+    def find(self, sought: Pattern) -> list[Span]:
         """Give every match among the unclaimed tokens, left to right."""
+        if sought.needs is not None and sought.needs.isdisjoint(self.held):
+            return []
         line = self._line or self.line
-        # Nine patterns in ten find nothing, and a search tells so far sooner than a walk.
-        if sought.search(line) is None:
+        # Of those that are left most find nothing, too, and a search tells so sooner than a walk.
+        if sought.along.search(line) is None:
             return []
         starts, ends = self._bordering()
         found = []
-        for match in sought.finditer(line):
+        for match in sought.along.finditer(line):
             start, end = starts.get(match.start()), ends.get(match.end())
             if start is not None and end is not None:
                 found.append(Span(start, end, match))
         return found
 
-    def first(self, sought: re.Pattern[str]) -> Span | None:
+    def worth(self, several: Several) -> Sequence[Pattern]:
+        """Give those of several patterns that can be found at all, in their order."""
+        held = self.held
+        if several.needs.isdisjoint(held):
+            return several.always
+        return [
+            each for each in several.every if each.needs is None or not each.needs.isdisjoint(held)
+        ]
+
+    def first(self, sought: Pattern) -> Span | None:
         """Give the first match among the unclaimed tokens."""
         return next(iter(self.find(sought)), None)
 
@@ -115,15 +178,13 @@ class Page:
         self._line = None
         self.seen.clear()
 
-    @contextmanager
-    def hidden(self, places: Iterable[tuple[int, int]]) -> Iterator[None]:
-        """Claim spans for a while: what is looked for meanwhile cannot lie in them."""
+    def hide(self, places: Iterable[tuple[int, int]]) -> list[tuple[int, int]]:
+        """Claim those spans that nothing has claimed, and give them: what is looked for until they
+        are released cannot lie in them."""
         taken = [(start, end) for start, end in places if not self.any_taken(start, end)]
         for start, end in taken:
             self.claim(start, end)
-        yield
-        for start, end in taken:
-            self.release(start, end)
+        return taken
 
     def said(self) -> str:
         """All words, without the marks behind them."""

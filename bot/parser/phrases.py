@@ -35,6 +35,14 @@ class Phrases(Generic[Meaning]):
         """These without others, whatever those mean."""
         return self._of(self._top - others._top)
 
+    def begins(self, word: str) -> bool:
+        """Whether a phrase begins with this word; most words of a message begin none."""
+        return self._top.below.get(word) is not None
+
+    def may_begin(self, words: set[str]) -> bool:
+        """Whether a phrase begins with one of these words."""
+        return not self._top.below.keys().isdisjoint(words)
+
     def longest(self, page: Page, start: int, end: int) -> tuple[int, Meaning] | None:
         """The longest phrase of unclaimed tokens that begins at `start`: its end and meaning."""
         if start >= end:

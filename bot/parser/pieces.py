@@ -226,7 +226,9 @@ def _of_another(page: Page, index: int, starts: dict[int, Dish], language: str) 
 def bracketed(page: Page, index: int, starts: dict[int, Dish]) -> bool:
     """`crumpets (2) with butter`: a count in brackets behind its food."""
     word = page.tokens[index].word
-    around = page.words(index - 1, index + 2)[::2] if index else []
+    if index == 0 or page.tokens[index - 1].word != "(":
+        return False
+    around = page.words(index - 1, index + 2)[::2]
     return (
         around == ["(", ")"]
         and word.isdigit()

@@ -1,20 +1,19 @@
 """Is a pregnancy told? `I'm pregnant`; by a helper's hand `she's pregnant`."""
 
-import re
 from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import By, Request, What
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Pattern, pattern
 from bot.parser.requests import Wish
 
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    pregnant: re.Pattern[str]
-    not_pregnant: re.Pattern[str]
+    pregnant: Pattern
+    not_pregnant: Pattern
 
 
 @cache

@@ -39,7 +39,7 @@ from bot.parser import (
 from bot.parser.assembly import assembled
 from bot.parser.context import Context
 from bot.parser.findings import Findings, found
-from bot.parser.languages import lexica
+from bot.parser.languages import numerals
 from bot.parser.misspelt import mended
 from bot.parser.page import Page
 from bot.parser.subjects import Subjects
@@ -121,9 +121,8 @@ def _mend_and_more(page: Page, context: Context, *, felt: bool) -> Understood | 
 
 def _tells_why(page: Page, rest: Understood) -> bool:
     """`delete that last one, it was my sister's`: neither an entry nor a number behind it."""
-    numbered = any(token.word[0].isdigit() for token in page.tokens)
     silent = not rest.entries and rest.ask is Ask.MEANING
-    return (silent or rest.entries == (_CHATTER,)) and not numbered
+    return (silent or rest.entries == (_CHATTER,)) and not page.numbers
 
 
 _CHATTER = Request(what=What.CHATTER)
@@ -135,7 +134,7 @@ def _page(text: str, language: str) -> Page:
     tokens = courtesies.without(cut(plain(kept)), kept, language)
     tokens = asides.without(tokens, language)
     tokens = numerals_meant.mended(tokens, language)
-    tokens = numbers.spoken(tokens, [lexicon.numerals for lexicon in lexica(language)])
+    tokens = numbers.spoken(tokens, numerals(language))
     return Page(kept, mended(tokens, language))
 
 
@@ -150,20 +149,8 @@ _ABOUT_IT = _OFF | frozenset(
 def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
     """A message that is one thing altogether."""
     language = context.language
-    words = [token.word for token in page.tokens if any(map(str.isalnum, token.word))]
-    if words in (["hi"], ["hello"], ["hola"], ["hey"]) and not _shouted(page):
-        if context.wants_reading:
-            return Understood(ask=Ask.VALUE)
-        return Understood(entries=(Request(what=What.CHATTER),))
-    if (
-        words in (["low"], ["high"], ["lo"], ["alto"], ["bajo"], ["alta"], ["baja"])
-        and context.wants_reading
-    ):
-        if words != ["lo"] or not _shouted(page):
-            return Understood(ask=Ask.VALUE)
-    if context.wants_reading and _OFF.intersection(words) and _ABOUT_IT.issuperset(words):
-        if not values.off_scale(page.afresh(), language):
-            return Understood(ask=Ask.VALUE)
+    if page.holds(_BRIEF) and (brief := _in_a_word(page, context)) is not None:
+        return brief
     if felt:
         return None
     asked = context.wants_reading
@@ -184,6 +171,29 @@ def _whole(page: Page, context: Context, *, felt: bool) -> Understood | None:
         return Understood(entries=(mend.entry,))
     doubt = Doubt() if mend.value is None else Doubt(numbers=(mend.value.number,))
     return Understood(ask=mend.ask, doubt=doubt)
+
+
+#: A message that is answered by one word, or by what the meter shows, holds one of these.
+_BRIEF = _OFF | {"hello", "hola", "hey"}
+
+
+def _in_a_word(page: Page, context: Context) -> Understood | None:
+    """`hi`, `low`, `it was high`: a greeting, or a value that is not named."""
+    words = [token.word for token in page.tokens if any(map(str.isalnum, token.word))]
+    if words in (["hi"], ["hello"], ["hola"], ["hey"]) and not _shouted(page):
+        if context.wants_reading:
+            return Understood(ask=Ask.VALUE)
+        return Understood(entries=(Request(what=What.CHATTER),))
+    if (
+        words in (["low"], ["high"], ["lo"], ["alto"], ["bajo"], ["alta"], ["baja"])
+        and context.wants_reading
+    ):
+        if words != ["lo"] or not _shouted(page):
+            return Understood(ask=Ask.VALUE)
+    if context.wants_reading and _OFF.intersection(words) and _ABOUT_IT.issuperset(words):
+        if not values.off_scale(page.afresh(), context.language):
+            return Understood(ask=Ask.VALUE)
+    return None
 
 
 def _shouted(page: Page) -> bool:

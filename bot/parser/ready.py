@@ -21,6 +21,8 @@ _MESSAGES: Final = (
     "ate glucose, feel dizzy now, not thirsty",
     "finished walking for 1:20 h, 9500 steps",
     "9500 steps",
+    "prelunch 128, pause",
+    "ba142",
     "rice with 2 pav",
     "kweevsh training 30 min",
     "planted 20 trees",

@@ -12,12 +12,12 @@ from functools import cache
 from bot.parser import activity
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page
+from bot.parser.page import Page, Pattern, as_written
 
 #: Longer messages are told about in their parts.
 LONGEST = 18
 
-_NO = re.compile(
+_NO = as_written(
     r"(?:(?:sorry|oh|ah|um|hi|hello|thanks|perdon|lo siento|ay|uy|disculpa|well) (?:, )?)*"
     r"(?:no thanks|no thank you|no sorry|no can do|not now|not today|not tonight|not right now|not yet|not this time|no way|nope|nah|naw|nay|no po|hindi po|no lah|no o|no(?! (?:test )?(?:strips?|tiras|tengo|tenemos|meter|kit|battery|phone|light|time|signal|hay|traigo|traje|more|glucometer|medidor))|cant now|cant"
     r"|no gracias|no puedo|ahora no|ahorita no|no ahora|hoy no|esta vez no|no se puede|todavia no|no voy a poder)"
@@ -52,7 +52,7 @@ _TAIL = r"(?: (?:today|now|again|sorry|please|pls|thanks|for now|muna|po|na|lang
 
 
 #: `can't test up a roof`, `I missed it; the vicar called`: whatever follows is the reason.
-_CANNOT_SINCE = re.compile(
+_CANNOT_SINCE = as_written(
     r"(?:(?:sorry|hi|oh|well|perdon|afraid|im afraid) (?:, )?)*(?:(?:i |we |he |she )?(?:cant|cannot|can not|couldnt|could not|no puedo|no pude) (?:test|check|measure|do it|do the test|prick|medir|medirme)|i missed (?:it|this one|that one|the test))"
     r"(?: (?:him|her|them|mum|mom|dad|honey|hon|love|dear|doc|now|today|sorry|because|cos|cuz|as|since|porque|my sugar|my blood|,|\.|;|:|-))* (?P<why>.+)"
 )
@@ -62,10 +62,10 @@ _BARE = r"|(?:i |we |he |she )?(?:just )?(?:cant|can not|cannot|cyah|cyaan|no fi
 
 
 @cache
-def _because(language: str, asked: bool) -> re.Pattern[str]:
+def _because(language: str, asked: bool) -> Pattern:
     named = either(gathered(language, "skip"))
     bare = _BARE if asked else ""
-    return re.compile(
+    return as_written(
         rf"(?:(?:sorry|hi|hello|oh|well|perdon|hola|nah|nope) (?:, )?|no , )*(?P<why>.+?)(?: (?:so|,|\.|;|-|and|but|y|asi que|entonces|por eso|pero|therefore))* (?P<skip>{_CANNOT}|(?<=[,.;] ){named}{bare}){_TAIL}"
     )
 
@@ -75,14 +75,14 @@ def find(page: Page, words: str, language: str, *, asked: bool) -> tuple[int, in
     refused. `asked` is whether a reading is asked for: only then does a `no` refuse one."""
     if len(page.tokens) > LONGEST or _counted(page):
         return None
-    if asked and (match := _NO.fullmatch(words)):
+    if asked and (match := _NO.whole(words, page.held)):
         span = _told(page, match, language)
         first = words[span[0] :].split(maxsplit=1)[0] if span is not None else ""
         if first in _STARTS or (first.endswith("ing") and not match[0].startswith("no ")):
             return span
-    if match := _CANNOT_SINCE.fullmatch(words):
+    if match := _CANNOT_SINCE.whole(words, page.held):
         return _told(page, match, language)
-    match = _because(language, asked).fullmatch(words)
+    match = _because(language, asked).whole(words, page.held)
     return _told(page, match, language) if match else None
 
 

@@ -8,15 +8,15 @@ from functools import cache
 from bot.parser.concepts import combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page
+from bot.parser.page import Page, Pattern, as_written
 
 #: Longer messages are told about in their parts.
 LONGEST = 14
 
 
 @cache
-def _removal(language: str) -> re.Pattern[str]:
-    return re.compile(
+def _removal(language: str) -> Pattern:
+    return as_written(
         rf"(?:(?:please|sorry|oops|no|nah|nope|nae|naw|oh|ok|okay|hey|hi|well|so|por favor|perdon) (?:, )?)*{either(gathered(language, 'removal'))}(?: please| por favor| thanks| one| message| entry| soz| sry| sorry)*"
     )
 
@@ -33,12 +33,14 @@ def takes_back(page: Page, language: str) -> bool:
     """Whether a message is nothing but a removal."""
     if len(page.tokens) > LONGEST:
         return False
-    words = page.said().replace(" ,", "").replace(" .", "").replace(" !", "")
-    words = _LAST_ONE.sub(r"\1 one", words)
-    words = _TWICE.sub(r"\1", words)
-    if _removal(language).fullmatch(words) is not None:
-        return True
     told = segments(page, 0, len(page.tokens), language)
+    if not told and not _removal(language).may_stand_in(page.held):
+        return False
+    words = page.said().replace(" ,", "").replace(" .", "").replace(" !", "")
+    if _removal(language).may_stand_in(page.held):
+        once = _TWICE.sub(r"\1", _LAST_ONE.sub(r"\1 one", words))
+        if _removal(language).along.fullmatch(once) is not None:
+            return True
     if not told or _PHONE.search(words):
         return False
     said = [segment.tags for segment in told]

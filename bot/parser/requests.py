@@ -16,11 +16,8 @@ from bot.parser.durations import NUMBER, duration, minutes_of
 from bot.parser.intents import Rule
 from bot.parser.languages import filler, gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page
-from bot.parser.phrases import Phrases
+from bot.parser.page import Page, Pattern, as_written
 from bot.parser.run_on import is_report, run_on
-from bot.parser.strangers import Stranger
-from bot.parser.vocabulary.greetings import THANKED_ELSEWHERE
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,10 +31,10 @@ class Wish:
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    zone: re.Pattern[str]
-    later: re.Pattern[str]
-    long: re.Pattern[str]
-    wait: re.Pattern[str]
+    zone: Pattern
+    later: Pattern
+    long: Pattern
+    wait: Pattern
 
 
 #: Minutes that somebody may ask to be left: more, without a unit, is a value rather (`wait 142`).
@@ -48,13 +45,13 @@ LONGEST_WAIT = 120
 def _patterns(language: str) -> _Patterns:
     later = either(gathered(language, "later_in"))
     return _Patterns(
-        zone=re.compile(
+        zone=as_written(
             rf"(?:(?:hi|hello|hey|ok|okay|so|well|just|i|bot|hola|ya|ahora|now|we|im|fyi) )*{either(gathered(language, 'zone'))} (?P<place>[^\W\d_]+(?: [^\W\d_]+){{0,2}}?)"
             r"(?P<now> now| ahora| today| this week| for [a-z ]+| (?:until|till|til) [a-z ]+| por [a-z ]+| hasta [a-z ]+)?(?: please| por favor)?"
         ),
-        later=re.compile(rf"(?P<lead>.*? )?{later} (?P<n>\d{{1,3}})(?: more)?(?: please| pls| plz| thanks| ok| then| por favor| porfa| gracias)*"),
-        long=re.compile(rf"\b{duration(language)}(?= |$)"),
-        wait=re.compile(
+        later=as_written(rf"(?P<lead>.*? )?{later} (?P<n>\d{{1,3}})(?: more)?(?: please| pls| plz| thanks| ok| then| por favor| porfa| gracias)*"),
+        long=as_written(rf"\b{duration(language)}(?= |$)"),
+        wait=as_written(
             rf"(?:(?:please|pls|just|ok|about|another|sorry|maybe|like|unos|como|otra|otros) )*{duration(language)}(?: (?:please|pls|more|thanks|ok|max|mas|por favor|porfa|gracias))*"
         ),
     )  # fmt: skip
@@ -75,9 +72,9 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
         return None
     words = _bare(page, 0, end)
     patterns = _patterns(language)
-    if _AT_A_VALUE.fullmatch(words) or _AFTER_A_WHILE.fullmatch(words) or _VALUED.search(words):
+    if page.numbers and _values_told(words, page):
         return None
-    if (match := patterns.later.fullmatch(words)) and float(match["n"]) <= LONGEST_WAIT:
+    if (match := patterns.later.whole(words, page.held)) and float(match["n"]) <= LONGEST_WAIT:
         lead = match["lead"]
         opens = lead is None or intents.asked_for(
             page, 0, len(lead.split()), language, glue=True, only=What.LATER
@@ -86,25 +83,32 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
             return Request(what=What.LATER, minutes=float(match["n"]))
     if rule := intents.asked_for(page, 0, end, language):
         return _request(rule, words, language)
-    if asked and patterns.wait.fullmatch(words):
+    if asked and patterns.wait.whole(words, page.held):
         return Request(what=What.LATER, minutes=_minutes(words, language))
-    if match := patterns.zone.fullmatch(words):
+    if match := patterns.zone.whole(words, page.held):
         return _zone(page, match, language)
     return None
 
 
+def _values_told(words: str, page: Page) -> bool:
+    """Whether a value is told, whatever else the words might ask."""
+    if any(told.whole(words, page.held) for told in (_AT_A_VALUE, _AFTER_A_WHILE)):
+        return True
+    return _VALUED.may_stand_in(page.held) and _VALUED.along.search(words) is not None
+
+
 #: `estoy en 12` tells a value; `en 12` asks to wait.
-_AT_A_VALUE = re.compile(
+_AT_A_VALUE = as_written(
     rf"(?:ya |ahora |yo )?(?:estoy|ando|sali|amaneci|sigo|quede|anda|esta) (?:en|con) {NUMBER}"
 )
 
 
 #: `stop texting me. 133 after` tells one beside what it asks.
-_VALUED = re.compile(r"\b\d{2,3}(?:\.\d)? (?:before|after|fasting|antes|despues)$")
+_VALUED = as_written(r"\b\d{2,3}(?:\.\d)? (?:before|after|fasting|antes|despues)$")
 
 
 #: `118 after 30 mins` tells a value, too.
-_AFTER_A_WHILE = re.compile(
+_AFTER_A_WHILE = as_written(
     rf"{NUMBER} (?:(?:after|later|in|despues de) .*{NUMBER}.*|.*{NUMBER} .*(?:later|after|despues))"
 )
 
@@ -119,7 +123,7 @@ def _request(rule: Rule, words: str, language: str) -> Request:
 
 def _minutes(words: str, language: str) -> float | None:
     """How long the words say; None where they do not."""
-    match = _patterns(language).long.search(words)
+    match = _patterns(language).long.along.search(words)
     if match:
         return minutes_of(match)
     number = re.search(rf"\b{NUMBER}\b", words)
@@ -166,10 +170,13 @@ _AT_THE_END = _BESIDE_REPORTS - {What.STOP, What.ERASE}
 def _of_no_rule(page: Page, start: int, end: int, language: str, *, felt: bool) -> Request | None:
     """What a clause with a place or a number in it asks for: `I am in Dakar now, 149`, `88 before,
     remind me in 10`; `in 10` alone only in front of a sign."""
-    words, patterns = _bare(page, start, end), _patterns(language)
-    if (here := patterns.zone.fullmatch(words)) and (zone := _zone(page, here, language)):
+    patterns = _patterns(language)
+    if not (patterns.zone.may_stand_in(page.held) or patterns.later.may_stand_in(page.held)):
+        return None
+    words = _bare(page, start, end)
+    if (here := patterns.zone.whole(words, page.held)) and (zone := _zone(page, here, language)):
         return zone
-    wait = patterns.later.fullmatch(words)
+    wait = patterns.later.whole(words, page.held)
     if wait is None or float(wait["n"]) > LONGEST_WAIT:
         return None
     lead = wait["lead"]
@@ -196,9 +203,13 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
     clauses = [part for start, end in clauses for part in run_on(page, start, end, language)]
     rules = [intents.asked_for(page, start, end, language) for start, end in clauses]
     every = None not in rules  # `summary and goals`
-    reported = not every and all(  # `128 before, pause`
-        rule is not None or is_report(page, start, end, language)
-        for (start, end), rule in zip(clauses, rules, strict=True)
+    reported = (
+        not every
+        and any(rules)
+        and all(  # `128 before, pause`
+            rule is not None or is_report(page, start, end, language)
+            for (start, end), rule in zip(clauses, rules, strict=True)
+        )
     )
     for (start, end), rule in zip(clauses, rules, strict=True):
         if page.any_taken(start, end):
@@ -210,7 +221,7 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
             continue
         if felt and not _beside_signs(rule, page.words(start, end)):
             continue
-        if rule.what is What.LATER and _AFTER_A_WHILE.fullmatch(_bare(page, start, end)):
+        if rule.what is What.LATER and _AFTER_A_WHILE.whole(_bare(page, start, end), page.held):
             continue
         alone = every or (reported and rule.what in _BESIDE_REPORTS)
         alone = alone or (end == len(page.tokens) and rule.what in _AT_THE_END)
@@ -272,50 +283,3 @@ def _zone(page: Page, match: re.Match[str], language: str) -> Request | None:
         return None
     text = page.shown[words[0].start : words[-1].end]
     return Request(what=What.SETTINGS, setting="zone", setting_value=text)
-
-
-@cache
-def _greetings(language: str) -> Phrases[bool]:
-    return Phrases([(gathered(language, "greetings"), True)])
-
-
-def greeting(page: Page, language: str) -> list[tuple[int, int]]:
-    """Claim thanks and greetings."""
-    phrases = _greetings(language)
-    found = []
-    index = 0
-    while index < len(page.tokens):
-        hit = phrases.longest(page, index, len(page.tokens))
-        if hit is None:
-            index += 1
-        else:
-            found.append((index, hit[0]))
-            index = hit[0]
-    for start, end in found:
-        page.claim(start, end)
-    return found
-
-
-def not_glucose(strangers: list[Stranger]) -> Wish:
-    """What another measurement or a dose makes of a message with nothing else in it."""
-    return Wish(
-        start=strangers[0].start, end=strangers[0].end, request=Request(what=What.NOT_GLUCOSE)
-    )
-
-
-def strange(page: Page, language: str, greeted: list[tuple[int, int]]) -> bool:
-    """Whether words are left beside greetings that are not everyday ones; whoever is thanked
-    may have any name (`thank you teresa`)."""
-    everyday = filler(language)
-    left = [word for _, word in page.find_words(0, len(page.tokens)) if word[0].isalnum()]
-    start, end = greeted[-1]
-    named = len(page.tokens) - end <= _NAME and not _THANKS.isdisjoint(page.words(start, end))
-    if named and all(word.isalpha() for word in page.words(end, len(page.tokens))):
-        return False
-    return len(left) > 4 or any(word not in everyday for word in left)
-
-
-_NAME = 2
-_THANKS = frozenset("thanks thank thankyou thx ty cheers gracias".split()) | {
-    thanks.split()[0] for thanks in THANKED_ELSEWHERE
-}

@@ -13,15 +13,15 @@ from bot.parser.concepts import Combination, Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.moments import meal_names
-from bot.parser.page import Page
+from bot.parser.page import Page, Pattern, as_written
 
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    skip: re.Pattern[str]
-    reason: re.Pattern[str]
-    soft: re.Pattern[str]
-    because: re.Pattern[str]
+    skip: Pattern
+    reason: Pattern
+    soft: Pattern
+    because: Pattern
 
 
 _EDGE = r"(?:(?:thanks|thank you|sorry|ok|oh|well|no|so|but|i|just|ah|please|today|again|oops|,|perdon|hoy|ay|have to|and|y|hi|hello|um|it|then|i think i) )*"
@@ -32,16 +32,16 @@ _TAIL = r"(?: (?:perdon|, perdon|disculpa|disculpe|lo siento|muna|po|na|lang|lah
 def _patterns(language: str) -> _Patterns:
     skip, reason = either(gathered(language, "skip")), either(gathered(language, "skip_reason"))
     return _Patterns(
-        skip=re.compile(f"{_EDGE}(?P<skip>{skip}){_TAIL}"),
-        reason=re.compile(
+        skip=as_written(f"{_EDGE}(?P<skip>{skip}){_TAIL}"),
+        reason=as_written(
             f"{_EDGE}(?P<reason>{reason}){_TAIL}(?: (?:till|until|til|hasta)(?: [a-z]+){{1,4}})?"
         ),
-        soft=re.compile(
+        soft=as_written(
             "{0}(?: {0})*(?: {1})*".format(
                 either(gathered(language, "soft_no")), either(gathered(language, "whom"))
             )
         ),
-        because=re.compile(
+        because=as_written(
             f"{_EDGE}(?P<skip>{skip})(?: (?:today|now|this time|hoy|ahora|this one|it|right now))?(?: (?:,|\\.|:|-|;|because|cause|cuz|bc|cos|since|as|porque|pues)| (?=(?:am|im|i am|at|in|on|still|got|too|was|were|stuck|estoy|the|my|hands|meter|battery|kit|out|busy|driving|no|he|she|we|hes|shes|its|theyre|ando|voy|vengo|estamos) ))+ ?(?P<why>.+)"
         ),
     )
@@ -56,25 +56,27 @@ _FORGOT_A_THING = re.compile(
 def find(page: Page, language: str, *, asked: bool, by: By = By.SELF) -> Skip | None:
     """A message that is nothing but a skip. `asked` is whether a reading is asked for."""
     words = _words(page)
-    if _off_the_scale(page) or _DESPAIR.search(words):
+    if _off_the_scale(page):
+        return None
+    if _DESPAIR.may_stand_in(page.held) and _DESPAIR.along.search(words):
         return None
     patterns = _patterns(language)
-    if asked and patterns.soft.fullmatch(words.replace(" ,", "")):
+    if asked and patterns.soft.whole(words.replace(" ,", ""), page.held):
         return Skip()
-    if match := patterns.reason.fullmatch(words):
+    if match := patterns.reason.whole(words, page.held):
         return Skip(reason=_typed(page, match.start("reason"), match.end("reason")))
-    if match := patterns.skip.fullmatch(words):
+    if match := patterns.skip.whole(words, page.held):
         said = match["skip"]
         forgot = re.search(r"forg|olvid|se (?:me|nos|le) paso|asleep|dormi|overslept|slept", said)
         return Skip(reason=_typed(page, match.start("skip"), match.end("skip")) if forgot else None)
-    match = patterns.because.fullmatch(words)
+    match = patterns.because.whole(words, page.held)
     if match and (_eats(page, match["why"], language) or _BUT_EATS.search(match["why"])):
         return None
     if match and not re.search(r"\d|\?", words) and not _FORGOT_A_THING.match(words):
         return Skip(reason=_typed(page, match.start("why"), match.end("why")))
     if (why := refusals.find(page, words, language, asked=asked)) is not None:
         return Skip(reason=_typed(page, *why))
-    if (skip := _by_meaning(page, language, asked=asked)) is not None:
+    if (skip := _by_meaning(page, 0, len(page.tokens), language, asked=asked)) is not None:
         return skip
     why = whereabouts.find(page, words, language, by) if asked else None
     return Skip(reason=_typed(page, *why)) if why is not None else None
@@ -95,7 +97,7 @@ def _eats(page: Page, why: str, language: str) -> bool:
 
 
 #: May be said of a test or of all there is: asked about.
-_DESPAIR = re.compile(
+_DESPAIR = as_written(
     r"\b(?:cant|can not|cannot|dont want to) (?:do|take|bear|stand|handle|face) (?:this|it|that) "
     r"(?:anymore|any more|any longer|no more)\b|\b(?:cant|cannot|can not) (?:go on|cope)\b"
     r"|\bno (?:puedo|aguanto|doy) mas\b|\b(?:give|giving) up\b|\bme rindo\b"
@@ -103,6 +105,7 @@ _DESPAIR = re.compile(
 
 #: What a meter shows beyond its scale, as it shows it.
 _SHOWN = re.compile(r"\b(?:HI|LO|HIGH|LOW)\b")
+_AT_THE_ENDS = frozenset({"hi", "lo", "high", "low"})
 _METER = re.compile(r"\b(?:meter|monitor|machine|medidor|glucometro|aparato)\b")
 _SAID_TO_SHOW = re.compile(
     r"\b(?:say(?:s|ing)?|show(?:s|ing)?|read(?:s|ing)?|display(?:s|ing)?|stuck on|marca|dice|muestra)"
@@ -112,6 +115,8 @@ _SAID_TO_SHOW = re.compile(
 
 def _off_the_scale(page: Page) -> bool:
     """`the meter keeps showing LO` is a value and no excuse: never let one pass as the other."""
+    if not page.holds(_AT_THE_ENDS):
+        return False
     plain = " ".join(token.word for token in page.tokens)
     if _SAID_TO_SHOW.search(plain):
         return True
@@ -151,16 +156,16 @@ _WHY = (
 _REFUSED = (combination("unable", "busy_with gauged"),)
 
 
-def _by_meaning(page: Page, language: str, *, asked: bool) -> Skip | None:
-    """A skip by what its words mean together."""
-    if len(page.tokens) > _LONGEST:
+def _by_meaning(page: Page, start: int, end: int, language: str, *, asked: bool) -> Skip | None:
+    """A skip by what the words of a span mean together."""
+    if end - start > _LONGEST:
         return None
-    said = segments(page, 0, len(page.tokens), language)
-    if not said or any(token.word in {"lo", "hi"} for token in page.tokens):
+    said = segments(page, start, end, language)
+    if not said or not _SCALE_ENDS.isdisjoint(page.words(start, end)):
         return None
     tags = [segment.tags for segment in said]
     if any(each.fits(tags) for each in _WHY):
-        return Skip(reason=_reason(page, said))
+        return Skip(reason=_reason(page, start, said))
     if any(each.fits(tags) for each in _NOT_DONE):
         return Skip()
     if asked and any(each.fits(tags) for each in _REFUSED):
@@ -169,6 +174,7 @@ def _by_meaning(page: Page, language: str, *, asked: bool) -> Skip | None:
 
 
 _LONGEST = 14
+_SCALE_ENDS = frozenset({"lo", "hi"})
 _REASONS = frozenset(
     "lack strip kit broken battery mislaid place sore bloodless forgot_said gauged unable".split()
 )
@@ -177,11 +183,11 @@ _REASONS = frozenset(
 _OPENING = frozenset("my mi el la all ive he she they".split())
 
 
-def _reason(page: Page, said: list[Segment]) -> str:
+def _reason(page: Page, first: int, said: list[Segment]) -> str:
     """The words that tell why, without what merely leads in or out."""
     telling = [segment for segment in said if segment.tags & _REASONS]
     start, end = telling[0].start, telling[-1].end
-    if start and page.tokens[start - 1].word in _OPENING:
+    if start > first and page.tokens[start - 1].word in _OPENING:
         start -= 1
     return page.text(start, end)
 
@@ -198,6 +204,12 @@ def in_clauses(
     `grave` is whether the rest tells of an emergency, `asked` whether a reading is asked for: then
     `no, eating now` skips it."""
     patterns = _patterns(language)
+    said = [
+        sought
+        for sought in (patterns.reason, patterns.skip, patterns.because)
+        if sought.may_stand_in(page.held)
+    ]
+    refused = asked and patterns.soft.may_stand_in(page.held)
     clauses = _clauses(page)
     clauses = [part for start, end in clauses for part in _up_to_food(page, start, end)]
     for start, end in clauses:
@@ -205,24 +217,29 @@ def in_clauses(
             continue  # `passing so much water today`
         if grave and not _SLEEP.isdisjoint(page.words(start, end)):
             continue
-        part = Page(page.shown, page.tokens[start:end])
-        words = _words(part)
-        eats = page.words(end, end + 1) == [","] and _EATEN.intersection(page.words(end, end + 2))
-        if asked and start == 0 and eats and patterns.soft.fullmatch(words):
-            page.claim(start, end)
-            return start, end, Skip()
-        for sought in (patterns.reason, patterns.skip, patterns.because):
-            if sought is patterns.because and not _BECAUSE.search(words):
-                continue
-            if sought.fullmatch(words) and not re.search(r"\d", words):
-                skip = find(part, language, asked=False)
-                if skip is not None:
-                    page.claim(start, end)
-                    return start, end, skip
-        if len(clauses) > 1 and (skip := _by_meaning(part, language, asked=False)):
+        skip = None
+        if said or refused:
+            part = Page(page.shown, page.tokens[start:end])
+            words = _words(part)
+            if refused and start == 0 and _eaten_behind(page, end):
+                skip = Skip() if patterns.soft.whole(words, part.held) else None
+            for sought in said if skip is None and not part.numbers else ():
+                if sought is patterns.because and not _BECAUSE.search(words):
+                    continue
+                if skip is None and sought.whole(words, part.held):
+                    skip = find(part, language, asked=False)
+        if skip is None and len(clauses) > 1:
+            skip = _by_meaning(page, start, end, language, asked=False)
+        if skip is not None:
             page.claim(start, end)
             return start, end, skip
     return None
+
+
+def _eaten_behind(page: Page, end: int) -> bool:
+    """Whether the next clause tells of a meal (`no, eating now`)."""
+    comma, *behind = (*page.words(end, end + 2), "")
+    return comma == "," and not _EATEN.isdisjoint(behind)
 
 
 _BETWEEN_CLAUSES = frozenset({",", ".", ";", "!", "but", "and", "an", "n", "so", "y", "pero"})

@@ -6,7 +6,6 @@
 # ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM905 - word sets read best as one string
 
-import re
 from dataclasses import dataclass
 from enum import Enum, auto
 from functools import cache
@@ -17,7 +16,7 @@ from bot.parser.food import Dish
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.misspelt import known_words
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page, Pattern, Several, Span, pattern
 from bot.parser.tokens import LINK
 
 
@@ -44,19 +43,19 @@ _NOT_COUNTED = "(?:ago|back|earlier|portions?|meals?|menu|sized?)"
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    error: re.Pattern[str]
-    odd: tuple[re.Pattern[str], ...]
-    places: re.Pattern[str]  # one of `odd`: `house 12`
-    dates: re.Pattern[str]  # one of `odd`, too
-    weight_change: tuple[re.Pattern[str], ...]
-    measured: tuple[re.Pattern[str], ...]
-    weight: re.Pattern[str]
-    ratio: re.Pattern[str]
-    age: re.Pattern[str]
-    counted: re.Pattern[str]
-    drug: re.Pattern[str]
-    taken: re.Pattern[str]
-    brand: re.Pattern[str]
+    error: Pattern
+    odd: Several
+    places: Pattern  # one of `odd`: `house 12`
+    dates: Pattern  # one of `odd`, too
+    weight_change: Several
+    measured: Several
+    weight: Pattern
+    ratio: Pattern
+    age: Pattern
+    counted: Pattern
+    drug: Pattern
+    taken: Pattern
+    brand: Pattern
 
 
 @cache
@@ -77,7 +76,7 @@ def _patterns(language: str) -> _Patterns:
         places=numbered,
         dates=dates,
         error=pattern(r"(?:error|err|code|error code) (?:- )?\d{1,3}|(?:e|er|err) (?:- )?\d{1,3}"),
-        odd=(
+        odd=Several(
             pattern(
                 r"(?:call|phone|tel|number|text|cell|mobile|whatsapp|dial|telefono|celular|llama|ring|fax)"
                 r"(?: [a-z]+| :| \(| \+){0,4} \d{3,5}(?: [-.)(])?(?: \d{2,4}(?: [-.)(])?){1,4}"
@@ -156,7 +155,7 @@ def _patterns(language: str) -> _Patterns:
                 rf"(?<!\d )(?:over|under|above|below|(?:less|more|higher|lower) than) {N}(?! (?:min|mins|minutes|hours?|hrs?|km|steps|miles))"
             ),
         ),
-        weight_change=(
+        weight_change=Several(
             pattern(
                 rf"(?:lost|lose|gained|gain|put on|dropped|shed|losing|gaining|baje|subi|perdi|he bajado|he subido|aumente|down|up)(?: [a-z]+)? {N} {words('weight')}(?: (?:of weight|this week|already|de peso))?"
             ),
@@ -165,7 +164,7 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(rf"{N} (?:stone|st) {N}(?: (?:lbs?|pounds?))?"),
         ),
-        measured=(
+        measured=Several(
             pattern(r"(?:- )?\d{1,2} c (?:outside|inside|indoors|here|today)"),
             pattern(
                 rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
@@ -230,14 +229,14 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
         found.append(Stranger(start=span.start, end=span.end, kind=kind))
 
     within = {at for dish in dishes for at in range(dish.start + 1, dish.end)}
-    digits = any(char.isdigit() for char in page.line)
+    digits = any(map(page.free, page.numbers))
     if digits:
         for span in page.find(patterns.error):
             claim(span, Kind.ERROR)
-        for sought in patterns.weight_change:
+        for sought in page.worth(patterns.weight_change):
             for span in page.find(sought):
                 claim(span, Kind.MEASURED)
-        for sought in patterns.odd:
+        for sought in page.worth(patterns.odd):
             for span in page.find(sought):
                 if sought is patterns.places and (
                     _in_the_house(page, span) or span.start in within
@@ -247,7 +246,7 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                     continue  # `9.6. 30 min walk`
                 claim(span, Kind.ODD)
         sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
-        for sought in patterns.measured:
+        for sought in page.worth(patterns.measured):
             for span in page.find(sought):
                 if sugar.isdisjoint(range(span.start, span.end)) and not no_dose(page, span):
                     claim(span, Kind.MEASURED)
@@ -266,7 +265,7 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
             claim(span, Kind.ODD)
         for span in page.find(patterns.age):
             # `tengo 61` is an age only where nothing speaks of a reading
-            others = sum(token.word[0].isdigit() for token in page.tokens) > 1
+            others = len(page.numbers) > 1
             bare = page.words(span.start, span.end)[0] == "tengo" and span.end - span.start == 2
             if not (bare and (asked or dishes or others)):
                 claim(span, Kind.ODD)

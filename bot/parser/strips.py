@@ -2,7 +2,6 @@
 
 # ruff: noqa: E501 - patterns, one a line
 
-import re
 from collections.abc import Container
 from dataclasses import dataclass
 from functools import cache
@@ -10,13 +9,13 @@ from functools import cache
 from bot.entries import Strips
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page, Pattern, Span, pattern
 
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    counted: re.Pattern[str]
-    box: re.Pattern[str]
+    counted: Pattern
+    box: Pattern
 
 
 @cache
@@ -42,7 +41,7 @@ def _boxes(page: Page, language: str) -> tuple[int, int, Strips] | None:
 
 
 @cache
-def _several(language: str) -> re.Pattern[str]:
+def _several(language: str) -> Pattern:
     strips = either(gathered(language, "strips"))
     return pattern(
         rf"(?:(?P<before>{strips}) (?:: |, )?)?(?P<boxes>[2-9]) (?:new |more |full )?(?:boxes|box|packs|vials|tubs|bottles|cajas|frascos|botes) (?:of|de|x|with|con) (?P<each>\d+)(?P<behind> (?:test |new )?{strips})?"

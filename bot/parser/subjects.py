@@ -3,7 +3,6 @@
 # ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM905 - word sets read best as one string
 
-import re
 from enum import Enum, auto
 from functools import cache
 
@@ -12,7 +11,7 @@ from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, no_slips
 from bot.parser.moments import meal_names
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Pattern, pattern
 from bot.parser.vocabulary.things import OWN
 
 _BREAKS = frozenset(". ; ! ? ,".split())
@@ -42,7 +41,7 @@ _OF_A_CHILD = "(?:portions?|meals?|menu|sized?|helpings?|servings?|plates?)"
 
 
 @cache
-def _pattern(language: str) -> re.Pattern[str]:
+def _pattern(language: str) -> Pattern:
     return pattern(
         f"(?P<other>{either(gathered(language, 'others'))})(?! {_OF_A_CHILD} )|(?P<own>{either(gathered(language, 'mine'))})"
     )
@@ -52,7 +51,7 @@ _OF_A_TEST = r"(?:capillary|venous|random|\w*prandial|serum|plasma|interstitial|
 
 
 @cache
-def _of_a_stranger(language: str) -> re.Pattern[str]:
+def _of_a_stranger(language: str) -> Pattern:
     """`my frobble sugar was 260`: behind `my` a word that no list knows is somebody's name."""
     glucose = either(gathered(language, "glucose"))
     return pattern(
@@ -61,7 +60,7 @@ def _of_a_stranger(language: str) -> re.Pattern[str]:
 
 
 @cache
-def _somebodys(language: str) -> re.Pattern[str]:
+def _somebodys(language: str) -> Pattern:
     """`my abbu's sugar`: whoever that is, it is not the participant."""
     glucose = either(gathered(language, "glucose"))
     return pattern(rf"my (?!{_OF_ONES_OWN} )[a-z]+s {glucose}")
@@ -82,7 +81,7 @@ _CROWD = (
 
 
 @cache
-def _with_people(language: str) -> re.Pattern[str]:
+def _with_people(language: str) -> Pattern:
     people = either(gathered(language, "others"))
     return pattern(
         f"(?:with|w|con) (?:all )?(?:(?:my|the|our|mi|mis|la|las|el|los) )?(?:{people}s?|{_CROWD}"
@@ -95,7 +94,7 @@ _WITH = frozenset({"with", "w", "con"})
 
 def claim_company(page: Page, language: str, food_at: set[int]) -> None:
     """Claim who was there at a meal: `lunch with my sisters` has nothing eaten in it."""
-    if _WITH.isdisjoint(token.word for token in page.tokens):
+    if not page.holds(_WITH):
         return
     names = meal_names(language)
     for span in page.find(_with_people(language)):
@@ -118,6 +117,8 @@ _I_HAD = [
     said.split()
     for said in ("i got", "i had", "ah huv", "ah hae", "i was", "i am", "me i", "yo tuve")
 ]
+#: With none of these nothing is said to be mine.
+_MINE_WITH = _MINE.union({"me", "im"}, (said[-1] for said in _I_HAD))
 _OWNING = frozenset({"my", "our", "meh", "mi"})
 _HAD = frozenset(
     "na ka own reads got is was had has reading hit s sugar tuvo tiene le salio".split()
@@ -135,6 +136,8 @@ _CALLED = frozenset(
 
 def _against_mine(page: Page, language: str) -> list[tuple[int, int, bool]]:
     """Who has the other number, where one is said to be mine: `ouma's reading is 12.4, mine 6.1`."""
+    if not page.holds(_MINE_WITH):
+        return []
     tokens = page.tokens
     mine = next(
         (
@@ -179,11 +182,14 @@ _KIN = _CALLED | frozenset(
     "mum mom dad wife husband sister brother son daughter friend cousin neighbour neighbor tantie "
     "oga madam uncle granny gran nan grandma grandad grandpa partner boss colleague flatmate".split()
 )
-_OWNED = (["was"], ["is"], ["own"], ["na"], ["got"], ["at"])
+_OWNED_WITH = frozenset({"was", "is", "own", "na", "got", "at"})
+_OWNED = tuple([word] for word in _OWNED_WITH)
 
 
 def _of_kin(page: Page) -> list[tuple[int, int, bool]]:
     """Whose number it is, where nothing says that it is glucose: `147 before, ammi's was 210`."""
+    if not page.holds(_OWNED_WITH):
+        return []
     return [
         (at, at + 1, True)
         for at, token in enumerate(page.tokens)
@@ -261,6 +267,8 @@ class Subjects:
     def whose(self, index: int, end: int | None = None) -> Whose:
         """Whose what stands at `index` is, by the nearest word before it in its clause, or by
         `that's my dad's` right behind it."""
+        if not self._said and not self._not_mine:
+            return Whose.UNSAID
         nearest: bool | None = None
         for start, _, other in reversed(self._said):
             if start < index:

@@ -62,7 +62,8 @@ def find(page: Page, language: str) -> list[Feeling]:
     passed: set[int] = set()  # what is a sign, or only looks like one
     index, count = 0, len(page.tokens)
     while index < count:
-        hit = phrases.longest(page, index, count)
+        opens = phrases.begins(page.tokens[index].word)
+        hit = phrases.longest(page, index, count) if opens else None
         if hit is None:
             index += 1
             continue
@@ -80,7 +81,10 @@ def find(page: Page, language: str) -> list[Feeling]:
         for sign in paired(page, language, passed)
     ]
     words = page.words(0, count)
-    found += _much_thirst(words, passed)
+    found += _much_thirst(words, passed) if "thirsty" in page.held else []
+    denying = page.holds(deniers(language))
+    if not found and not denying:
+        return found
     found = [_of_one_side(words, feeling) for feeling in found]
     found = _kept_nothing_down(words, found)
     known = no_slips(language)
@@ -89,7 +93,7 @@ def find(page: Page, language: str) -> list[Feeling]:
         for feeling in _felt(page, found)
         if not (_of_value(words, feeling) or _of_food(words, feeling))
     ]
-    if deniers(language).isdisjoint(words):
+    if not denying:
         return sorted(found, key=lambda feeling: feeling.start)
     told = {at for feeling in found for at in range(feeling.start, feeling.end)}
     found = [
@@ -301,6 +305,8 @@ def _weak_and_denied(page: Page, language: str, told: set[int]) -> list[Feeling]
 
 def still(page: Page) -> bool:
     """Whether the words say that it goes on (`since yesterday`, `still`)."""
+    if not page.holds(_STILL):
+        return False
     words = [token.word for token in page.tokens if token.word.isalnum()]
     return any(
         word in _STILL and not (word == "since" and at and words[at - 1] in _WELL)

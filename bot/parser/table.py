@@ -8,7 +8,6 @@ match`. Every wording here has to stand right beside food; elsewhere it may tell
 # ruff: noqa: E501 - patterns, one a line
 # ruff: noqa: SIM905 - word lists read best as one string
 
-import re
 from bisect import bisect_left
 from functools import cache
 
@@ -16,7 +15,7 @@ from bot.entries import MealName
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.moments import meal_names
-from bot.parser.page import Page, pattern
+from bot.parser.page import Page, Pattern, pattern
 from bot.parser.vocabulary.places import EATING_PLACES, KEPT_IN, OCCASIONS
 
 #: What may follow the words around a dish.
@@ -27,7 +26,7 @@ _WHOSE = (
 
 
 @cache
-def _behind(language: str) -> re.Pattern[str]:
+def _behind(language: str) -> Pattern:
     """Places, hosts and cooks behind a dish."""
     people = either(gathered(language, "others"))
     place = either((*EATING_PLACES, *OCCASIONS))
@@ -48,7 +47,7 @@ def _behind(language: str) -> re.Pattern[str]:
 
 
 @cache
-def _ahead(language: str) -> re.Pattern[str]:
+def _ahead(language: str) -> Pattern:
     """Cooks in front of a dish, and how it comes to be there."""
     people = either(gathered(language, "others"))
     cooked = r"(?:has |had |just )?(?:made|cooked|brought|prepared|baked|fixed|ordered|served|fried|gave|bought|got|sent|hizo|preparo|trajo|cocino|sirvio)"
@@ -77,15 +76,14 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
     """Claim the words around the dishes, given as their starts and ends in order."""
     if not dishes:
         return
-    words = {token.word for token in page.tokens}
     names = meal_names(language)
     starts = {start for start, _ in dishes}
     food_at = {index for start, end in dishes for index in range(start, end)}
     if len(dishes) == 1 and _fond(page, *dishes[0]):
         page.claim(*dishes[0])
-    if not _LEAVING.isdisjoint(words):
+    if page.holds(_LEAVING):
         _claim_left(page, food_at)
-    if not _BEHIND_WORDS.isdisjoint(words):
+    if page.holds(_BEHIND_WORDS):
         for span in page.find(_behind(language)):
             eaten = food_at & set(range(span.start, span.end))
             places = all(page.tokens[at].word in _PLACES for at in eaten)
@@ -95,7 +93,7 @@ def claim_surroundings(page: Page, language: str, dishes: list[tuple[int, int]])
                 continue  # `my sugar at noon was 7.9`
             if places and (_beside(page, dishes, span.start) or _at_meal(page, span.start, names)):
                 page.claim(span.start, span.end)
-    if not _ahead_words(language).isdisjoint(words):
+    if page.holds(_ahead_words(language)):
         for span in page.find(_ahead(language)):
             behind = next((at for at in range(span.end, span.end + 3) if at in starts), None)
             if behind is not None and food_at.isdisjoint(range(span.start, span.end)):

@@ -14,7 +14,7 @@ LONGEST = 4096
 _SMILEYS = re.compile(
     r"(?<![0-9A-Za-z])(?:[:;=][-'^]?[)(\[\]DPpOo/\\|*3]+|<3+|[xX]D+|\^_*\^)(?![0-9A-Za-z])"
 )
-_SPACES = re.compile(r"\s+")
+_IN_SMILEYS = (":", ";", "=", "<3", "D", "^")
 _REPLACED = {
     "’": "'", "‘": "'", "ʼ": "'", "´": "'", "“": '"', "”": '"', "«": '"', "»": '"',
     "–": "-", "—": "-", "−": "-", "‐": "-", "‑": "-", "⁄": "/", "∕": "/", "÷": "/",
@@ -55,9 +55,11 @@ def shown(text: str) -> str:
     text = text[:LONGEST]
     if not text.isascii():
         text = "".join(map(_shown, unicodedata.normalize("NFC", text)))
-    else:
+    elif not text.isprintable():
         text = "".join(char if " " <= char < "\x7f" else " " for char in text)
-    return _SPACES.sub(" ", _SMILEYS.sub(" ", text)).strip()
+    if any(mark in text for mark in _IN_SMILEYS):  # far sooner told than looked for
+        text = _SMILEYS.sub(" ", text)
+    return " ".join(text.split())
 
 
 def plain(kept: str) -> str:

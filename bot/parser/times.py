@@ -6,7 +6,6 @@
 # ruff: noqa: E501 - patterns and word lists, one a line
 # ruff: noqa: SIM905 - word sets read best as one string
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import timedelta
@@ -16,27 +15,27 @@ from bot.parser.durations import any_unit, duration, is_hours, minutes_of
 from bot.parser.instants import AHEAD, Day, Half, When
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
-from bot.parser.page import Page, Span, pattern
+from bot.parser.page import Page, Pattern, Span, pattern
 from bot.parser.tokens import FEW_HOURS
 
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    ago: tuple[re.Pattern[str], ...]
-    ahead: re.Pattern[str]
-    span: re.Pattern[str]
-    now: re.Pattern[str]
-    worded: re.Pattern[str]
-    minutes_to: re.Pattern[str]
-    with_half: re.Pattern[str]
-    oclock: re.Pattern[str]
-    colon: re.Pattern[str]
-    four: re.Pattern[str]
-    at: re.Pattern[str]
-    near: re.Pattern[str]
-    named: re.Pattern[str]
-    day: re.Pattern[str]
-    bare_after_day: re.Pattern[str]
+    ago: tuple[Pattern, ...]
+    ahead: Pattern
+    span: Pattern
+    now: Pattern
+    worded: Pattern
+    minutes_to: Pattern
+    with_half: Pattern
+    oclock: Pattern
+    colon: Pattern
+    four: Pattern
+    at: Pattern
+    near: Pattern
+    named: Pattern
+    day: Pattern
+    bare_after_day: Pattern
 
 
 @cache
@@ -128,8 +127,7 @@ def find(page: Page, language: str) -> list[When]:
         for span in page.find(sought):
             found.append(When(start=span.start, end=span.end, ago=minutes_of(span.match)))
             page.claim(span.start, span.end)
-    line = page.line
-    if any(char.isdigit() for char in line) or " una " in line or " once " in line:
+    if any(map(page.free, page.numbers)) or page.holds(_HOURS_IN_WORDS):
         for clock in _clocks(page, patterns, language):
             found.append(clock)
             page.claim(clock.start, clock.end)
@@ -166,6 +164,7 @@ def find_ahead(page: Page, language: str) -> list[When]:
     return found
 
 
+_HOURS_IN_WORDS = frozenset({"una", "once"})
 _STANDS = (["esta"], ["estaba"], ["anda"], ["sigue"], ["azucar"], ["glucosa"], ["is"], ["at"])
 
 
@@ -202,7 +201,7 @@ def _clocks(page: Page, patterns: _Patterns, language: str) -> Iterator[When]:
         yield from _checked(span, language, page)
     for span in page.find(patterns.oclock):
         yield _clock(span, _hour(span, language), 0)
-    for span in page.find(patterns.colon):
+    for span in page.find(patterns.colon) if ":" in page.line else ():
         raw = span["hour"] or "0"
         if not span["sure"] and raw in FEW_HOURS and is_hours(page, span.end, language):
             continue  # `walked 1:20 h`
@@ -365,9 +364,9 @@ def _on(clock: When, day: When) -> When:
 
 
 @cache
-def _long_ago(language: str) -> re.Pattern[str]:
+def _long_ago(language: str) -> Pattern:
     words = [word.replace("#", r"\d+") for word in gathered(language, "long_ago")]
-    return re.compile(rf"(?<= )(?:{'|'.join(sorted(words, key=len, reverse=True))})(?= )")
+    return pattern("|".join(sorted(words, key=len, reverse=True)))
 
 
 def long_ago(page: Page, language: str) -> list[tuple[int, int]]:

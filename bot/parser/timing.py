@@ -1,5 +1,6 @@
 """Which time belongs to which reading, meal or activity?"""
 
+from collections import defaultdict
 from collections.abc import Collection, Iterable
 from datetime import datetime, timedelta
 
@@ -25,13 +26,13 @@ def shared_out(
     given: dict[int, When] = {}
     known = sorted(places)
     alone = []
+    within: dict[int, list[Place]] = defaultdict(list)  # by the clauses of both ends
+    for place in known if whens else ():
+        for clause in {clauses[place[0]], clauses[place[1] - 1]}:
+            within[clause].append(place)
     for when in whens:
         here = clauses[when.start]
-        near = [
-            place
-            for place in known
-            if place[0] not in given and here in {clauses[place[0]], clauses[place[1] - 1]}
-        ]
+        near = [place for place in within[here] if place[0] not in given]
         before_it = any(
             start >= when.end and all(at in moments for at in range(when.end, start))
             for start, _ in near
@@ -39,7 +40,7 @@ def shared_out(
         chosen = _nearest(near, when, forward=when.ago == 0 and before_it)  # `now 190`
         if chosen is not None:
             given[chosen[0]] = when
-        elif not any(clauses[place[0]] == here for place in known):
+        elif not any(clauses[place[0]] == here for place in within[here]):
             alone.append(when)
     for when in alone:
         free = [place for place in known if place[0] not in given]

@@ -14,7 +14,8 @@ LINK = "\x02link"
 _ALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "|": "1", "s": "5", "b": "8"})
 _TOKEN = re.compile(
     r"""
-      (?P<link>(?:https?://|www\.)\S+|[^\s@]{1,64}@[^\s@]{1,255}\.[a-z]{2,}\S*)
+      (?P<plain>(?<![\w'|.,])[a-z]{3,}(?=[,.!?]?(?:[ ]|$))(?<!type))  # most words, far sooner
+    | (?P<link>(?:https?://|www\.)\S+|[^\s@]{1,64}@[^\s@]{1,255}\.[a-z]{2,}\S*)
     | (?P<fixed>(?:hb\s?a1c|hba1|a1c|a[ -](?:1|one)[ -]c|b4|spo2|h2o|o2|b12|7\s?up|v8|2day|2nite|2mrw|m8|gr8|l8r|4got|co2|type\s?[12]|t[12]d?m?)(?![a-z0-9]))
     | (?P<without>(?<![a-z0-9])w\s?/\s?o(?:ut)?(?![a-z0-9]))
     | (?P<with>(?<![a-z0-9])w\s?/(?=\s?[a-z]))
@@ -77,6 +78,10 @@ def cut(plain: str) -> list[Token]:
             signs += 1
             if signs > _MOST_SIGNS:
                 continue
+        if kind == "plain":
+            word = match.group()
+            found.append(Token(match.start(), match.end(), SPELT.get(word, word)))
+            continue
         raw = match.group().strip()
         if kind in {"ampm", "half"}:
             word = f"{match['half']}m"

@@ -22,6 +22,10 @@ def surely_food(page: Page, language: str, found: Findings, start: int, end: int
     or several (`2 bajra rotla and ringan, 6.7 before`)."""
     if end - start > _LONGEST or found.skip is not None or found.doings:
         return False
+    named = any(lead.is_name and not lead.strong and lead.start == end for lead in found.leads)
+    before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)
+    if not named and not (before and found.values):
+        return False
     known = no_slips(language)
     words = [(at, page.tokens[at].word) for at in range(start, end)]
     counted = any(at in found.amounts or word == "one" for at, word in words)
@@ -35,12 +39,7 @@ def surely_food(page: Page, language: str, found: Findings, start: int, end: int
         or word not in known
         for at, word in words
     )
-    if not strange or not fits:
-        return False
-    if any(lead.is_name and not lead.strong and lead.start == end for lead in found.leads):
-        return True
-    before = any(cue.moment is Moment.BEFORE_MEAL for cue in found.cues)
-    return before and bool(found.values) and (counted or strange > 1)
+    return bool(strange) and fits and (named or counted or strange > 1)
 
 
 _OPENING = 3

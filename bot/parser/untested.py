@@ -20,7 +20,7 @@ _LEADS_OUT = _LEADS_ON | frozenset("i im am ah my me but feel feeling pero tambi
 def find(page: Page) -> tuple[int, int, Skip] | None:
     """Claim `can't test` and what says why, up to the sign behind it."""
     span = page.first(_UNTESTED)
-    if span is None or any(token.word[0].isdigit() for token in page.tokens):
+    if span is None or page.numbers:
         return None
     start = span.end
     while start < len(page.tokens) and page.tokens[start].word in _LEADS_ON:

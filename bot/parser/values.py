@@ -10,7 +10,7 @@ from functools import cache
 from bot.entries import Ask, OffScale
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import BLOT, Page, Span, pattern
+from bot.parser.page import BLOT, Page, Pattern, Span, pattern
 from bot.units import Unit, plausible
 
 #: Whole numbers that either unit could show, one of them an emergency (contract, rule 3).
@@ -43,15 +43,14 @@ class Value:
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
-    with_unit: re.Pattern[str]
-    bare: re.Pattern[str]
-    glucose: re.Pattern[str]
-    said: re.Pattern[str]
-    shown: re.Pattern[str]
-    on_it: re.Pattern[str]
-    scale: re.Pattern[str]
-    shown_by: re.Pattern[str]
-    had: re.Pattern[str]
+    with_unit: Pattern
+    glucose: Pattern
+    said: Pattern
+    shown: Pattern
+    on_it: Pattern
+    scale: Pattern
+    shown_by: Pattern
+    had: Pattern
 
 
 _DEVICES = (
@@ -76,7 +75,6 @@ def _patterns(language: str) -> _Patterns:
             r"(?P<number>\d+(?:\.\d+)?) (?:(?P<mg>mg / dl|mg dl|mg / d l|mgdl|mg %|mgs?|milligrams)"
             r"|(?P<mmol>mmols? / l|mmols? l|mmols?|mm|millimoles?|mmoll|milimoles|mml|m mol))"
         ),
-        bare=pattern(r"\d+(?:\.\d+)?"),
         glucose=pattern(glucose),
         said=pattern(f"{meter}{between} {says}{between} {scale}"),
         shown=pattern(
@@ -122,14 +120,18 @@ def with_units(page: Page, language: str, drugs: set[int]) -> list[Value]:
     return found
 
 
-def bare(page: Page, language: str, amounts: set[int]) -> list[Value]:
+def bare(page: Page, amounts: set[int]) -> list[Value]:
     """Claim every other number that is no amount of food."""
     found = []
-    for span in page.find(_patterns(language).bare):
-        if span.start not in amounts:
-            page.claim(span.start, span.end)
-            found.append(_value(page, span.start, span.end, page.tokens[span.start].word, None))
+    for at in page.numbers:
+        word = page.tokens[at].word
+        if at not in amounts and page.free(at) and _NUMBER.fullmatch(word):
+            page.claim(at, at + 1)
+            found.append(_value(page, at, at + 1, word, None))
     return found
+
+
+_NUMBER = re.compile(r"\d+(?:\.\d+)?")
 
 
 def _value(page: Page, start: int, end: int, written: str, unit: Unit | None) -> Value:
@@ -200,7 +202,7 @@ def claim_names(
 
 def off_scale(page: Page, language: str) -> list[Value]:
     """Claim HI and LO: in capitals in a sentence that is not, or said of the meter."""
-    if not any(token.word in _SCALES for token in page.tokens):
+    if not page.holds(_SCALES):
         return []
     patterns = _patterns(language)
     found: list[Value] = []

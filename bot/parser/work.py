@@ -39,7 +39,7 @@ _STOPS = frozenset(", . ; ! ? ( ) > : then and after before".split())
 def found(page: Page, language: str) -> list[Doing]:
     """Work with its length behind it (`pounded yam for 30 min`) or before it (`2 hours picking
     coffee`), work that needs none (`planted potatoes`), and what was done or played for a while."""
-    if not any(token.word in _BEGIN for token in page.tokens):
+    if not page.holds(_BEGIN):
         return []
     lengths = measures(page, language)
     works = [
@@ -288,7 +288,7 @@ _COUNT = pattern(
 def counts(page: Page, listed: list[Doing]) -> list[tuple[int, int]]:
     """How often one of the activities was done, right behind it or before it (`heel raises 3x10`,
     `3 sets of 10 squats`)."""
-    if not any(token.word[0].isdigit() for token in page.tokens):
+    if not page.numbers:
         return []
     spans = [(span.start, span.end) for span in page.find(_COUNT)]
     return [

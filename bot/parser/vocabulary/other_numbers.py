@@ -37,7 +37,7 @@ MONEY: Final = phrases(
 #: Short names of money, behind the number or before it.
 CURRENCIES: Final = phrases(
     """
-    us dollars, usd, eur, gbp, cad, aud, nzd, inr, pkr, bdt, lkr, npr, ngn, ghs, gh, kes, ksh, kshs, ugx, ush, tzs, tsh, zar, zmw, mwk, rwf, xof, xaf, cfa, fcfa, etb, egp, aed, sar, qar, kwd, omr, php, idr, myr, sgd, thb, vnd, hkd, cny, jpy, krw, mxn, cop, ars, clp, brl, uyu, gtq, hnl, dop, jmd, ttd, bbd, bsd, xcd, gyd, rs, rs., ils, chf, sek, nok, dkk, pln, huf, czk, rub, uah
+    us dollars, usd, eur, gbp, cad, aud, nzd, inr, pkr, bdt, lkr, npr, ngn, ghs, gh, kes, ksh, kshs, ugx, ush, tzs, tsh, zar, zmw, mwk, rwf, xof, xaf, cfa, fcfa, etb, egp, aed, sar, qar, kwd, omr, php, idr, myr, sgd, thb, vnd, hkd, cny, jpy, krw, mxn, cop, ars, clp, brl, uyu, gtq, hnl, dop, jmd, ttd, bbd, bsd, xcd, gyd, rs, ils, chf, sek, nok, dkk, pln, huf, czk, rub, uah
     r, rm, us
     """
 )
