@@ -16,6 +16,7 @@ from bot.parser.phrases import Phrases, spelled
 from bot.parser.spelling import SHORTEST, Spelling
 from bot.parser.tidy import plain, shown
 from bot.parser.tokens import cut
+from bot.parser.vocabulary import packed
 from bot.parser.vocabulary.foods import ALSO_NOT_FOOD, NOT_FOOD_PHRASES
 from bot.parser.vocabulary.sugar import BARE_SUGAR, EATEN, SUGAR_TABLETS
 
@@ -191,7 +192,7 @@ def left_out(page: Page, index: int) -> bool:
 @cache
 def plain_words(language: str) -> frozenset[str]:
     fields = ("filler", "amounts", "sizes", "joining")
-    return frozenset(
+    return packed(
         token for field in fields for word in gathered(language, field) for token in spelled(word)
     )
 

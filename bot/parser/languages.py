@@ -14,6 +14,7 @@ from bot.parser.numbers import Numerals
 from bot.parser.phrases import Phrases
 from bot.parser.spanish import SPANISH
 from bot.parser.tidy import fold
+from bot.parser.vocabulary import packed
 
 Meaning = TypeVar("Meaning")
 
@@ -81,4 +82,4 @@ def numerals(language: str) -> tuple[Numerals, ...]:
 @cache
 def filler(language: str) -> frozenset[str]:
     """Words that say nothing beside an entry."""
-    return frozenset(gathered(language, "filler"))
+    return packed(gathered(language, "filler"))

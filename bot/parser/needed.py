@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import pairwise
+from sys import intern
 
 #: More ways to write a stretch of a pattern are not written out.
 _MOST = 400
@@ -39,8 +40,12 @@ class _Node:
 def words_needed(source: str) -> frozenset[str] | None:
     """One of these words stands wherever `source` is found between borders of words; None where
     no such words can be named."""
-    choices = _choices(_parts(source))
-    return _of_choices(choices, left=True, right=True)
+    needed = _of_choices(_choices(_parts(source)), left=True, right=True)
+    return None if needed is None else _NAMED.setdefault(needed, needed)
+
+
+#: Each set once: half of the patterns are those of another language over again.
+_NAMED: dict[frozenset[str], frozenset[str]] = {}
 
 
 def _parts(source: str) -> Iterator[tuple[str, str]]:
@@ -205,7 +210,7 @@ def _whole_words(written: frozenset[str], *, left: bool, right: bool) -> frozens
         longest = max(words, key=len, default="")
         if not longest:
             return None
-        needed.add(longest)
+        needed.add(intern(longest))
     return frozenset(needed)
 
 

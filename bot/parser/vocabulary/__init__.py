@@ -56,6 +56,12 @@ def phrases(block: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys(Block(block)))
 
 
+def packed(words: Iterable[str]) -> frozenset[str]:
+    """A large set of words in as little room as there is: one that grows word by word may take four
+    times as much, one that is made of a dictionary's keys never does."""
+    return frozenset(dict.fromkeys(words))
+
+
 def gathered(blocks: Iterable[Mapping[FoodKind, str]]) -> dict[FoodKind, Block]:
     """Join the blocks of several kitchens, kind by kind."""
     whole: dict[FoodKind, list[str]] = {}

@@ -10,7 +10,9 @@ reader would take another; a real word that is a likely slip all the same (`laun
 
 from typing import Final
 
-REAL_WORDS: Final = frozenset(
+from bot.parser.vocabulary import packed
+
+REAL_WORDS: Final = packed(
     """
     actor actors actual advance advances advises agent ahmad aiding airing alberta algeria alias
     alice alicia alike altar americans anchors answers apart apologise appeals applies arbor

@@ -5,8 +5,10 @@ or faint; and what is always one's own. From memory, in both languages."""
 
 from typing import Final
 
+from bot.parser.vocabulary import packed
+
 #: Never ill as a person is: `the table is wobbly`, `the market collapsed`.
-THINGS: Final = frozenset(
+THINGS: Final = packed(
     """
     combine jeepney tuk rickshaw mrt lrt maxi minibus steering handlebars conveyor forklift crane batting innings signboard signpost billboard stall kiosk cars greenhouse veranda porch handle kettle scaffold copier photocopier telly tele deckchair hammock bunk swing trampoline canopy awning pergola carport pavilion wardrobe cupboard bookcase shelving mixer blender drill saw generator pump compressor mower strimmer sewing pans pot pots shed sheds barn garage meter meters monitor table tables chair chairs stool bench shelf shelves ladder fence gate door doors wall roof
     ceiling floorboards bridge footbridge scaffold scaffolding tent marquee gazebo tower pole post
@@ -46,7 +48,7 @@ PICTURES: Final = frozenset(
     """.split()
 )
 #: One's own body, mind, clothes, sugar and days: no stranger to oneself.
-OWN: Final = frozenset(
+OWN: Final = packed(
     """
     body bodies head heads heid face cheek cheeks hair neck shoulder shoulders arm arms elbow elbows
     hand hands wrist wrists palm palms finger fingers thumb chest breast back spine waist side sides

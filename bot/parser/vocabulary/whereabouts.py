@@ -5,10 +5,10 @@ Written for this project, from memory."""
 
 from typing import Final
 
-from bot.parser.vocabulary import phrases
+from bot.parser.vocabulary import packed, phrases
 
 #: Where and with whom one is kept from testing; behind `in`, `at`, `on`, `with`, `en`, `con`.
-PLACES: Final = frozenset(
+PLACES: Final = packed(
     """
     church mass service temple mosque synagogue gurdwara mandir masjid chapel prayer prayers meeting meetings
     interview class lecture lesson school uni university college exam exams test-centre training conference
@@ -77,7 +77,7 @@ OUTAGES: Final = phrases(
 )
 
 #: Behind a preposition these are no place.
-NO_PLACES: Final = frozenset(
+NO_PLACES: Final = packed(
     """
     last least most all once moment night nights noon midday midnight lunch dinner breakfast supper brunch
     tea rest ease risk meal meals start end home range pain love shock need danger trouble doubt theory

@@ -5,9 +5,11 @@ Written for this project, from memory."""
 
 from typing import Final
 
+from bot.parser.vocabulary import packed
+
 #: Work of the hands on things, food among them: with a length of time it is an activity
 #: (`pounded yam for 30 min`), the verb alone for what no phrase of the activities holds.
-WORK: Final = frozenset(
+WORK: Final = packed(
     """
     assembled assembling bagged bagging baled baling barrowed bathed bathing battered branded
     branding brushed brushing building built bundled bundling caddied calved carried carrying
