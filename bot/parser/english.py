@@ -384,7 +384,7 @@ ENGLISH = Lexicon(
            "panadol", "panado", "calpol", "advil", "nurofen", "motrin", "aleve", "disprin", "brufen", "crocin", "combiflam", "cough syrup", "cough medicine", "cough mixture", "lemsip", "strepsils", "antihistamine", "antihistamines", "benadryl", "cetirizine", "viagra", "sildenafil", "contraceptive", "contraceptives", "water tablet", "water tablets", "blood thinner", "blood thinners", "painkiller", "painkillers", "pain killer", "pain killers", "laxative", "laxatives", "antacid", "antacids", "gaviscon", "diclofenac", "tramadol", "codeine", "gabapentin", "sertraline", "diuretic", "diuretics", "bp tablet", "bp tablets", "bp meds", "herbal medicine", "herbal mixture", "saxagliptin", "onglyza", "trajenta", "tradjenta", "byetta", "exenatide", "humulin", "novolin", "mixtard",
            "actrapid", "insulatard", "ryzodeg", "soliqua", "fiasp", "semglee", "abasaglar", "bydureon", "metfor",
            "amoxicillin", "warfarin", "furosemide", "vaccine", "vaccination", "booster", "flu jab", "flu shot", "covid jab", "covid shot", "drug", "drugs", "prescription", "glucagon"),
-    not_glucose=("a1c", "hba", "bp", "blood pressure", "b p", "pressure", "pulse", "heart rate",
+    not_glucose=("a1c", "hba", "bp", "blood pressure", "b p", "pressure", "pulse", "heart rate", "resp rate", "respiratory rate", "respirations", "breathing rate", "peak flow",
                  "heartrate", "bpm", "oxygen", "o2", "spo2", "o2 sat", "sats", "saturation",
                  "temperature", "temp", "fever", "height", "cholesterol", "ldl", "hdl", "triglycerides",
                  "weight", "weigh", "weighed", "weighing", "weighs", "bmi", "ketones", "ketone",

@@ -10,11 +10,11 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from functools import cache
 
-from bot.parser import codes
-from bot.parser.doses import no_dose
+from bot.parser import codes, measurements
 from bot.parser.food import Dish
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
+from bot.parser.measurements import N
 from bot.parser.misspelt import known_words
 from bot.parser.page import Page, Pattern, Several, Span, pattern
 from bot.parser.tokens import LINK
@@ -37,7 +37,6 @@ class Stranger:
     kind: Kind
 
 
-N = r"\d+(?:\.\d+)?"
 _NOT_COUNTED = "(?:ago|back|earlier|portions?|meals?|menu|sized?)"
 
 
@@ -48,9 +47,6 @@ class _Patterns:
     places: Pattern  # one of `odd`: `house 12`
     dates: Pattern  # one of `odd`, too
     weight_change: Several
-    measured: Several
-    weight: Pattern
-    ratio: Pattern
     age: Pattern
     counted: Pattern
     drug: Pattern
@@ -64,8 +60,7 @@ def _patterns(language: str) -> _Patterns:
         return either(*(gathered(language, field) for field in fields))
 
     months, money, places = words("months"), words("money"), words("places")
-    drugs, doses, measures = words("drugs"), words("doses"), words("not_glucose")
-    between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat|down|up|from|still|in|dropped|went|has|improved|fell|rose|now|gone|got|my|last|new|latest|todays|bajo|subio|salio|ahora|a)){0,5}"
+    drugs = words("drugs")
     numbered = pattern(
         rf"{places}(?: (?:number|no|nr|#|num|numero|is|was|:|the)){{0,2}}(?: [a-z]{{1,2}})? \d+(?:\.\d\d)?(?: [a-z])?(?! (?:min|mins|minutes|minutos|h|hr|hrs|hours|hour|km|steps|miles|g|kg|mg|mmol|units))"
     )
@@ -81,7 +76,7 @@ def _patterns(language: str) -> _Patterns:
                 r"(?:call|phone|tel|number|text|cell|mobile|whatsapp|dial|telefono|celular|llama|ring|fax)"
                 r"(?: [a-z]+| :| \(| \+){0,4} \d{3,5}(?: [-.)(])?(?: \d{2,4}(?: [-.)(])?){1,4}"
                 r"|\(? ?\+ ?\d[\d ().-]{6,}\d|\( ?\d{3} \) \d{3} ?-? ?\d{4}|0\d{2,4}(?: [-.)(])?(?: \d{3,4}(?: [-.)(])?){2,3}|0\d{2,4} \d{5,8}"
-                r"|\d{3}(?: [-.])? \d{3}(?: [-.])? \d{4}|\d{3} - \d{4}|\d{7,}"
+                r"|\d{3}(?: [-.])? \d{3}(?: [-.])? \d{4}|\d{3} - \d{4}(?! (?:steps?|pasos|paces|m|meters|metres))|\d{7,}"
             ),
             pattern(f"{LINK}|(?:password|passcode|pin|login|user|otp)(?: [a-z]+| :){{0,2}} \\d+"),
             pattern(
@@ -164,41 +159,6 @@ def _patterns(language: str) -> _Patterns:
             ),
             pattern(rf"{N} (?:stone|st) {N}(?: (?:lbs?|pounds?))?"),
         ),
-        measured=Several(
-            pattern(r"(?:- )?\d{1,2} c (?:outside|inside|indoors|here|today)"),
-            pattern(
-                rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
-            ),
-            pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
-            pattern(
-                rf"(?:carb |insulin |my |mi )*(?:ratio|relacion|proporcion)(?: (?:is|of|was|:|es|de))? (?:{N} (?:to|a|:|-|/) {N}|\d:\d\d)"
-            ),
-            pattern(rf"{N} (?:% )?{measures}"),
-            pattern(r"\d{2,3} (?:over|sobre) \d{2,3}|1\d\d con \d\d(?= (?:[.,;!?]|$|y ))"),
-            pattern(rf"{N} (?:mmol / mol|bpm|mmhg|° ?[cf]?|degrees(?: [cf])?|celsius|fahrenheit)"),
-            pattern(
-                rf"{N} (?:cm|m|ft|feet|foot)(?: \d{{1,2}})? (?:tall|high|height|in height)|\d (?:ft|feet|foot) \d{{1,2}}(?: (?:in|inches))?"
-            ),
-            pattern(
-                rf"[1-6] {drugs} (?:25|50|75|100|125|250|500|750|850|1000)(?! (?:before|after|fasting|now))"
-            ),
-            pattern(
-                rf"{N} (?:(?:ml|g|of|x|more|my|{doses}) ){{0,3}}(?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?! (?:{N} (?:{doses}|mg|ml|g|mcg)|(?:25|50|75|100|125|250|500|750|850|1000)) )(?! mmol| mg / dl)"
-            ),
-            pattern(
-                rf"{N} (?:(?:ml|g|of|x|more|my) ){{0,2}}{doses} (?:of |my |de )?(?:[a-z]+ing |long |short |fast |slow |rapid )?{drugs}(?: {N} (?:{doses}|ml|g))?(?! mmol| mg / dl)"
-            ),
-            pattern(
-                rf"{drugs}(?: (?:is|was|of|at|:|dose|-)){{0,2}} (?P<dose>{N})(?: / {N})?(?P<counted> {doses}| ml| g)?(?: (?:x|times) \d)?(?! mmol| mg / dl)"
-            ),
-            pattern(
-                rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"
-            ),
-        ),
-        weight=pattern(rf"(?:(?:weigh|weight|at|to|now|peso) )?{N} {words('weight')}"),
-        ratio=pattern(
-            rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"
-        ),
         age=pattern(
             rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}}) anos|(?:age|aged|turned|turning|turn) (?:1[01]\d|\d{{1,2}})|tengo \d{{1,2}}|(?<=, )(?:im|i am) \d{{2}}(?= (?:today|next|this|tomorrow|now))|(?:edad) \d{{1,3}}"
         ),
@@ -245,19 +205,9 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                 if sought is patterns.dates and not codes.in_one_piece(page, span):
                     continue  # `9.6. 30 min walk`
                 claim(span, Kind.ODD)
-        sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
-        for sought in page.worth(patterns.measured):
-            for span in page.find(sought):
-                if sugar.isdisjoint(range(span.start, span.end)) and not no_dose(page, span):
-                    claim(span, Kind.MEASURED)
+        for span in measurements.found(page, language, dishes):
+            claim(span, Kind.MEASURED)
         food_at = {dish.start for dish in dishes}
-        for span in page.find(patterns.weight):
-            if not ({span.end, span.end + 1} & food_at):
-                claim(span, Kind.MEASURED)
-        for span in page.find(patterns.ratio):
-            over, under = float(span["over"] or 0), float(span["under"] or 0)
-            if span["bp"] or span["bp2"] or (over > under and over >= 60 and under >= 30):
-                claim(span, Kind.MEASURED)
         for span in page.find(patterns.brand):  # `took Glycomet 500 mg`
             if span["brand"] not in known_words(language):
                 claim(span, Kind.MEASURED)

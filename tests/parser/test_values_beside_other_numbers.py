@@ -21,7 +21,11 @@ OTHERS = (
     "half past seven", "slept 6 hours", "30 degrees outside", "won 3-1", "page 45",
     "top of 200 stairs", "carb 60 g", "45 carbs", "ratio 1 to 10", "pen 3 clicks", "lost 2 kg",
     "2 pints of milk", "250 ml juice", "rent went up to 540", "I-80 traffic", "my b-12 shot",
-    "exam mark of my boy 95", "at block 212", "the bill was 18 dollars",
+    "exam mark of my boy 95", "at block 212", "the bill was 18 dollars", "72 pulse", "a 72 pulse",
+    "88 heart rate", "97 spo2", "97% oxygen", "37.2 temp", "128/80 bp", "128 over 80 pressure",
+    "7.2 a1c", "190 cholesterol", "5.1 cholesterol", "170 cm height", "82 kg weight", "72 bpm",
+    "1.2 ketones", "18 resp rate", "pulse of 72", "72 bpm pulse", "45 egfr", "27 bmi",
+    "bp 128/80, pulse 72",
 )  # fmt: skip
 #: The same in Spanish.
 OTROS = (
@@ -32,6 +36,8 @@ OTROS = (
     "somos 10 para cenar", "2 huevos", "100 g de arroz", "dormi 6 horas", "30 grados",
     "ganamos 3-1", "pagina 45", "60 g de carbohidratos", "relacion 1 a 10", "baje 2 kilos",
     "250 ml de jugo", "calle 45", "edad 70", "2 tazas de arroz", "a las 2", "saturacion 97",
+    "72 de pulso", "pulso de 72", "97 de saturacion", "190 de colesterol", "125/80 de presion",
+    "37.2 de temperatura", "82 kilos de peso", "72 pulso", "125/80 presion", "7.2 de hemoglobina",
 )  # fmt: skip
 #: What is given, the value as it is written, and its number.
 VALUES = (
@@ -48,7 +54,7 @@ VALUES = (
 )
 FORMS = (
     "{v} {o}", "{o} {v}", "{v}, {o}", "{o}, {v}", "{v} n {o}", "{o} and {v}", "{v} and {o}",
-    "{o} then {v}", "{o}. {v}",
+    "{o} then {v}", "{o}. {v}", "{o} - {v}", "{v} - {o}", "{o}; {v}",
 )  # fmt: skip
 READING = re.compile(r"(\d[\d.]*)(?: mmol)? [a-z]+_?[a-z]+(?: @.*)?")
 

@@ -57,7 +57,8 @@ shaking like a leaf
 {hands|hand|legs|knees|body|fingers|arms} (are |is |r |keep |started |just |wont stop |
   won't stop ){shaking|shaky|shakey|trembling|trembly|tremble|shake|shakes|jittery|wobbly}
 {my|whole} body shakes, cannot stop shaking, can't stop shaking, all shook up inside, i shake
-am shaking, trembling, trembly, trembles, tremble, tremors, tremor, tremours, trembeling
+i shook {all|so|badly|for|and|uncontrollably}, {hungry|sweaty|dizzy|weak} and shook, shook {badly|a bit|a lot|all over|all morning|all day|all night|all afternoon|all evening|like a leaf}
+am shaking, trembling, trembled, trembly, trembles, tremble, tremors, tremor, tremours, trembeling
 {feel|feels|feeling|bit|little|very|so|and|all|really|hungry and} shay, {ah|a|mi|i|me} {di|deh|dey} {shake|tremble|sweat|shiver}, {hand|hands|leg|legs|body} shake shake, trembling hands, quivering, quivery, jittery, jitters, the jitters, jittry, jelly legs, {legs|knees} {have gone|went|gone|turned|turning|going} to {jelly|water|rubber}
 {legs|knees} buckling, knees (keep |are )giving way, legs giving way
 legs like jelly, legs feel like jelly, legs of jelly, like jelly, weak at the knees, wobbly, shoogly, shooglie
@@ -211,7 +212,7 @@ dehydrated, deydrated, drouthy, {terrible|awfy|awfully|some|wild|fierce} drouth
   go to the toilet|go to the bathroom|go to the loo|go toilet|running to the toilet
   running to the bathroom|running to the loo|toilet|bathroom trips|in the bathroom|on the toilet
   in the toilet|at the loo|loo trips|up to pee|up to wee|getting up to pee|getting up to wee} $ever
-passing {much|nuff|nough|bare|lots of|a lot of|loads of|so much|too much|plenty|plenty of|more} {water|urine|pee
+{passing|passed|pass|passes|passin} {much|nuff|nough|bare|lots of|a lot of|loads of|so much|too much|plenty|plenty of|more} {water|urine|pee
   wee}
 {lots|loads|a lot|plenty} of {peeing|urine|pee|wee|weeing|urination|urinating}
 {frequent|constant|excessive|increased} {urination|peeing|urinating|weeing|trips to the bathroom
@@ -241,7 +242,8 @@ weeing for england, polyuria, polydipsia
   r |looks |has gone |have gone |gone |gets |getting |went |feels |seems |all |a bit |is a bit |
   is all |so |is so |very |is very |really ){blurry|blurred|blury|blured|blurrd|bluried|blur|fuzzy
   hazy|cloudy|misty|foggy|double|dim|wavy}
-seeing {two|2} {phones|screens|people|faces|cars|doors|lights|hands|roads|moons}, seeing double, see double, seein double, seeing {two|2} of everything, {two|2} of everything
+seeing {two|2} {phones|screens|people|faces|cars|doors|lights|hands|roads|moons}, seeing double, {saw|seen|sees} double, {everything|it all|the words|the telly|the screen|the page} {blurs|is blurring|was blurring}
+{could not|couldn't|can't|cannot} see {clear|clearly|straight}, see double, seein double, seeing {two|2} of everything, {two|2} of everything
 seeing {blurry|blurred|blury|blured|fuzzy|hazy|foggy}, blurriness, bluriness, blurry, blurred, blurrd, blured, bluured, blury, blurring
 can't see {clearly|straight|properly|well|right|clear|the numbers|the screen|to read}
 cannot see {clearly|straight|properly|well|right|clear}
@@ -421,7 +423,8 @@ tongue (is ){swelling|swollen}
 heartattack, angina {pain|attack|again}, cardiac arrest, elephant on my chest
 pain {down|in|going down|shooting down} {my|the|his|her} {left arm|arm and jaw|jaw|jaw and arm
   right arm}
-pain in my arm and chest, jaw and arm pain, left arm {pain|hurts|aches|is aching}
+pain in my arm and chest, jaw and arm pain, chest {pained|pains me}, {left|right|my|his|her|one} arm weakened
+left arm {pain|hurts|aches|is aching}
 tight chested, chest (is ){heaving}, rambling and {makes|making} no sense, rambling {nonsense|and not making sense}, rambling and confused
 (one |the left |the right |left |right )side of {his|her|my|the} {face|mouth|lip|smile} (is |has |looks |feels |feel |went |hangs |has gone |gone |all ){down|lower|dropped|droopy|drooping|numb|dead|flat|slack|frozen|hanging|stiff|sagging|limp|paralysed|weak|not moving}
 # breathing
@@ -435,7 +438,9 @@ tight chested, chest (is ){heaving}, rambling and {makes|making} no sense, rambl
 short {of|on} {breath|breathe|breathing}
 {shortness|shortnes|shortnss} of {breath|breathe|breathing}, short breath, {sort|shot|shrt|shor} of breath, chest {pins|pian|pians|pan|pans|pane|payne|panes}, breathless, breathles
 breathlessness, out of breath {at rest|sitting|lying down|doing nothing|just sitting}
-gasping, {gasping|gasps|fighting|struggling} for {air|breath}, suffocating, starved of air, air hunger
+gasping, {gasping|gasps|gasped|fighting|fought|struggling|struggled|battling|battled} for {air|breath|oxygen}
+{struggled|struggles|fought|fights|fighting|battled|battling} to {breathe|get (my |a )breath|catch (my |his |her |a )breath|get air}
+suffocating, starved of air, air hunger
 breathing (is |has gone |getting |is getting |very |so ){hard|hard for me|difficult|a struggle
   trouble|problem(s)|difficulties|laboured|labored|funny|shallow|strange|bad|badly}
 winded sitting down, wheezing badly, {doesn't|won't} answer me and is {sweating|sweaty|shaking|clammy|pale}, {wheezing|wheezy} {bad|real bad|so bad|hard|heavily}, {jaw|arm|left arm} pain and {sweating|sweaty|nausea|breathless|clammy}, {he|she|mum|mom|dad|and} {won't|doesn't|will not} stay awake, keeps falling asleep and, breath dey {cut|seize} me, chest dey hold me, asthma attack
@@ -466,7 +471,7 @@ breathe smells (of |like ){$fruit}
   any fluids|even water}}
 {nothing|water won't|no food|no water|no fluids|nothing will|food won't|even water won't} {stay(s)
   is staying|staying} down
-{keep|keeps|keeping|kept|hold} nothing down
+{keep|keeps|keeping|kept|hold|holds|held|holding} {nothing|no water|no fluids|no fluid|no liquids|no liquid|no food or water|no drinks|no drink} down
 {everything|it all|anything i eat|anything i drink|even water|water|whatever i drink
   everything i drink|everything i eat} (just |is |keeps ){comes|come|coming|came} {back up
   right back up|straight back up|up again}
@@ -841,6 +846,7 @@ NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
     high {five|street|school|chair|heels|fibre|fiber|protein|tea|time|hopes|blood pressure}
     high on {fibre|fiber|protein|life}, fire drill, the drop, trembling bells
     blackout(s) {in|because of|again no power|no power}, load shedding blackout, drench the salad
+    {saw|seen|seeing|see} double {decker|deckers|the|that|what|trouble|yellow|rainbow|rainbows}, shook {a bit|a lot} of
     slurping, slurp, slurped, shook hands, shook hands with, trembling aspen, seizure of {goods|assets|drugs}, breathless with {joy|excitement}
     collapsed the {tent|pram|buggy|box|chair|umbrella}, passed out of {police|training|teachers|fire|naval|staff|cadet|nursing} {college|school|academy|training}, {fit|fits} of the giggles, se me {cayo|cae|caia} la cara de verguenza, {screen|display|ink|print|numbers|digits|label} {is|are|looks|look} (very |too |so |really |quite |a bit |getting ){faint|fainter}, the {cake|souffle|sponge|deal|business} collapsed
     {number|print|line|ink} is {faint|fainter}, {screen|display|text|telly|tv|window} is {blurry|blurred}, {do|are|can|could|will|does|is} {hypos|hypoglycaemia|hypoglycemia} {hurt|kill|matter|harm|happen|cause|damage|dangerous|bad|common|normal|serious|always|ever}
