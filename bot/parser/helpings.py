@@ -87,6 +87,8 @@ _PARTS = frozenset("½¼¾⅓⅔")
 _NAMED_VALUE = (["before"], ["after"], ["antes"], ["despues"])
 #: The later number of a range is at most so many times the earlier one.
 _RANGE = 5
+#: From here on people tell a range in round numbers.
+_ROUGH = 50
 _SIZES = frozenset({"little", "tiny", "wee", "small", "mini", "big", "large", "pequeno", "poco"})
 #: From here on, parts of a cup other than quarters are no amount.
 _HELPINGS = 2
@@ -112,7 +114,8 @@ def _begun(page: Page, span: Span) -> int:
         return span.start + 2  # `164 y 100 g de arroz`
     if len(words) > 2 and words[1] in UP_TO and words[2].replace(".", "").isdigit():
         low, upto = float(first), float(words[2])
-        return span.start if low < upto <= _RANGE * low else span.start + 2
+        rough = low < _ROUGH or low % 5 == upto % 5 == 0  # `164 - 250 ml juice` is no range
+        return span.start if rough and low < upto <= _RANGE * low else span.start + 2
     if words[1:3] == ["1", "/"] or words[1:2] in (["½"], ["half"], ["media"], ["medio"]):
         return span.start if first.isdigit() and int(first) <= MOST_PIECES else span.start + 1
     behind = page.words(span.end, span.end + 1)

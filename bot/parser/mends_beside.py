@@ -78,6 +78,8 @@ def stands_beside(page: Page, mend: Correction | Removal, after: Page, rest: Und
             return True  # `not bread, cassava. 14 strips left`
         joined = not _AND.isdisjoint(_before(page, after))
         return plainly(page, mend) or (joined and _sorry_for(page))
+    if _sorry_for(page) and sentence:
+        return True  # `sorry 141. supper now`
     if _sorry_for(page) and not REPORTING.isdisjoint(after.words(0, 1)):
         return True  # `sorry 146, eating rice`
     return page.holds(_MEANT)

@@ -15,6 +15,7 @@ from bot.parser.instants import When, is_today, resolved
 from bot.parser.meals_told import Plate
 from bot.parser.page import Page
 from bot.parser.pieces import MOST_PIECES
+from bot.parser.strangers import Kind
 from bot.parser.subjects import Whose
 from bot.parser.values import Value
 from bot.units import Unit, to_mg_dl
@@ -38,7 +39,7 @@ def own_values(page: Page, found: Findings, unit: Unit) -> tuple[list[Value], bo
     own = []
     others = False
     for value in found.values:
-        if found.subjects.whose(value.start, value.end) is Whose.OTHER:
+        if found.subjects.whose(value.start, value.end, ones=True) is Whose.OTHER:
             others = True
         else:
             own.append(value)
@@ -91,11 +92,14 @@ def told(
     if not values:
         return _clock_or_value(found, given, values)
     lengths = [value for value in values if perhaps_minutes(value, activities)]
-    if lengths and len(lengths) < len(values):  # `aqua fit 45, 118 after`
-        rest = [value for value in values if value not in lengths]
-        result = told(page, context, found, rest, given, plates, activities)
+    if len(lengths) == len(values):
+        lengths = []
+    doubtful = [value for value in values if value in lengths or _strength(page, found, value)]
+    if doubtful:  # `aqua fit 45, 118 after`
+        rest = [value for value in values if value not in doubtful]
+        result = told(page, context, found, rest, given, plates, activities) if rest else Readings()
         result.ask = result.ask or Ask.VALUE
-        result.numbers += tuple(value.number for value in lengths)
+        result.numbers += tuple(value.number for value in doubtful)
         return result
     taken_for = moments_given.given_to(page, context, found, values, given, plates, activities)
     if taken_for is None:
@@ -134,6 +138,26 @@ def told(
             result.entries.append((value.start, _reading(value, judged, moment, taken)))
     result.ask = Ask.UNIT if Ask.UNIT in asks else asks[0] if asks else None
     return result
+
+
+#: Milligrams of a tablet that may as well be what a meter shows in mmol/L (from memory).
+_STRENGTHS = frozenset({2.0, 2.5, 3.0, 4.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0})
+
+
+_UNITS = frozenset({"unit", "units", "u", "iu", "unidad", "unidades", "ui"})
+
+
+def _strength(page: Page, found: Findings, value: Value) -> bool:
+    """`took 2 glipizide 5 before dinner`: right behind a drug and how many of it were taken."""
+    if value.unit is not None or value.number not in _STRENGTHS:
+        return False
+    drug = next((each for each in found.strangers if each.end == value.start), None)
+    if drug is None or drug.kind is not Kind.MEASURED:
+        return False
+    words = page.words(drug.start, drug.end)
+    if not _UNITS.isdisjoint(words):
+        return False  # of insulin
+    return words[-1].isalpha() and any(word.isdigit() for word in words)
 
 
 #: Behind a food as many may be pieces of it, and are a dangerous low in mmol/L.

@@ -167,6 +167,17 @@ _BESIDE_REPORTS = _BESIDE_SIGNS - {What.LATER}
 _AT_THE_END = _BESIDE_REPORTS - {What.STOP, What.ERASE}
 
 
+#: These at the end of a report, or as a sentence of their own (`141 before rice. help`).
+_CALLED = frozenset({What.HELP, What.STOP})
+#: So short beside a value `help` is a cry, and what is said of the value answers it.
+_CRIED = 3
+
+
+def _opens(page: Page, start: int) -> bool:
+    """Whether a sentence begins there, and not the message."""
+    return start > 0 and page.tokens[start - 1].word in {".", "!", ";"}
+
+
 def _of_no_rule(page: Page, start: int, end: int, language: str, *, felt: bool) -> Request | None:
     """What a clause with a place or a number in it asks for: `I am in Dakar now, 149`, `88 before,
     remind me in 10`; `in 10` alone only in front of a sign."""
@@ -223,8 +234,12 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
             continue
         if rule.what is What.LATER and _AFTER_A_WHILE.whole(_bare(page, start, end), page.held):
             continue
+        last = end == len(page.tokens)
         alone = every or (reported and rule.what in _BESIDE_REPORTS)
-        alone = alone or (end == len(page.tokens) and rule.what in _AT_THE_END)
+        alone = alone or (last and rule.what in _AT_THE_END)
+        called = last and rule.what in _CALLED and (reported or _opens(page, start))
+        told = bool(page.numbers) and end > _CRIED  # not so `52 help`, `on the floor. help`
+        alone = alone or (called and (rule.what is not What.HELP or told))
         if alone or (end - start > 1 and _plain(rule, page.words(start, end))):
             page.claim(start, end)
             words = _bare(page, start, end)

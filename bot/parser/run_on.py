@@ -18,6 +18,8 @@ _OPENS = frozenset(
     "send show give what whats how please pls plz can could export erase delete pause remind tell "
     "where when muestra manda mandame dame envia enviame borra pausa recuerdame como cual".split()
 )
+#: One of these behind a report, and nothing behind it, is a request of its own.
+_ALONE = frozenset("stop help pause summary goals record export ayuda pausa resumen metas".split())
 _HERE = (["i", "am", "in"], ["we", "are", "in"], ["yo", "estoy", "en"])
 _MAY_OPEN = _OPENS.union(words[0] for words in _HERE)
 #: Of these the number behind them is the hour or the length: `remind me at 8`.
@@ -56,6 +58,8 @@ def run_on(page: Page, start: int, end: int, language: str) -> list[tuple[int, i
     """A clause, or the two that it is: a report and what is asked of the bot, in either order."""
     words = page.words(start, end)
     numbers = [at for at, word in enumerate(words, start) if word[0].isdigit()]
+    if numbers and words[-1] in _ALONE and is_report(page, start, end - 1, language):
+        return [(start, end - 1), (end - 1, end)]  # `160 after dinner stop`
     if not numbers or _MAY_OPEN.isdisjoint(words):
         return [(start, end)]
     if intents.asked_for(page, start, end, language):

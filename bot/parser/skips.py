@@ -93,7 +93,10 @@ def _eats(page: Page, why: str, language: str) -> bool:
     dishes = food.find(page.afresh(), language)
     named = [word for dish in dishes for word in page.words(dish.start, dish.end)]
     opens = why.split(maxsplit=1)[0] in _EATEN or why.split(maxsplit=1)[0] in meal_names(language)
-    return bool(dishes) and (opens or why.split() == named)
+    return bool(dishes) and (opens or [w for w in why.split() if w not in _AND] == named)
+
+
+_AND = frozenset({"and", "with", "n", "y", "con"})
 
 
 #: May be said of a test or of all there is: asked about.

@@ -182,6 +182,12 @@ _KIN = _CALLED | frozenset(
     "mum mom dad wife husband sister brother son daughter friend cousin neighbour neighbor tantie "
     "oga madam uncle granny gran nan grandma grandad grandpa partner boss colleague flatmate".split()
 )
+#: Several people at once.
+_SEVERAL = frozenset(
+    "kids children boys girls grandkids grandchildren parents guests friends neighbours neighbors "
+    "colleagues others everyone else family sisters brothers cousins aunties uncles lads gang twins "
+    "ninos ninas hijos hijas nietos nietas amigos amigas vecinos primos hermanos padres todos".split()
+)
 _OWNED_WITH = frozenset({"was", "is", "own", "na", "got", "at"})
 _OWNED = tuple([word] for word in _OWNED_WITH)
 
@@ -264,14 +270,15 @@ class Subjects:
             for at in range(start, end)
         }
 
-    def whose(self, index: int, end: int | None = None) -> Whose:
+    def whose(self, index: int, end: int | None = None, *, ones: bool = False) -> Whose:
         """Whose what stands at `index` is, by the nearest word before it in its clause, or by
-        `that's my dad's` right behind it."""
+        `that's my dad's` right behind it. `ones` says that it is one person's, and never that of
+        several who do something (`kids are screaming 129 before noodles`)."""
         if not self._said and not self._not_mine:
             return Whose.UNSAID
         nearest: bool | None = None
-        for start, _, other in reversed(self._said):
-            if start < index:
+        for start, last, other in reversed(self._said):
+            if start < index and not (ones and self._several_at_work(last)):
                 nearest = None if self._parted(start, index) else other
                 break
         if nearest is None and end is not None:
@@ -283,6 +290,14 @@ class Subjects:
         if self._by is By.HELPER:  # the helper's `she` is the participant
             return Whose.OWN if nearest else Whose.OTHER
         return Whose.OTHER if nearest else Whose.OWN
+
+    def _several_at_work(self, end: int) -> bool:
+        """Whether several people are named there, with what they are doing."""
+        name, *behind = self._page.words(end - 1, end + 2)
+        if behind[:1] in (["are"], ["r"], ["were"], ["all"], ["estan"]):
+            behind.pop(0)
+        doing = bool(behind) and behind[0].endswith(("ing", "ando", "iendo"))
+        return doing and behind[0] != "reading" and name in _SEVERAL
 
     def _parted(self, start: int, index: int) -> bool:
         words = self._page.words(start, index)
