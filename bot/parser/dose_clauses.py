@@ -28,21 +28,45 @@ def asked_until(page: Page, language: str, begin: int, end: int, here: list[Span
         named = behind[0] in glucose and page.words(first - 1, first) not in _SUPPOSING
         if named and valued and first >= last:
             return first
+        told = _told_at(page, language, at, last)
+        if told is not None:
+            return told
         # No dose: `4 units now 4 after dinner` and `now 10 or wait` are asked about as a whole.
         if behind[0][0].isdigit() and is_odd(behind[0]) and _is_value(page, language, at):
-            supposed = page.words(at - 2, at - 1) in _SUPPOSING
-            if page.words(at - 1, at)[0] in _ITS and not supposed:  # `more metformin? its 12.4`
-                return at - 1
             if not MOMENTS.isdisjoint(behind[1:2]):
                 return at  # `should i take more insulin 243 after dinner`
+            if len(behind) == 1 and float(behind[0]) >= _SURELY:
+                return at  # `can I have more insulin 14.2`
     return end
 
 
+#: A bare number at the end is a value from here on: `take victoza 1.8` is a dose.
+_SURELY = 3
 #: A value follows the word for it within so many tokens.
 _SOON = 5
-_ITS = frozenset({"its", "im", "esta"})
+#: Behind one of these a value is told, and no dose; some words may stand between.
+_ITS = frozenset("its im am is got says said reads shows been esta estoy tengo marca dice".split())
+_BEFORE_IT = frozenset("at now only just still around about like up down en ya ahora".split())
+_OF_IT = frozenset(
+    "it i me meter just ive has it has he she hes shes the my mi el because as cos".split()
+)
 _GOES_ON = frozenset({"or", "and", "if", "when", "o", "y", "si", "cuando"})
-_SUPPOSING = (["if"], ["when"], ["si"], ["cuando"], ["for"], ["because"], ["until"])
+_SUPPOSING = (["if"], ["when"], ["si"], ["cuando"], ["for"], ["until"])
+
+
+def _told_at(page: Page, language: str, at: int, last: int) -> int | None:
+    """Where the words begin that tell a value (`more metformin? its 12.4`, `i'm at 54`), if the
+    number at a place is told so and not only supposed (`if its 280`)."""
+    if not page.tokens[at].word[0].isdigit() or not _is_value(page, language, at, led=True):
+        return None
+    start = at - 1
+    while start > last and page.tokens[start].word in _BEFORE_IT:
+        start -= 1
+    if start < last or page.tokens[start].word not in _ITS:
+        return None
+    while start > last and page.tokens[start - 1].word in _OF_IT:
+        start -= 1
+    return None if page.words(start - 1, start) in _SUPPOSING else start
 
 
 def until_mark(page: Page, language: str, start: int, told: int, end: int) -> int:
@@ -56,10 +80,12 @@ def until_mark(page: Page, language: str, start: int, told: int, end: int) -> in
     return end
 
 
-def _is_value(page: Page, language: str, index: int) -> bool:
-    """Whether a number behind a mistake can be no dose and no time."""
+def _is_value(page: Page, language: str, index: int, *, led: bool = False) -> bool:
+    """Whether a number behind a mistake can be no dose and no time; `led` says that words which
+    tell a value are before it."""
     before, behind = page.words(index - 1, index), page.words(index + 1, index + 2)
-    told = before[0] in _COUNTING or not _counts(language).isdisjoint(behind)
+    counting = before[0] in _COUNTING and not led
+    told = counting or not _counts(language).isdisjoint(behind)
     word = page.tokens[index].word
     number = float(word) if word.replace(".", "").isdigit() else 0  # `7up`
     no_hour = number > _HOURS or "." in word  # `twice, at 8 and now at 10`
@@ -83,7 +109,7 @@ def _counts(language: str) -> frozenset[str]:
     return frozenset(word for field in fields for word in gathered(language, field)) | _CLOCK
 
 
-_CLOCK = frozenset({"am", "pm", "x", "times", "veces", "ml"})
+_CLOCK = frozenset({"am", "pm", "x", "times", "veces", "ml", "left", "more", "oclock"})
 _HOURS = 24
 #: No value is lower, in either unit.
 _LEAST = 1.1
