@@ -8,9 +8,10 @@ from dataclasses import dataclass
 from functools import cache
 
 from bot.entries import Request, What
+from bot.parser.beside_questions import named, told_from
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
-from bot.parser.page import Page, Pattern, as_written, pattern
+from bot.parser.page import Page, Pattern, Span, as_written, pattern
 from bot.parser.requests import Wish
 
 
@@ -60,11 +61,23 @@ _FIRST_PERSON = frozenset({"should", "shall", "can", "could", "do", "may", "must
 _NOW = (["now"], ["today"], ["tonight"])
 
 
+def _asks_behind(page: Page, index: int) -> bool:
+    """`54 is rice ok`: what `is` opens behind a value ends with a word for what is fine."""
+    last = len(page.tokens)
+    while last > index and not page.tokens[last - 1].word.isalpha():
+        last -= 1
+    words = page.words(index + 1, last)
+    return len(words) > 1 and (words[-1] in _FINE or (words[0] == "it" and words[1] in _FINE))
+
+
+_FINE = frozenset("ok okay fine allowed safe good bad bueno malo".split())
+
+
 def may_open(page: Page, index: int, start: int) -> bool:
     """A question opens a sentence or follows a mark or a small word; `should I` asks anywhere."""
     behind_a_number = index > start and page.tokens[index - 1].word[0].isdigit()
     if behind_a_number and page.tokens[index].word in _STATING:
-        return False  # `129 is before pierogi`
+        return _asks_behind(page, index)  # `129 is before pierogi`
     told = page.words(index - 1, index) in _NOW or page.words(index + 1, index + 2) in _NOW
     if page.tokens[index].word == "is" and told:
         return False  # `dinner now is lamb chops`, `is now 10.3 after byrek`
@@ -122,7 +135,8 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
     may_ask = patterns.whole.may_stand_in(page.held) or patterns.fine.may_stand_in(page.held)
     if not openings and not may_ask:
         return []
-    for start, end, question in sentences(page):
+    for start, close, question in sentences(page):
+        end = _asked_until(page, language, (start, close), openings, food_at)
         said = " ".join(word for word in page.words(start, end) if word not in {",", "¿", "¡"})
         asks = patterns.whole.whole(said, page.held) or (
             question
@@ -210,6 +224,26 @@ def food_advice(page: Page, language: str, food_at: set[int]) -> list[Wish]:
         ):
             found.append(wish(page, first, end, What.FOOD_ADVICE, food_at))
     return found
+
+
+def _asked_until(
+    page: Page, language: str, sentence: tuple[int, int], openings: list[Span], food_at: set[int]
+) -> int:
+    """Where in a sentence a value is told behind what is asked about."""
+    start, end = sentence
+    opened = [
+        span.end
+        for span in openings
+        if start <= span.start < end and may_open(page, span.start, start)
+    ]
+    if not opened:
+        return end
+    last = min(opened)
+    number = next((at for at in page.numbers if last <= at < end and at not in food_at), end)
+    names = named(language)  # `can i eat mango my sugar is 54`: what is sugar there?
+    about = (at for at in food_at if last <= at < number and page.tokens[at].word not in names)
+    last = max([last, *(at + 1 for at in about)])
+    return told_from(page, language, last, end, food_at)
 
 
 def wish(page: Page, start: int, end: int, what: What, food_at: set[int] | None = None) -> Wish:

@@ -131,9 +131,14 @@ def _glued(tokens: list[Token], at: int) -> bool:
     return at + 1 < len(tokens) and tokens[at].end == tokens[at + 1].start
 
 
+_OF_THEM = frozenset({"a", "an", "the", "my", "our", "your", "this", "un", "una", "mi"})
+
+
 def _called(words: list[str], at: int) -> bool:
     """Whether somebody is called so there, rather than spoken of."""
     before = words[at - 1]
+    if before in _OF_THEM:
+        return False  # `expecting a baby and 54`
     if before in _CALLING and words[at] in _CALLED:
         return True
     if (

@@ -22,7 +22,7 @@ COUNTED = frozenset({"number"})
 
 #: Days of a month and hours of a day; anything above may be a value.
 _LARGEST = 31
-_LENGTHS = frozenset({"minutes", "span"})
+LENGTHS = frozenset({"minutes", "span"})
 _CLOCK = re.compile(r"\d{1,2}:\d\d")
 _MARKS = frozenset(", . ; ! ? : ( ) - ¿ ¡ ~ ' \" _ = / *".split())
 
@@ -116,4 +116,4 @@ def _segments(page: Page, start: int, end: int, language: str) -> list[Segment] 
 def _lasts(page: Page, start: int, end: int, language: str) -> bool:
     """Whether a unit of time stands there (`45 minutes`)."""
     hit = _concepts(language).longest(page, start, end)
-    return hit is not None and bool(hit[1] & _LENGTHS)
+    return hit is not None and bool(hit[1] & LENGTHS)

@@ -25,17 +25,18 @@ def asked_until(page: Page, language: str, begin: int, end: int, here: list[Span
         if behind[0] == "," and valued and behind[1] not in _GOES_ON:
             return at
         first = at - (page.words(at - 1, at) in (["my"], ["mi"]))
-        named = behind[0] in glucose and page.words(first - 1, first) not in _SUPPOSING
+        named = behind[0] in glucose and page.words(first - 1, first) not in SUPPOSING
         if named and valued and first >= last:
             return first
-        told = _told_at(page, language, at, last)
+        told = told_at(page, language, at, last)
         if told is not None:
             return told
         # No dose: `4 units now 4 after dinner` and `now 10 or wait` are asked about as a whole.
         if behind[0][0].isdigit() and is_odd(behind[0]) and _is_value(page, language, at):
             if not MOMENTS.isdisjoint(behind[1:2]):
                 return at  # `should i take more insulin 243 after dinner`
-            if len(behind) == 1 and float(behind[0]) >= _SURELY:
+            supposed = any(page.words(i, i + 1) in SUPPOSING for i in range(last, at))
+            if len(behind) == 1 and float(behind[0]) >= _SURELY and not supposed:
                 return at  # `can I have more insulin 14.2`
     return end
 
@@ -45,16 +46,19 @@ _SURELY = 3
 #: A value follows the word for it within so many tokens.
 _SOON = 5
 #: Behind one of these a value is told, and no dose; some words may stand between.
-_ITS = frozenset("its im am is got says said reads shows been esta estoy tengo marca dice".split())
+_ITS = frozenset(
+    "because cos cuz bc porque its im am is got says said reads shows been esta estoy tengo marca "
+    "dice".split()
+)
 _BEFORE_IT = frozenset("at now only just still around about like up down en ya ahora".split())
 _OF_IT = frozenset(
     "it i me meter just ive has it has he she hes shes the my mi el because as cos".split()
 )
 _GOES_ON = frozenset({"or", "and", "if", "when", "o", "y", "si", "cuando"})
-_SUPPOSING = (["if"], ["when"], ["si"], ["cuando"], ["for"], ["until"])
+SUPPOSING = (["if"], ["when"], ["si"], ["cuando"], ["for"], ["until"])
 
 
-def _told_at(page: Page, language: str, at: int, last: int) -> int | None:
+def told_at(page: Page, language: str, at: int, last: int) -> int | None:
     """Where the words begin that tell a value (`more metformin? its 12.4`, `i'm at 54`), if the
     number at a place is told so and not only supposed (`if its 280`)."""
     if not page.tokens[at].word[0].isdigit() or not _is_value(page, language, at, led=True):
@@ -66,7 +70,9 @@ def _told_at(page: Page, language: str, at: int, last: int) -> int | None:
         return None
     while start > last and page.tokens[start - 1].word in _OF_IT:
         start -= 1
-    return None if page.words(start - 1, start) in _SUPPOSING else start
+    before = page.words(start - 1, start)
+    meant = before in (["have"], ["should"]) and page.tokens[start].word == "been"
+    return None if meant or before in SUPPOSING else start
 
 
 def until_mark(page: Page, language: str, start: int, told: int, end: int) -> int:
@@ -75,6 +81,8 @@ def until_mark(page: Page, language: str, start: int, told: int, end: int) -> in
     for index in range(start, end):
         word = page.tokens[index].word
         numbered = index >= told and word[0].isdigit()
+        if numbered and (begun := told_at(page, language, index, told)) is not None:
+            return begun
         if word == "," or (numbered and _is_value(page, language, index)):
             return index
     return end

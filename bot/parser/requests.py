@@ -82,6 +82,9 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
         if opens:
             return Request(what=What.LATER, minutes=float(match["n"]))
     if rule := intents.asked_for(page, 0, end, language):
+        clauses = _clauses(page) if page.numbers and rule.what is not What.LATER else []
+        if len(clauses) > 1 and any(is_report(page, *clause, language) for clause in clauses):
+            return None  # `14, pause please`
         return _request(rule, words, language)
     if asked and patterns.wait.whole(words, page.held):
         return Request(what=What.LATER, minutes=_minutes(words, language))

@@ -18,6 +18,8 @@ _OPENS = frozenset(
     "send show give what whats how please pls plz can could export erase delete pause remind tell "
     "where when muestra manda mandame dame envia enviame borra pausa recuerdame como cual".split()
 )
+_ITS = frozenset({"its", "im", "am", "is", "sugar", "bg"})
+_TELLS_IT = _ITS | {"at", "now", "my", "i"}
 #: One of these behind a report, and nothing behind it, is a request of its own.
 _ALONE = frozenset("stop help pause summary goals record export ayuda pausa resumen metas".split())
 _HERE = (["i", "am", "in"], ["we", "are", "in"], ["yo", "estoy", "en"])
@@ -70,6 +72,12 @@ def run_on(page: Page, start: int, end: int, language: str) -> list[tuple[int, i
         if page.words(at, at + 3) in _HERE and is_report(page, start, at, language):
             return [(start, at), (at, end)]  # `143 before dinner I am in Lima now`
     for at in numbers if words[0] in _OPENS else ():
+        first = at
+        while first > start + 1 and page.tokens[first - 1].word in _TELLS_IT:
+            first -= 1
+        told = not _ITS.isdisjoint(page.words(first, at)) and is_report(page, first, end, language)
+        if told and intents.asked_for(page, start, first, language):
+            return [(start, first), (first, end)]  # `send my record it's at 54`
         behind = at > start + 1 and page.tokens[at - 1].word not in _COUNTING
         reported = behind and is_report(page, at, end, language)
         if reported and intents.asked_for(page, start, at, language):

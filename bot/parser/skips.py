@@ -9,7 +9,7 @@ from functools import cache
 
 from bot.entries import By, Skip
 from bot.parser import food, refusals, whereabouts
-from bot.parser.concepts import Combination, Segment, combination, segments
+from bot.parser.concepts import COUNTED, LENGTHS, Combination, Segment, combination, segments
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.moments import meal_names
@@ -167,6 +167,8 @@ def _by_meaning(page: Page, start: int, end: int, language: str, *, asked: bool)
     if not said or not _SCALE_ENDS.isdisjoint(page.words(start, end)):
         return None
     tags = [segment.tags for segment in said]
+    if _told(tags):
+        return None
     if any(each.fits(tags) for each in _WHY):
         return Skip(reason=_reason(page, start, said))
     if any(each.fits(tags) for each in _NOT_DONE):
@@ -174,6 +176,14 @@ def _by_meaning(page: Page, start: int, end: int, language: str, *, asked: bool)
     if asked and any(each.fits(tags) for each in _REFUSED):
         return Skip()
     return None
+
+
+def _told(tags: list[frozenset[str]]) -> bool:
+    """Whether a number is told that counts nothing (`14, no strips left` in mmol/L)."""
+    behind = [*tags[1:], frozenset[str]()]
+    return any(
+        one == COUNTED and not other & LENGTHS for one, other in zip(tags, behind, strict=True)
+    )
 
 
 _LONGEST = 14

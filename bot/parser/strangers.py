@@ -220,12 +220,20 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
             if not (bare and (asked or dishes or others)):
                 claim(span, Kind.ODD)
         for span in page.find(patterns.counted):
+            if span.start and page.tokens[span.start - 1].word in _named(language):
+                continue  # `sugar 54 nights this week`
             if not (
                 page.tokens[span.end - 1].word == "%"
                 and span.end in food_at | {f - 1 for f in food_at}
             ):
                 claim(span, Kind.ODD)
     return found
+
+
+@cache
+def _named(language: str) -> frozenset[str]:
+    """What a reading is called: the number right behind it is one."""
+    return frozenset(gathered(language, "glucose"))
 
 
 def _in_the_house(page: Page, span: Span) -> bool:

@@ -58,6 +58,15 @@ def _a_reading(page: Page, span: Span, language: str) -> bool:
     return "," in page.words(span.start, span.end) and bool(ahead) and ahead[0] in moments
 
 
+_NONE = frozenset(["no", "without", "sin", "any", "zero", "0", "ningun", "ninguna"])
+
+
+def _none(page: Page, start: int) -> bool:
+    """Whether it is said there that none are left."""
+    before = page.words(max(start - 2, 0), start)
+    return before[-1:] != [] and (before[-1] in _NONE or before == ["out", "of"])
+
+
 def find(page: Page, language: str, food_at: Container[int]) -> list[tuple[int, int, Strips]]:
     """Claim a number of strips, but for those of food (`chicken strips 142`)."""
     if (boxes := _boxes(page, language)) is not None:
@@ -91,6 +100,8 @@ def find(page: Page, language: str, food_at: Container[int]) -> list[tuple[int, 
                 and words[0] not in _STRIP_WORDS
             ):
                 continue  # `koshari medium box, 122`
+            if not page.tokens[span.start].word[0].isdigit() and _none(page, span.start):
+                continue  # `no strips left 54`
             if page.words(span.end, span.end + 1) == ["of"]:
                 continue  # `three strips of bacon`
             page.claim(span.start, span.end)

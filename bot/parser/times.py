@@ -236,6 +236,8 @@ def _checked(span: Span, language: str, page: Page) -> Iterator[When]:
             return  # `at 130` is a value
     else:
         hour, minute = _hour(span, language), int(groups.get("minute") or 0)
+    if not (groups["am"] or groups["pm"]) and _of_oneself(page, span):
+        return  # `im at 14` is a value
     if (groups["am"] or groups["pm"]) and not 1 <= hour <= 12:
         if not (groups["pm"] and 12 < hour < 24):
             return
@@ -248,6 +250,20 @@ def _checked(span: Span, language: str, page: Page) -> Iterator[When]:
     elif groups.get("less_quarter"):
         minute = -15
     yield _clock(span, hour, minute)
+
+
+def _of_oneself(page: Page, span: Span) -> bool:
+    """Whether `at 14` is said of oneself, and no other number of the message is told."""
+    words = page.words(span.start, span.end)
+    alone = words[:1] == ["at"] and len(words) == 2 and words[1].isdigit()
+    return (
+        alone
+        and sum(map(page.free, page.numbers)) == 1
+        and page.words(span.start - 1, span.start) in _STANDING
+    )
+
+
+_STANDING = (["im"], ["am"], ["its"], ["is"], ["sugar"], ["bg"], ["glucose"], ["still"], ["now"])
 
 
 def _spoken(page: Page, span: Span) -> bool:
