@@ -30,6 +30,7 @@ from bot.parser import (
     table,
     taken,
     times,
+    times_ahead,
     undone,
     untested,
     values,
@@ -208,7 +209,7 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     all_found.subjects.pass_over(activity.tokens_of(all_found.doings))
     _objects(page, all_found)
     if not all_found.doings and not any(m.minutes is None for m in all_found.measures):
-        all_found.ahead = times.find_ahead(page, language)
+        all_found.ahead = times_ahead.find_ahead(page, language)
         all_found.cues += moments.find_long(page, language)
         all_found.cues.sort(key=lambda cue: cue.start)
         all_found.measures = [m for m in all_found.measures if not page.any_taken(m.start, m.end)]
@@ -306,7 +307,7 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
     all_found.values = [value for value in all_found.values if not _hour_to_come(all_found, value)]
     all_found.values.sort(key=lambda value: value.start)
     if len(all_found.values) + bool(all_found.whens) > 1:
-        all_found.whens += times.find_now(page, language)
+        all_found.whens += times_ahead.find_now(page, language)
         all_found.whens.sort(key=lambda when: when.start)
     longer = [dish for dish in all_found.dishes if dish.end - dish.start > 1 or dish.sugar]
     all_found.named = values.claim_names(

@@ -49,6 +49,7 @@ def _patterns(language: str) -> _Patterns:
             rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
         ),
         measured=Several(
+            pattern(r"(?<!\d )hr(?: (?:is|was|:|of))? (?:[4-9]\d|1\d\d)"),
             pattern(r"(?:- )?\d{1,2} c (?:outside|inside|indoors|here|today)"),
             pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
             pattern(
@@ -83,16 +84,16 @@ def _patterns(language: str) -> _Patterns:
     )
 
 
-def found(page: Page, language: str, dishes: list[Dish]) -> Iterator[Span]:
+def found(page: Page, language: str, dishes: list[Dish], *, asked: bool) -> Iterator[Span]:
     """Give every other measurement and dose, one by one: each is to be claimed before the next is
-    looked for."""
+    looked for. `asked` says that a reading is asked for: it comes first then (`166 pulse 77`)."""
     patterns = _patterns(language)
     sugar = {at for dish in dishes if dish.sugar for at in range(dish.start, dish.end)}
     for span in page.find(patterns.named_behind):
         if not _named_before(page, span.start, language):
             yield span
     for span in page.find(patterns.named_first):
-        if _between_two(page, span):
+        if not asked and _between_two(page, span):
             page.claim(span.start, span.end - 1)  # whose the name is nobody can tell
         elif sugar.isdisjoint(range(span.start, span.end)):
             yield span

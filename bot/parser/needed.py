@@ -10,7 +10,6 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import pairwise
-from sys import intern
 
 #: More ways to write a stretch of a pattern are not written out.
 _MOST = 400
@@ -44,7 +43,8 @@ def words_needed(source: str) -> frozenset[str] | None:
     return None if needed is None else _NAMED.setdefault(needed, needed)
 
 
-#: Each set once: half of the patterns are those of another language over again.
+#: Each word once, and each set: half of the patterns are those of the other language over again.
+_WORDS: dict[str, str] = {}
 _NAMED: dict[frozenset[str], frozenset[str]] = {}
 
 
@@ -210,7 +210,7 @@ def _whole_words(written: frozenset[str], *, left: bool, right: bool) -> frozens
         longest = max(words, key=len, default="")
         if not longest:
             return None
-        needed.add(intern(longest))
+        needed.add(_WORDS.setdefault(longest, longest))
     return frozenset(needed)
 
 

@@ -205,7 +205,7 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
                 if sought is patterns.dates and not codes.in_one_piece(page, span):
                     continue  # `9.6. 30 min walk`
                 claim(span, Kind.ODD)
-        for span in measurements.found(page, language, dishes):
+        for span in measurements.found(page, language, dishes, asked=asked):
             claim(span, Kind.MEASURED)
         food_at = {dish.start for dish in dishes}
         for span in page.find(patterns.brand):  # `took Glycomet 500 mg`
@@ -217,7 +217,8 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
             # `tengo 61` is an age only where nothing speaks of a reading
             others = len(page.numbers) > 1
             bare = page.words(span.start, span.end)[0] == "tengo" and span.end - span.start == 2
-            if not (bare and (asked or dishes or others)):
+            more = page.any_taken(0, len(page.tokens))  # `tengo 57, puedo tomar jugo?`
+            if not (bare and (asked or dishes or others or more)):
                 claim(span, Kind.ODD)
         for span in page.find(patterns.counted):
             if span.start and page.tokens[span.start - 1].word in _named(language):

@@ -8,23 +8,23 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from datetime import timedelta
 from functools import cache
 
 from bot.parser.durations import any_unit, duration, is_hours, minutes_of
-from bot.parser.instants import AHEAD, Day, Half, When
+from bot.parser.instants import Day, Half, When
 from bot.parser.languages import gathered, lexica
 from bot.parser.lexicon import either
 from bot.parser.page import Page, Pattern, Span, pattern
 from bot.parser.tokens import FEW_HOURS
 
+#: A bare hour or length ends a clause.
+ENDING = r"(?= (?:[.,;!?)>]|$|and |y |then |so |cos |because |it |i |was |my |\x00))"
+
 
 @dataclass(frozen=True, slots=True)
 class _Patterns:
     ago: tuple[Pattern, ...]
-    ahead: Pattern
     span: Pattern
-    now: Pattern
     worded: Pattern
     minutes_to: Pattern
     with_half: Pattern
@@ -51,7 +51,6 @@ def _patterns(language: str) -> _Patterns:
         tuple(hour for lex in lexica(language) for hour in lex.times.hour_words) or ("\x01",)
     )
     hour_word = rf"(?P<hour>[01]?\d|2[0-4]|{extra})"
-    ending = r"(?= (?:[.,;!?)>]|$|and |y |then |so |cos |because |it |i |was |my |\x00))"
     after_hour = (
         f"(?: (?:(?P<and_half>{words('and_half')})|(?P<and_quarter>{words('and_quarter')})"
         f"|(?P<less_quarter>{words('less_quarter')})))"
@@ -74,14 +73,10 @@ def _patterns(language: str) -> _Patterns:
             pattern(f"{long} {ago_after}"),
             pattern(f"{ago_before} {long}"),
         ),
-        ahead=pattern(
-            rf"(?:in|en|dentro de) (?:about |around |like )?(?:{long}|(?P<bare>\d{{1,2}}){ending})"
-        ),
         span=pattern(
             r"(?:from|between|de|entre)(?: las| la)? (?P<from>[01]?\d|2[0-3])(?:[:.](?P<from_minute>[0-5]\d))?(?: (?:am|pm))?"
             rf" (?:to|till|until|-|and|a|y)(?: las| la)? {hour}(?:[:.](?P<minute>[0-5]\d))?{part}?"
         ),
-        now=pattern(words("just_now")),
         worded=pattern(
             f"{at}(?:(?P<half_past>{words('half_past')})|(?P<quarter_past>{words('quarter_past')})"
             f"|(?P<quarter_to>{words('quarter_to')})) {hour}(?: oclock)?{part}?"
@@ -107,7 +102,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:{after_hour})?{part}?(?! (?:%|units?|mg|mmol))"
         ),
         near=pattern(
-            rf"{words('near')} {hour_word}(?:\.(?P<minute>[0-5]\d))?(?:{after_hour})?{part}?{ending}"
+            rf"{words('near')} {hour_word}(?:\.(?P<minute>[0-5]\d))?(?:{after_hour})?{part}?{ENDING}"
         ),
         named=pattern(f"{at}(?:(?P<noon>{words('noon')})|(?P<midnight>{words('midnight')}))"),
         day=pattern(
@@ -115,7 +110,7 @@ def _patterns(language: str) -> _Patterns:
             r"|(?P<days_ago>[1-7]) days? (?:ago|back)|hace (?P<hace>[1-7]) dias?)"
             "(?: (?:(?P<early>morning|mornin)|(?P<late>afternoon|evening|night|arvo|evenin)))?"
         ),
-        bare_after_day=pattern(rf"(?P<hour>[01]?\d|2[0-3]){ending}"),
+        bare_after_day=pattern(rf"(?P<hour>[01]?\d|2[0-3]){ENDING}"),
     )
 
 
@@ -140,42 +135,18 @@ def find(page: Page, language: str) -> list[When]:
     return _with_days(page, found, patterns, language)
 
 
+_HOURS_IN_WORDS = frozenset({"una", "once"})
+
+
 def _of_an_event(page: Page, when: When) -> bool:
     """`shift ends at 10, 138 before dinner`: told of something else; it stays claimed."""
     return not _EVENTS.isdisjoint(page.words(max(when.start - 2, 0), when.start))
 
 
 _EVENTS = frozenset(
-    "ends starts finishes closes opens begins departs arrives lands appointment bus train "
+    "tomorrow doctor doctors dentist nurse clinic ends starts finishes closes opens begins departs arrives lands appointment bus train "
     "flight film movie meeting termina empieza sale llega cierra abre cita reunion".split()
 )
-
-
-def find_ahead(page: Page, language: str) -> list[When]:
-    """Claim `in 10 min`, up to an hour ahead: only a meal may begin then."""
-    found = []
-    for span in page.find(_patterns(language).ahead):
-        minutes = float(span["bare"]) if span["bare"] else minutes_of(span.match)
-        if span["bare"] and page.words(max(span.start - 1, 0), span.start) in _STANDS:
-            continue  # `su azúcar está en 48`
-        if minutes <= AHEAD / timedelta(minutes=1):
-            page.claim(span.start, span.end)
-            found.append(When(start=span.start, end=span.end, ago=-minutes))
-    return found
-
-
-_HOURS_IN_WORDS = frozenset({"una", "once"})
-_STANDS = (["esta"], ["estaba"], ["anda"], ["sigue"], ["azucar"], ["glucosa"], ["is"], ["at"])
-
-
-def find_now(page: Page, language: str) -> list[When]:
-    """Claim `now` and `just now`: a time each may have."""
-    found = [
-        When(start=span.start, end=span.end, ago=0) for span in page.find(_patterns(language).now)
-    ]
-    for when in found:
-        page.claim(when.start, when.end)
-    return found
 
 
 def _long_span(span: Span) -> When:
