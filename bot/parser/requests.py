@@ -82,7 +82,7 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
         if opens:
             return Request(what=What.LATER, minutes=float(match["n"]))
     if rule := intents.asked_for(page, 0, end, language):
-        clauses = _clauses(page) if page.numbers and rule.what is not What.LATER else []
+        clauses = _clauses(page) if page.numbers and rule.what not in _NUMBERED else []
         if len(clauses) > 1 and any(is_report(page, *clause, language) for clause in clauses):
             return None  # `14, pause please`
         return _request(rule, words, language)
@@ -91,6 +91,10 @@ def whole(page: Page, language: str, *, asked: bool) -> Request | None:
     if match := patterns.zone.whole(words, page.held):
         return _zone(page, match, language)
     return None
+
+
+#: A number may be part of what these ask for.
+_NUMBERED = frozenset({What.LATER, What.SETTINGS})
 
 
 def _values_told(words: str, page: Page) -> bool:

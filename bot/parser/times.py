@@ -224,17 +224,17 @@ def _checked(span: Span, language: str, page: Page) -> Iterator[When]:
 
 
 def _of_oneself(page: Page, span: Span) -> bool:
-    """Whether `at 14` is said of oneself, and no other number of the message is told."""
-    words = page.words(span.start, span.end)
-    alone = words[:1] == ["at"] and len(words) == 2 and words[1].isdigit()
-    return (
-        alone
-        and sum(map(page.free, page.numbers)) == 1
-        and page.words(span.start - 1, span.start) in _STANDING
-    )
+    """Whether `at 14` is said of oneself, and no other number of a short message is told."""
+    words, before = page.words(span.start, span.end), page.words(span.start - 2, span.start)
+    if len(words) != 2 or words[0] != "at" or not words[1].isdigit():
+        return False
+    standing = before[-1:] in _STANDING or (before[-1:] == ["is"] and before[:1] in _STANDING)
+    short = standing and len(page.tokens) <= _SHORT
+    return short and sum(map(page.free, page.numbers)) == 1
 
 
-_STANDING = (["im"], ["am"], ["its"], ["is"], ["sugar"], ["bg"], ["glucose"], ["still"], ["now"])
+_STANDING = (["im"], ["am"], ["its"], ["sugar"], ["bg"], ["glucose"])
+_SHORT = 40
 
 
 def _spoken(page: Page, span: Span) -> bool:

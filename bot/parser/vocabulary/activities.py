@@ -300,7 +300,7 @@ netball, hockey, rugby, baseball, softball, pickleball, handball, lawn bowls, pe
 lacrosse, shinty, hurling, camogie, kickabout, round of golf
 frisbee, in the garden, in my garden, garden work, gardening, yard work, yardwork, in the yard
 farm work, farming, field work, in the field, in the fields, in the shamba, on the farm
-on the allotment, {in|on|at} {the|my|our} {paddy|paddies|farm|field}, {in|on|at} {the|my|our} {cassava|maize|corn|rice|cocoa|yam|cotton|tea|coffee|banana|plantain|vegetable|tomato|potato|pepper|groundnut|peanut|sugarcane|cane|bean|wheat|sorghum|millet|pineapple|palm} {farm|field|fields|plot|garden|plantation|patch|paddy}, {in|at} {the|my|our} allotment, allotment, {in|at} {the|my|our} {orchard|vegetable patch|veg patch|veggie patch|vineyard|greenhouse|vegetable garden|back garden|front garden|back yard|backyard}, weeding, digging, raking leaves, mowing, lawn mowing, leaf raking
+on the allotment, {in|on|at} {the|my|our} {paddy|paddies|farm|field}, {in|on|at} {the|my|our} {cassava|maize|corn|rice|cocoa|yam|cotton|tea|coffee|banana|plantain|vegetable|tomato|potato|pepper|groundnut|peanut|sugarcane|cane|bean|wheat|sorghum|millet|pineapple|palm} {farm|field|fields|garden|plantation|patch|paddy}, {in|at} {the|my|our} allotment, allotment, {in|at} {the|my|our} {orchard|vegetable patch|veg patch|veggie patch|vineyard|greenhouse|vegetable garden|back garden|front garden|back yard|backyard}, weeding, digging, raking leaves, mowing, lawn mowing, leaf raking
 snow shovelling, snow shoveling, wood chopping, chopping wood, hauling water, water carrying
 yam pounding, housework, house work, housecleaning, house cleaning, spring cleaning
 cleaning the house, hoovering, vacuuming, mopping, sweeping, scrubbing floors, floor scrubbing
