@@ -49,6 +49,7 @@ def _patterns(language: str) -> _Patterns:
             rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
         ),
         measured=Several(
+            pattern(rf"{drugs} , {N} (?:mg|mcg)(?! / dl| dl| {moment})"),
             pattern(r"(?<!\d )hr(?: (?:is|was|:|of))? (?:[4-9]\d|1\d\d)"),
             pattern(r"(?:- )?\d{1,2} c (?:outside|inside|indoors|here|today)"),
             pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
