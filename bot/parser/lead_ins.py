@@ -38,7 +38,6 @@ class _Patterns:
     lead: Pattern
     planned: Pattern
     same: Pattern
-    starting: Pattern
 
 
 @cache
@@ -87,7 +86,6 @@ def _patterns(language: str) -> _Patterns:
         ),
         planned=pattern(either(gathered(language, "planned"))),
         same=pattern(either(gathered(language, "same_as"))),
-        starting=pattern(either(gathered(language, "starting"))),
     )
 
 

@@ -84,7 +84,6 @@ class Lexicon:
     meal_verbs: Mapping[str, MealName | None]  # `desayune` is food's lead-in and the name
     lead_ins: Words
     blamed: Words  # food behind them is over: `must be the rice`
-    starting: Words  # with the name of a meal: it begins now
     planned: Words
     food_advice: Words  # how a question about food opens
     meal_advice: Words  # whole questions about food that name none

@@ -172,8 +172,6 @@ SPANISH = Lexicon(
               "a punto de comer", "tomandome", "comiendome", "se comio", "come"),
     blamed=("debe ser", "debe de ser", "debio ser", "ha de ser", "han de ser", "fue", "fueron", "por culpa de", "por culpa del", "culpa de", "culpa del", "por comer",
             "no debi comer", "no debi comerme", "no debi tomar", "es que comi", "a causa de", "a causa del", "debido a", "debido al"),
-    starting=("empezando", "empiezo", "ahora", "comiendo", "empece", "ya", "por empezar", "empieza",
-              "termine", "a comer", "hora de", "hora del", "comenzando", "comienzo"),
     planned=("(?:voy|vamos) a (?:preparar|hacer|cocinar|pedir|comprar|ordenar)", "(?:voy|vamos|ibamos|iba) a (?:empezar a )?(?:comer|cenar|almorzar|desayunar|merendar)", "quiero comer", "(?<!la )manana",
              "comere", "pienso comer", "tengo ganas de", "quiero", "se me antoja", "cenare", "almorzare",
              "mas tarde", "desayunare", "preparando", "cocinando", "pensaba comer", "quisiera"),
