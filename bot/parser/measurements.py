@@ -21,6 +21,17 @@ from bot.parser.phrases import spelled
 N = r"\d+(?:\.\d+)?"
 
 
+_PRESSURE = "(?:bp|b p|blood pressure|pressure|presion(?: arterial)?|tension)"
+#: What each unit measures: `72 bpm pulse 142` is a pulse of 72, `82 kg pulse 88` two measurements.
+_WITH_UNIT = "(?:" + "|".join((
+    "bpm (?:of |de )?(?:pulse|heart rate|heartrate|heartbeat|pulso)",
+    "(?:kgs?|kilos?|lbs?|pounds|stone) (?:of |de )?(?:weight|peso)",
+    "% (?:of |de )?(?:oxygen|o2|spo2|sats|saturation|saturacion|oxigeno|a1c)",
+    "(?:cm|m) (?:of |de )?(?:height|waist|altura|estatura)",
+    "(?:c|f|degrees|grados) (?:of |de )?(?:temp|temperature|fever|fiebre|temperatura)",
+)) + ")"  # fmt: skip
+
+
 @dataclass(frozen=True, slots=True)
 class _Patterns:
     named_behind: Pattern  # `72 pulse, 142 before`
@@ -36,14 +47,13 @@ def _patterns(language: str) -> _Patterns:
         return either(*(gathered(language, field) for field in fields))
 
     drugs, doses, measures = words("drugs"), words("doses"), words("not_glucose")
-    unit = r"(?:(?:%|kg|kgs|kilos?|lbs?|cm|m|bpm|mmhg|c|f|degrees|grados|percent|per cent|stone|mmol) ){1,2}"
     #: With one behind it a number is a value of its own: `72 pulse 142 before lunch`.
     moment = r"(?:before|after|fasting|b4|pre|post|bedtime|antes|despues|en ayunas|ayunas)"
     between = r"(?: (?:is|was|of|at|:|=|my|today|now|this|morning|were|are|es|fue|de|en|level|reading|about|around|rate|count|came|back|to|the|,|just|result|last|,|-|esta|i|taken|took|am|yesterday|total|sat|down|up|from|still|in|dropped|went|has|improved|fell|rose|now|gone|got|my|last|new|latest|todays|bajo|subio|salio|ahora|a)){0,5}"
     return _Patterns(
         named_behind=pattern(
-            rf"{N} (?:(?:(?:/|over|on|sobre) {N} )(?:of |de )?{measures}|{unit}(?:of |de )?{measures}"
-            rf"|(?:of |de )?{measures}(?= (?:[,;.!)-]|and|n|y|then|$|{N} {moment})))"
+            rf"{N} (?:/|over|on|sobre) {N} (?:of |de )?{_PRESSURE}|{N} {_WITH_UNIT}"
+            rf"|{N} (?:of |de )?{measures}(?= (?:[,;.!)-]|and|n|y|then|$|{N} (?:{moment}|(?!bpm ){measures})))"
         ),
         named_first=pattern(
             rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
@@ -123,6 +133,8 @@ def _names(language: str) -> frozenset[str]:
 def _named_before(page: Page, start: int, language: str) -> bool:
     """`bp 138/84 pulse 76`: the first number has its name, and the second name its own number."""
     at = start - 1
+    if page.words(at, start) in _OVER:
+        return True  # `150 over 92 pulse 88`
     while at >= 0 and page.tokens[at].word in _IS:
         at -= 1
     if at < 0 or page.tokens[at].word not in _names(language):
@@ -142,5 +154,6 @@ def _between_two(page: Page, span: Span) -> bool:
     return opens and closes and _IS.isdisjoint(words) and not any(w[0].isdigit() for w in words)
 
 
+_OVER = (["/"], ["over"], ["on"], ["sobre"])
 _MARKS = frozenset(", . ; ! - ( )".split())
 _IS = frozenset("is was of at : = es fue de".split())
