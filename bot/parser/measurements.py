@@ -53,7 +53,7 @@ def _patterns(language: str) -> _Patterns:
     return _Patterns(
         named_behind=pattern(
             rf"{N} (?:/|over|on|sobre) {N} (?:of |de )?{_PRESSURE}|{N} {_WITH_UNIT}"
-            rf"|{N} (?:of |de )?{measures}(?= (?:[,;.!)-]|and|n|y|then|$|{N} (?:{moment}|(?!bpm ){measures})))"
+            rf"|{N} (?:of |de )?{measures}(?= (?:[,;.!)-]|and|n|y|then|$|{N} {moment}))"
         ),
         named_first=pattern(
             rf"{measures}{between} {N}(?: (?:/|over|on|sobre|por|con) {N})?(?: (?:%|mmol / mol|mmol|mg / dl|mg|kg|lbs|lb|cm|m|bpm|mmhg|c|f|degrees|per cent|percent|° ?[cf]|ft|feet|st|stone|l / min)){{0,2}}(?! (?:mg|mmol))"
@@ -104,7 +104,7 @@ def found(page: Page, language: str, dishes: list[Dish], *, asked: bool) -> Iter
         if not _named_before(page, span.start, language):
             yield span
     for span in page.find(patterns.named_first):
-        if not asked and _between_two(page, span):
+        if not asked and _between_two(page, span, _names(language)):
             page.claim(span.start, span.end - 1)  # whose the name is nobody can tell
         elif sugar.isdisjoint(range(span.start, span.end)):
             yield span
@@ -139,18 +139,21 @@ def _named_before(page: Page, start: int, language: str) -> bool:
         at -= 1
     if at < 0 or page.tokens[at].word not in _names(language):
         return False
-    return at == 0 or not page.tokens[at - 1].word[0].isdigit()  # `128/80 bp 72 pulse`
+    counted = page.words(start + 1, start + 2) == ["bpm"]  # `141 pulse 88 bpm`
+    return at == 0 or counted or not page.tokens[at - 1].word[0].isdigit()  # `128/80 bp 72 pulse`
 
 
-def _between_two(page: Page, span: Span) -> bool:
-    """`72 pulse 164`: a name between two numbers, and nothing else that tells of either."""
+def _between_two(page: Page, span: Span, names: frozenset[str]) -> bool:
+    """`72 pulse 164`, `72 pulse 37.2 temp 164`: a name between two numbers, and nothing else that
+    tells of either."""
     before, last = span.start - 1, span.end - 1
     before -= page.words(before, span.start) in (["de"], ["of"])
     if before < 0 or not page.free(before) or not page.tokens[before].word[0].isdigit():
         return False
     words = page.words(span.start, last)
-    opens = before == 0 or page.tokens[before - 1].word in _MARKS | {"a"}
-    closes = span.end == len(page.tokens) or page.tokens[span.end].word in _MARKS
+    opens = before == 0 or page.tokens[before - 1].word in _MARKS | {"a"} | names
+    ends = _MARKS | names
+    closes = span.end == len(page.tokens) or page.tokens[span.end].word in ends
     return opens and closes and _IS.isdisjoint(words) and not any(w[0].isdigit() for w in words)
 
 
