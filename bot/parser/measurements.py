@@ -139,8 +139,9 @@ def _named_before(page: Page, start: int, language: str) -> bool:
         at -= 1
     if at < 0 or page.tokens[at].word not in _names(language):
         return False
-    counted = page.words(start + 1, start + 2) == ["bpm"]  # `141 pulse 88 bpm`
-    return at == 0 or counted or not page.tokens[at - 1].word[0].isdigit()  # `128/80 bp 72 pulse`
+    if page.words(start + 1, start + 2) == ["bpm"] and page.tokens[at].word in _OF_THE_HEART:
+        return True  # `141 pulse 88 bpm`
+    return at == 0 or not page.tokens[at - 1].word[0].isdigit()  # `128/80 bp 72 pulse`
 
 
 def _between_two(page: Page, span: Span, names: frozenset[str]) -> bool:
@@ -157,6 +158,7 @@ def _between_two(page: Page, span: Span, names: frozenset[str]) -> bool:
     return opens and closes and _IS.isdisjoint(words) and not any(w[0].isdigit() for w in words)
 
 
+_OF_THE_HEART = frozenset({"pulse", "rate", "heartrate", "heartbeat", "pulso"})
 _OVER = (["/"], ["over"], ["on"], ["sobre"])
 _MARKS = frozenset(", . ; ! - ( )".split())
 _IS = frozenset("is was of at : = es fue de".split())

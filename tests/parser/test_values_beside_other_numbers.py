@@ -25,7 +25,8 @@ OTHERS = (
     "88 heart rate", "97 spo2", "97% oxygen", "37.2 temp", "128/80 bp", "128 over 80 pressure",
     "7.2 a1c", "190 cholesterol", "5.1 cholesterol", "170 cm height", "82 kg weight", "72 bpm",
     "1.2 ketones", "18 resp rate", "pulse of 72", "72 bpm pulse", "45 egfr", "27 bmi",
-    "bp 128/80, pulse 72", "pulse 88 bpm", "heart rate 88 bpm", "150 over 92 pulse 88", "bp was 150/92 pulse 88", "82 kg pulse 88",
+    "bp 128/80, pulse 72", "pulse 88 bpm", "heart rate 88 bpm", "128/80 bp 72 bpm",
+    "150 over 92 pulse 88", "bp was 150/92 pulse 88", "82 kg pulse 88",
     "pulse 88 temp 37.2", "72 pulse 37.2 temp", "weight 82 kg height 170 cm", "98% oxygen pulse 72",
 )  # fmt: skip
 #: The same in Spanish.
