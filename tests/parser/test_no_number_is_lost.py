@@ -25,7 +25,7 @@ AT = datetime.fromisoformat("2026-03-02T19:04:00+02:00")
 
 #: Kinds of words that people write around a value; not those that say what else a number is.
 FIELDS = (
-    "greetings", "filler", "asides", "glucose", "meter", "before", "after", "joining", "starting",
+    "greetings", "filler", "asides", "glucose", "meter", "before", "after", "joining",
     "lead_ins", "correction", "removal", "skip", "soft_no", "done", "active_lead", "activities",
     "negation", "mine",
 )  # fmt: skip
