@@ -223,8 +223,8 @@ _TODAY = frozenset("today now again tonight hoy ahora".split())
 _MENDED = frozenset("fine ok okay better good well gone bien mejor".split())
 
 
-#: Beside a greeting's words (`not feeling good`, `no me siento bien`) they greet nobody.
 _ASKED_BACK = frozenset({"?"})
+#: Beside a greeting's words (`not feeling good`, `no me siento bien`) they greet nobody.
 _UNWELL = frozenset({"not", "isnt", "arent", "dont", "doesnt", "feel", "feeling", "siento"})
 
 

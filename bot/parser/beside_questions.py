@@ -5,7 +5,7 @@ from functools import cache
 from bot.parser.dose_clauses import SUPPOSING, told_at
 from bot.parser.doses import MOMENTS
 from bot.parser.food import amount_words
-from bot.parser.languages import gathered
+from bot.parser.languages import glucose
 from bot.parser.page import Page
 from bot.parser.phrases import spelled
 
@@ -17,7 +17,7 @@ _GLUED = frozenset({"mg", "mgs", "mmol", "mmols", "mgdl"})
 @cache
 def named(language: str) -> frozenset[str]:
     """The first words of what a reading is called."""
-    return frozenset(spelled(word)[0] for word in gathered(language, "glucose"))
+    return frozenset(spelled(word)[0] for word in glucose(language))
 
 
 def told_from(page: Page, language: str, last: int, end: int, food_at: set[int]) -> int:

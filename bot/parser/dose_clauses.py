@@ -5,7 +5,7 @@
 from functools import cache
 
 from bot.parser.doses import MOMENTS, is_odd
-from bot.parser.languages import gathered
+from bot.parser.languages import gathered, glucose
 from bot.parser.page import Page, Span
 
 
@@ -18,14 +18,13 @@ def first_named(page: Page, start: int, here: list[Span]) -> int:
 def asked_until(page: Page, language: str, begin: int, end: int, here: list[Span]) -> int:
     """Where a question ends and a value is told: `can i skip my insulin, sugar is 88`."""
     last = max((span.end for span in here if span.start < end), default=begin)
-    glucose = gathered(language, "glucose")
     for at in range(max(last, begin), end):
         behind = page.words(at, end)
         valued = any(word[0].isdigit() for word in behind[:_SOON])
         if behind[0] == "," and valued and behind[1] not in _GOES_ON:
             return at
         first = at - (page.words(at - 1, at) in (["my"], ["mi"]))
-        named = behind[0] in glucose and page.words(first - 1, first) not in SUPPOSING
+        named = behind[0] in glucose(language) and page.words(first - 1, first) not in SUPPOSING
         if named and valued and first >= last:
             return first
         told = told_at(page, language, at, last)

@@ -80,6 +80,12 @@ def numerals(language: str) -> tuple[Numerals, ...]:
 
 
 @cache
+def glucose(language: str) -> frozenset[str]:
+    """What a reading is called."""
+    return packed(gathered(language, "glucose"))
+
+
+@cache
 def filler(language: str) -> frozenset[str]:
     """Words that say nothing beside an entry."""
     return packed(gathered(language, "filler"))

@@ -37,6 +37,7 @@ class _Patterns:
     named_behind: Pattern  # `72 pulse, 142 before`
     named_first: Pattern
     measured: Several
+    heart: Pattern
     weight: Pattern
     ratio: Pattern
 
@@ -60,7 +61,6 @@ def _patterns(language: str) -> _Patterns:
         ),
         measured=Several(
             pattern(rf"{drugs} , {N} (?:mg|mcg)(?! / dl| dl| {moment})"),
-            pattern(r"(?<!\d )hr(?: (?:is|was|:|of))? (?:[4-9]\d|1\d\d)"),
             pattern(r"(?:- )?\d{1,2} c (?:outside|inside|indoors|here|today)"),
             pattern(rf"{N} (?:/|over|on|sobre) {N} {measures}"),
             pattern(
@@ -88,6 +88,7 @@ def _patterns(language: str) -> _Patterns:
                 rf"{N} (?:units?|iu|u|unidades|unidad|ui|tablets?|pills?|puffs|mcg|clicks|capsules?|pastillas?|tabletas?)"
             ),
         ),
+        heart=pattern(r"hr(?: (?:is|was|:|of))? (?:[4-9]\d|1\d\d)"),
         weight=pattern(rf"(?:(?:weigh|weight|at|to|now|peso) )?{N} {words('weight')}"),
         ratio=pattern(
             rf"(?:(?P<bp>bp|pressure|presion) )?(?P<over>{N}) / (?P<under>{N})(?: (?P<bp2>bp))?"
@@ -112,6 +113,9 @@ def found(page: Page, language: str, dishes: list[Dish], *, asked: bool) -> Iter
         for span in page.find(sought):
             if sugar.isdisjoint(range(span.start, span.end)) and not no_dose(page, span):
                 yield span
+    for span in page.find(patterns.heart):
+        if page.words(span.start - 1, span.start) in _OPENS:
+            yield span
     food_at = {dish.start for dish in dishes}
     for span in page.find(patterns.weight):
         if not ({span.end, span.end + 1} & food_at):
@@ -159,6 +163,8 @@ def _between_two(page: Page, span: Span, names: frozenset[str]) -> bool:
 
 
 _OF_THE_HEART = frozenset({"pulse", "rate", "heartrate", "heartbeat", "pulso"})
+#: Before `hr` as the heart's rate; behind anything else it is an hour (`walked half hr 84 after`).
+_OPENS: tuple[list[str], ...] = ([], [","], ["."], [";"], ["my"], ["and"], ["n"], ["resting"])
 _OVER = (["/"], ["over"], ["on"], ["sobre"])
 _MARKS = frozenset(", . ; ! - ( )".split())
 _IS = frozenset("is was of at : = es fue de".split())

@@ -12,7 +12,7 @@ from functools import cache
 
 from bot.parser import codes, measurements
 from bot.parser.food import Dish
-from bot.parser.languages import gathered
+from bot.parser.languages import gathered, glucose
 from bot.parser.lexicon import either
 from bot.parser.measurements import N
 from bot.parser.misspelt import known_words
@@ -160,7 +160,7 @@ def _patterns(language: str) -> _Patterns:
             pattern(rf"{N} (?:stone|st) {N}(?: (?:lbs?|pounds?))?"),
         ),
         age=pattern(
-            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}}) anos|(?:age|aged|turned|turning|turn) (?:1[01]\d|\d{{1,2}})|tengo \d{{1,2}}|(?<=, )(?:im|i am) \d{{2}}(?= (?:today|next|this|tomorrow|now))|(?:edad) \d{{1,3}}"
+            rf"{N} {words('age')}|(?:age|aged|turned|turning|turn|tengo) (?:1[01]\d|\d{{1,2}}) anos|(?:age|aged|turned|turning|turn) (?:1[01]\d|\d{{1,2}})|tengo \d{{1,2}}|(?:cumplo|cumple|cumplio|cumpli|cumplimos|cumplen|cumplia) (?:1[01]\d|\d{{1,2}})(?: anos)?|(?<=, )(?:im|i am) \d{{2}}(?= (?:today|next|this|tomorrow|now))|(?:edad) \d{{1,3}}"
         ),
         counted=pattern(rf"{N} {words('counted')}(?! {_NOT_COUNTED} )"),
         drug=pattern(
@@ -221,7 +221,7 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
             if not (bare and (asked or dishes or others or more)):
                 claim(span, Kind.ODD)
         for span in page.find(patterns.counted):
-            if span.start and page.tokens[span.start - 1].word in _named(language):
+            if span.start and page.tokens[span.start - 1].word in glucose(language):
                 continue  # `sugar 54 nights this week`
             if not (
                 page.tokens[span.end - 1].word == "%"
@@ -229,12 +229,6 @@ def find(page: Page, language: str, dishes: list[Dish], *, asked: bool = False) 
             ):
                 claim(span, Kind.ODD)
     return found
-
-
-@cache
-def _named(language: str) -> frozenset[str]:
-    """What a reading is called: the number right behind it is one."""
-    return frozenset(gathered(language, "glucose"))
 
 
 def _in_the_house(page: Page, span: Span) -> bool:

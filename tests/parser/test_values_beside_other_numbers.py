@@ -28,6 +28,7 @@ OTHERS = (
     "bp 128/80, pulse 72", "pulse 88 bpm", "heart rate 88 bpm", "128/80 bp 72 bpm",
     "150 over 92 pulse 88", "bp was 150/92 pulse 88", "82 kg pulse 88",
     "pulse 88 temp 37.2", "72 pulse 37.2 temp", "weight 82 kg height 170 cm", "98% oxygen pulse 72",
+    "walked half hr", "waited an hr", "every hr",
 )  # fmt: skip
 #: The same in Spanish.
 OTROS = (
@@ -40,6 +41,7 @@ OTROS = (
     "250 ml de jugo", "calle 45", "edad 70", "2 tazas de arroz", "a las 2", "saturacion 97",
     "72 de pulso", "pulso de 72", "97 de saturacion", "190 de colesterol", "125/80 de presion",
     "37.2 de temperatura", "82 kilos de peso", "72 pulso", "125/80 presion", "7.2 de hemoglobina",
+    "la abuela cumple 80", "cumplo 60 mañana", "mi hijo cumplió 45 ayer",
 )  # fmt: skip
 #: What is given, the value as it is written, and its number.
 VALUES = (

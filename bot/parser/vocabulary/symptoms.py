@@ -242,7 +242,8 @@ weeing for england, polyuria, polydipsia
   r |looks |has gone |have gone |gone |gets |getting |went |feels |seems |all |a bit |is a bit |
   is all |so |is so |very |is very |really ){blurry|blurred|blury|blured|blurrd|bluried|blur|fuzzy
   hazy|cloudy|misty|foggy|double|dim|wavy}
-seeing {two|2} {phones|screens|people|faces|cars|doors|lights|hands|roads|moons}, seeing double, {saw|seen|sees} double, {everything|it all|the words|the telly|the screen|the page} {blurs|is blurring|was blurring}
+seeing {two|2} {phones|screens|people|faces|cars|doors|lights|hands|roads|moons}
+{seeing|sees|see|seein} {two|2} of {me|you|us|him|her|them|each|everyone|everybody|it}, saw {two|2} of {me|everyone|everybody}, seeing double, {saw|seen|sees} double, {everything|it all|the words|the telly|the screen|the page} {blurs|is blurring|was blurring}
 {could not|couldn't|can't|cannot} see {clear|clearly|straight}, see double, seein double, seeing {two|2} of everything, {two|2} of everything
 seeing {blurry|blurred|blury|blured|fuzzy|hazy|foggy}, blurriness, bluriness, blurry, blurred, blurrd, blured, bluured, blury, blurring
 can't see {clearly|straight|properly|well|right|clear|the numbers|the screen|to read}
