@@ -81,11 +81,12 @@ def _phrases(language: str) -> Phrases[bool]:
 def find(page: Page, language: str) -> list[Doing]:
     """Give the activities named, in order. Nothing is claimed yet: they may be inside a moment."""
     phrases = _phrases(language)
+    heads = phrases.heads
     found: list[Doing] = []
     to_come = _to_come(page, language)
     index = 0
     while index < len(page.tokens):
-        if not phrases.begins(page.tokens[index].word):
+        if page.tokens[index].word not in heads:
             index += 1
             continue
         hit = phrases.longest(page, index, len(page.tokens))
@@ -145,7 +146,7 @@ def _none() -> Phrases[bool]:
 def without_idioms(page: Page, doings: list[Doing]) -> list[Doing]:
     """Leave out what only sounds like an activity (`ran out`)."""
     idioms, taken = _none(), set[int]()
-    if not doings or not idioms.may_begin(page.held):
+    if not doings or idioms.heads.isdisjoint(page.held):
         return doings
     for index in range(len(page.tokens)):
         if (hit := idioms.longest(page, index, len(page.tokens))) is not None:

@@ -229,7 +229,7 @@ ENGLISH = Lexicon(
                  "bad for", "better"),
     meal_advice=(
         r"(?:so |and |but |then |hi |hello |please |ok )*(?:what|which|whats|what else|anything|something|is there anything)(?: [a-z]+){0,3} (?:can|should|could|may|shall|must|to|good|best|better|safe|healthy|healthiest|ok|okay|allowed|bad|worst|nice|do i|do you (?:suggest|recommend|advise)|would you (?:suggest|recommend|advise)|not to)(?: [a-z]+){0,3} (?:eat|have|drink|avoid|cook|snack(?: on)?|breakfast|lunch|dinner|supper|foods?|fruits?|vegetables?|recipes?|snacks?|meals?|drinks?|bread|cereal|dessert|desserts|eating|order|munch)(?: [a-z]+){0,6}",
-        r"(?:got |have you (?:got )?|do you have |give me |i need |need |can you give me |could you give me )?(?:any|some|a few|an|a)? ?(?:good |healthy |easy |quick |nice |low carb )*(?:meal |snack |breakfast |lunch |dinner |food |recipe |diet |cooking )?(?:ideas?|suggestions?|recommendations?|recipes?|diet plan|meal plan|diet advice)(?: (?:for|on|about|with|of|what|please|to|pls)(?: [a-z]+){0,5})?",
+        r"(?:got |have you (?:got )?|do you have |give me |i need |need |can you give me |could you give me )?(?:(?:any|some|a few|an|a) )?(?:good |healthy |easy |quick |nice |low carb )*(?:meal |snack |breakfast |lunch |dinner |food |recipe |diet |cooking )?(?:ideas?|suggestions?|recommendations?|recipes?|diet plan|meal plan|diet advice)(?: (?:for|on|about|with|of|what|please|to|pls)(?: [a-z]+){0,5})?",
         r"(?:can you |could you |please |pls |would you )*(?:suggest|recommend|advise)(?: [a-z]+){0,4} (?:eat|have|breakfast|lunch|dinner|supper|snack|snacks|meal|meals|food|foods|recipe|recipes|drink|cook)(?: [a-z]+){0,3}",
         r"(?:is|are)(?: [a-z]+){1,4} (?:ok|okay|good|bad|safe|healthy|fine|alright|allowed)(?: for me)? to (?:eat|drink|have)(?: [a-z]+){0,4}",
         r"(?:is|are)(?: [a-z]+){1,3} (?:ok|okay|good|bad|safe|healthy|fine|alright|allowed) for (?:diabetics?|diabetes|my diabetes|sugar|my sugar|type 2)(?: [a-z]+){0,3}",
@@ -423,7 +423,7 @@ ENGLISH = Lexicon(
             "(?:quick )?update(?= [:,.-])", "quick one(?= [:,.-])", "reporting in", "here (?:you|we) go", "here it is", "as requested",
             "just to (?:say|let you know)(?: that)?", *HAILED_ELSEWHERE),
     hesitant=("(?:ok|okay|alright|right|well)(?: ,)? so", "(?:yes|yeah|yep|yup)(?! nah)",
-              "so(?= (?:\\*|sorry|typo|oops|i|my|the|what|how|can|could|does|do|is|are|will|would|should|it|its|we|he|she|they|our|dog|cat) )", "(?:alright|right|well|so|anyway)(?= ,)", "um+", "uh+", "erm", r"er(?= (?:\d{3}|\d{1,2}\.\d) )",
+              "so(?= (?:\\*|sorry|typo|oops|i|my|the|what|how|can|could|does|do|is|are|will|would|should|it|its|we|he|she|they|our|dog|cat) )", "(?:alright|right|well|so|anyway)(?= ,)", "um(?:m(?:m)?)?", "uh(?:h(?:h)?)?", "erm", r"er(?= (?:\d{3}|\d{1,2}\.\d) )",
               "(?:ok|okay)(?: now)?(?! (?:(?:, )?so|now|to|for|if|with|or|that|its|at|on) )"),
     late=("(?:would|could) you be so (?:kind|good) as to", "(?:would|could) you (?:please|kindly)", "i would be (?:grateful|glad) if you (?:would|could)", "jk", "just kidding", "(?:sorry|apologies|my apologies)(?: (?:for|about|to be|for being|im|i am|its|its so))?(?: (?:the|my|so|a bit|very))*"
           " (?:delay|(?:late|slow) (?:reply|answer|response)|late|wait|lateness)",),

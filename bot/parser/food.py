@@ -75,11 +75,12 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
     """Give every food named among the unclaimed words, in order, unclaimed; claim what only
     looks like one (`blood sugar`, `couch potato`), but nothing at the `active` places."""
     not_food, phrases = _not_food(), _phrases(language)
+    heads, others = phrases.heads, not_food.heads
     found: list[Dish] = []
     index = 0
     while index < len(page.tokens):
         word = page.tokens[index].word
-        if not (phrases.begins(word) or not_food.begins(word) or word in _SUGAR_BEGINS):
+        if not (word in heads or word in others or word in _SUGAR_BEGINS):
             if (meant := _not_listed(page, index, language)) is not None:
                 found.append(meant)
             index += 1

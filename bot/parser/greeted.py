@@ -19,7 +19,7 @@ def claimed(page: Page, language: str) -> list[tuple[int, int]]:
     """Claim thanks and greetings."""
     phrases = _greetings(language)
     found = []
-    index = 0 if phrases.may_begin(page.held) else len(page.tokens)
+    index = len(page.tokens) if phrases.heads.isdisjoint(page.held) else 0
     while index < len(page.tokens):
         hit = phrases.longest(page, index, len(page.tokens))
         if hit is None:

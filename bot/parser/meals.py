@@ -201,7 +201,7 @@ def spoken_of(page: Page, start: int, end: int, language: str, food_at: set[int]
     begun = helpings.begun_before(page, start, begun, language)
     without = [index for index in range(begun + 1, end - 1) if page.tokens[index].word in LEFT_OUT]
     return any(
-        not_eaten.begins(page.tokens[index].word)
+        page.tokens[index].word in not_eaten.heads
         and index not in food_at
         and index not in without
         and index - 1 not in without  # `chicken rice no skin`

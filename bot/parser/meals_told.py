@@ -216,7 +216,7 @@ def _name(page: Page, found: Findings, result: list[Plate], used: set[int]) -> N
 
 def _empty(page: Page, language: str, found: Findings, result: list[Plate], used: set[int]) -> None:
     """A name alone, or `eating` alone: a meal without words."""
-    if result or found.planned or found.under_way is not None:
+    if result or not found.leads or found.planned or found.under_way is not None:
         return
     if found.strangers and not _begun_with_a_value(page, found):
         return

@@ -41,8 +41,15 @@ _HELD = re.compile(r"([a-z])\1{2,}")
 def mended(tokens: list[Token], language: str) -> list[Token]:
     """Put the word that was meant on the line; what is shown stays as typed."""
     known, slips, listed = no_slips(language), _slips(language), known_words(language)
-    if not _MEANT_BESIDE.isdisjoint([token.word for token in tokens]):
+    words = [token.word for token in tokens]
+    if not _MEANT_BESIDE.isdisjoint(words):
         tokens = _beside(tokens)
+        words = [token.word for token in tokens]
+    unlike = [
+        word for word in words if (word not in listed and word.isalpha()) or word[-2:] == "in"
+    ]
+    if not unlike and slips.keys().isdisjoint(words):
+        return tokens  # most messages have no slip in them
     mended: list[Token] = []
     strangers = 0
     for token in _parted(tokens, language):

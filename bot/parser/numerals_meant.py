@@ -103,8 +103,8 @@ def _as_heard(tokens: list[Token], language: str) -> list[Token]:
 
 def _is_strange(word: str, known: Container[str], numerals: Container[str]) -> bool:
     return (
-        len(word) >= _SHORTEST
-        and word.isalpha()
+        word.isalpha()
+        and len(word) >= _SHORTEST
         and word not in numerals
         and word not in SLIPS
         and word not in known

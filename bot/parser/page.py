@@ -50,7 +50,8 @@ class Pattern:
 
     def whole(self, words: str, held: Collection[str]) -> re.Match[str] | None:
         """Match `words` from end to end; `held` are words of which they are made."""
-        return self.along.fullmatch(words) if self.may_stand_in(held) else None
+        needs = self.needs
+        return None if needs is not None and needs.isdisjoint(held) else self.along.fullmatch(words)
 
     def may_stand_in(self, words: Collection[str]) -> bool:
         """Tell whether one of the words that it needs is there."""
@@ -131,11 +132,10 @@ class Page:
     def line(self) -> str:
         """The tokens not yet claimed, framed by spaces."""
         if self._line is None:
-            taken = self._taken
-            words = (
-                BLOT * len(token.word) if taken[index] else token.word
-                for index, token in enumerate(self.tokens)
-            )
+            words = [token.word for token in self.tokens]
+            for index, taken in enumerate(self._taken):
+                if taken:
+                    words[index] = BLOT * len(words[index])
             self._line = f" {' '.join(words)} "
         return self._line
 
@@ -145,7 +145,8 @@ class Page:
 
     def find(self, sought: Pattern) -> list[Span]:
         """Give every match among the unclaimed tokens, left to right."""
-        if sought.needs is not None and sought.needs.isdisjoint(self.held):
+        needs = sought.needs
+        if needs is not None and needs.isdisjoint(self.held):
             return []
         line = self._line or self.line
         # Of those that are left most find nothing, too, and a search tells so sooner than a walk.
@@ -170,6 +171,9 @@ class Page:
 
     def first(self, sought: Pattern) -> Span | None:
         """Give the first match among the unclaimed tokens."""
+        needs = sought.needs
+        if needs is not None and needs.isdisjoint(self.held):
+            return None
         return next(iter(self.find(sought)), None)
 
     def claim(self, start: int, end: int) -> None:

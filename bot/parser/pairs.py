@@ -67,7 +67,7 @@ def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
     waiting: list[_Half] = []
     found: list[Sign] = []
     index, count, within = 0, len(page.tokens), 0
-    if not halves.may_begin(page.held):
+    if halves.heads.isdisjoint(page.held):
         return found
     while index < count:
         if index in passed:

@@ -1,6 +1,6 @@
 """Which phrase of a word list begins at this token? The longest one, in one walk."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, KeysView
 from typing import Any, Generic, TypeVar
 
 from bot.parser.graph import Node, graph, spelled
@@ -14,17 +14,22 @@ Meaning = TypeVar("Meaning")
 class Phrases(Generic[Meaning]):
     """Phrases with their meanings; the first list that has a phrase wins."""
 
-    __slots__ = ("_top",)
+    __slots__ = ("_top", "heads")
+
+    #: The words with which a phrase begins; most words of a message begin none.
+    heads: KeysView[str]
 
     def __init__(self, lists: Iterable[tuple[Iterable[str], Meaning]]) -> None:
         self._top: Node[Meaning] = Node({}, None)
         for phrases, meaning in lists:
             self._top.take_in(graph(phrases, meaning))
+        self.heads = self._top.below.keys()
 
     @classmethod
     def _of(cls, top: Node[Meaning]) -> "Phrases[Meaning]":
         made = cls.__new__(cls)
         made._top = top
+        made.heads = top.below.keys()
         return made
 
     def __or__(self, others: "Phrases[Meaning]") -> "Phrases[Meaning]":
@@ -35,19 +40,12 @@ class Phrases(Generic[Meaning]):
         """These without others, whatever those mean."""
         return self._of(self._top - others._top)
 
-    def begins(self, word: str) -> bool:
-        """Whether a phrase begins with this word; most words of a message begin none."""
-        return self._top.below.get(word) is not None
-
-    def may_begin(self, words: set[str]) -> bool:
-        """Whether a phrase begins with one of these words."""
-        return not self._top.below.keys().isdisjoint(words)
-
     def longest(self, page: Page, start: int, end: int) -> tuple[int, Meaning] | None:
         """The longest phrase of unclaimed tokens that begins at `start`: its end and meaning."""
         if start >= end:
             return None
-        node = self._top.below.get(page.tokens[start].word)
+        tokens = page.tokens
+        node = self._top.below.get(tokens[start].word)
         if node is None or not page.free(start):
             return None
         found: tuple[int, Meaning] | None = None
@@ -56,9 +54,9 @@ class Phrases(Generic[Meaning]):
             index += 1
             if node.meaning is not None:
                 found = index, node.meaning[0]
-            if index >= end or not page.free(index):
+            if index >= end or not node.below or not page.free(index):
                 break
-            node = node.below.get(page.tokens[index].word)
+            node = node.below.get(tokens[index].word)
         return found
 
     def whole(self, words: tuple[str, ...]) -> Meaning | None:

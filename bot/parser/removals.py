@@ -34,14 +34,15 @@ def takes_back(page: Page, language: str) -> bool:
     if len(page.tokens) > LONGEST:
         return False
     told = segments(page, 0, len(page.tokens), language)
-    if not told and not _removal(language).may_stand_in(page.held):
+    meant = bool(told) and any("take_back" in segment.tags for segment in told or ())
+    if not meant and not _removal(language).may_stand_in(page.held):
         return False
     words = page.said().replace(" ,", "").replace(" .", "").replace(" !", "")
     if _removal(language).may_stand_in(page.held):
         once = _TWICE.sub(r"\1", _LAST_ONE.sub(r"\1 one", words))
         if _removal(language).along.fullmatch(once) is not None:
             return True
-    if not told or _PHONE.search(words):
+    if not told or not meant or _PHONE.search(words):
         return False
     said = [segment.tags for segment in told]
     return any(each.fits(said) for each in _TAKEN_BACK)

@@ -189,8 +189,6 @@ def _of_no_rule(page: Page, start: int, end: int, language: str, *, felt: bool) 
     """What a clause with a place or a number in it asks for: `I am in Dakar now, 149`, `88 before,
     remind me in 10`; `in 10` alone only in front of a sign."""
     patterns = _patterns(language)
-    if not (patterns.zone.may_stand_in(page.held) or patterns.later.may_stand_in(page.held)):
-        return None
     words = _bare(page, start, end)
     if (here := patterns.zone.whole(words, page.held)) and (zone := _zone(page, here, language)):
         return zone
@@ -229,11 +227,13 @@ def in_clauses(page: Page, language: str, *, felt: bool) -> list[Wish]:
             for (start, end), rule in zip(clauses, rules, strict=True)
         )
     )
+    patterns = _patterns(language)
+    placed = patterns.zone.may_stand_in(page.held) or patterns.later.may_stand_in(page.held)
     for (start, end), rule in zip(clauses, rules, strict=True):
         if page.any_taken(start, end):
             continue
         if rule is None:
-            if request := _of_no_rule(page, start, end, language, felt=felt):
+            if placed and (request := _of_no_rule(page, start, end, language, felt=felt)):
                 page.claim(start, end)
                 found.append(Wish(start=start, end=end, request=request))
             continue

@@ -6,6 +6,7 @@
 import re
 from dataclasses import dataclass
 from functools import cache
+from itertools import chain
 
 from bot.entries import By, Skip
 from bot.parser import food, refusals, whereabouts
@@ -157,6 +158,8 @@ _WHY = (
 )
 #: Answers that refuse only where a reading is asked for.
 _REFUSED = (combination("unable", "busy_with gauged"),)
+#: One of these is in each of them.
+_EXCUSING = frozenset(each.need[0] for each in (*_NOT_DONE, *_WHY, *_REFUSED))
 
 
 def _by_meaning(page: Page, start: int, end: int, language: str, *, asked: bool) -> Skip | None:
@@ -167,7 +170,7 @@ def _by_meaning(page: Page, start: int, end: int, language: str, *, asked: bool)
     if not said or not _SCALE_ENDS.isdisjoint(page.words(start, end)):
         return None
     tags = [segment.tags for segment in said]
-    if _told(tags):
+    if _EXCUSING.isdisjoint(chain.from_iterable(tags)) or _told(tags):
         return None
     if any(each.fits(tags) for each in _WHY):
         return Skip(reason=_reason(page, start, said))
@@ -223,6 +226,8 @@ def in_clauses(
         if sought.may_stand_in(page.held)
     ]
     refused = asked and patterns.soft.may_stand_in(page.held)
+    if not (said or refused or page.holds(_PARTED)):
+        return None
     clauses = _clauses(page)
     clauses = [part for start, end in clauses for part in _up_to_food(page, start, end)]
     for start, end in clauses:
@@ -269,6 +274,10 @@ def _clauses(page: Page) -> list[tuple[int, int]]:
 
 
 _EATEN = frozenset("eating having ate comiendo comi almorzando cenando".split())
+
+
+#: With none of these a message is one clause.
+_PARTED = _BETWEEN_CLAUSES | _EATEN
 
 
 def _up_to_food(page: Page, start: int, end: int) -> list[tuple[int, int]]:

@@ -11,7 +11,7 @@ from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, no_slips
 from bot.parser.moments import meal_names
-from bot.parser.page import Page, Pattern, pattern
+from bot.parser.page import Page, Pattern, needed_by, pattern
 from bot.parser.vocabulary.things import OWN
 
 _BREAKS = frozenset(". ; ! ? ,".split())
@@ -214,6 +214,20 @@ _SAID = frozenset("say says said tell tells told dijo dice".split())
 _NOW = frozenset({"now", "ahora"})
 
 
+@cache
+def _needed(language: str) -> frozenset[str] | None:
+    """One of these words stands wherever somebody is named."""
+    sought = (
+        _somebodys(language),
+        _of_a_stranger(language),
+        _NOT_MINE,
+        _BEYOND,
+        _pattern(language),
+    )
+    needs = needed_by(sought)
+    return None if needs is None else needs | _MINE_WITH | _OWNED_WITH
+
+
 class Subjects:
     """Who is spoken of at each place of a message."""
 
@@ -222,6 +236,10 @@ class Subjects:
     def __init__(self, page: Page, language: str, by: By) -> None:
         self._page, self._by = page, by
         self._said: list[tuple[int, int, bool]] = []
+        self._not_mine: list[int] = []
+        needed = _needed(language)
+        if needed is not None and not page.holds(needed):
+            return  # most messages name nobody
         somebody = set()
         for span in page.find(_somebodys(language)):
             if "'" in page.text(span.start + 1, span.start + 2).replace("’", "'"):

@@ -60,15 +60,15 @@ def find(page: Page, language: str) -> list[Feeling]:
     phrases = _phrases(language)
     found: list[Feeling] = []
     passed: set[int] = set()  # what is a sign, or only looks like one
-    index, count = 0, len(page.tokens)
+    heads, words = phrases.heads, page.words(0, len(page.tokens))
+    index, count = 0, len(words)
     while index < count:
-        opens = phrases.begins(page.tokens[index].word)
-        hit = phrases.longest(page, index, count) if opens else None
+        hit = phrases.longest(page, index, count) if words[index] in heads else None
         if hit is None:
             index += 1
             continue
         end, level = hit
-        if page.tokens[end - 1].word in {"as", "like"}:  # whatever it is likened to
+        if words[end - 1] in {"as", "like"}:  # whatever it is likened to
             end = likened(page, end - 1)
         passed.update(range(index, end))
         if level is not None:
@@ -80,7 +80,6 @@ def find(page: Page, language: str) -> list[Feeling]:
         Feeling(start=sign.start, end=sign.end, suggests=sign.suggests, now=not sign.denied)
         for sign in paired(page, language, passed)
     ]
-    words = page.words(0, count)
     found += _much_thirst(words, passed) if "thirsty" in page.held else []
     denying = page.holds(deniers(language))
     if not found and not denying:

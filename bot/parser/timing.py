@@ -1,7 +1,7 @@
 """Which time belongs to which reading, meal or activity?"""
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Sequence
 from datetime import datetime, timedelta
 
 from bot.localtime import shifted
@@ -11,7 +11,7 @@ Place = tuple[int, int]
 
 
 def shared_out(
-    whens: Iterable[When],
+    whens: Sequence[When],
     places: Iterable[Place],
     clauses: list[int],
     moments: Collection[int] = (),
@@ -24,10 +24,12 @@ def shared_out(
     (`now 2h after 166`). The result is by the place where the thing begins.
     """
     given: dict[int, When] = {}
+    if not whens:
+        return given
     known = sorted(places)
     alone = []
     within: dict[int, list[Place]] = defaultdict(list)  # by the clauses of both ends
-    for place in known if whens else ():
+    for place in known:
         for clause in {clauses[place[0]], clauses[place[1] - 1]}:
             within[clause].append(place)
     for when in whens:

@@ -74,15 +74,16 @@ def cut(plain: str) -> list[Token]:
     signs = 0
     for match in _TOKEN.finditer(plain):
         kind = match.lastgroup
+        start, end = match.span()
         if kind in {"digits", "mark"}:
             signs += 1
             if signs > _MOST_SIGNS:
                 continue
         if kind == "plain":
-            word = match.group()
-            found.append(Token(match.start(), match.end(), SPELT.get(word, word)))
+            word = plain[start:end]
+            found.append(Token(start, end, SPELT.get(word, word)))
             continue
-        raw = match.group().strip()
+        raw = plain[start:end].strip()
         if kind in {"ampm", "half"}:
             word = f"{match['half']}m"
         elif kind == "fixed":
@@ -98,8 +99,7 @@ def cut(plain: str) -> list[Token]:
         elif kind == "clock":
             word = raw.replace("h", ":")
             if raw[1] == "h" and raw[0] in FEW_HOURS and (not found or found[-1].word not in _AT):
-                found.append(Token(match.start(), match.end(), word))
-                found.append(Token(match.end(), match.end(), "h"))
+                found += (Token(start, end, word), Token(end, end, "h"))
                 continue
         elif kind == "decimal":
             word = raw.replace(",", ".")
@@ -107,19 +107,18 @@ def cut(plain: str) -> list[Token]:
             word = raw.replace(",", "")
         elif kind == "word":
             word = raw.removesuffix("'s") if raw in _WITH_IS else raw.replace("'", "")
-            if word in _NO_H and plain[match.start() - 1 : match.start()] == "'":
+            if word in _NO_H and plain[start - 1 : start] == "'":
                 word = f"h{word}"
             word = SPELT.get(word, word)
         elif kind == "arrow":
             word = ">"
-        elif raw == "-" and _inside_word(match.start(), plain):
+        elif raw == "-" and _inside_word(start, plain):
             continue
-        elif raw.startswith("..") or (raw == "-" and _parts(match.start(), plain)):
+        elif raw.startswith("..") or (raw == "-" and _parts(start, plain)):
             word = ","  # `had rice... 142 before - long day`
         else:
             word = raw if kind == "digits" else _SPOKEN.get(raw[0], raw[0])
-        start = match.end() - len(match.group().lstrip())
-        found.append(Token(start, match.end(), word))
+        found.append(Token(end - len(plain[start:end].lstrip()), end, word))
     return found
 
 
