@@ -23,6 +23,7 @@ from telegram.error import (
 from telegram.request import HTTPXRequest
 
 from bot.chat.port import ChatError, Gone, NotSent, Part, Refused, Throttled, Unsure
+from bot.chat.trust import trusted
 from bot.mendable import Mendable
 from bot.messages import Delivered
 
@@ -48,7 +49,7 @@ class TelegramChat:
     """One bot's account. `async with` asks the API who it is, then sends and fetches."""
 
     def __init__(self, token: str, api: str) -> None:
-        own: dict[str, Any] = {"verify": httpx.create_ssl_context()}  # one: it is large
+        own: dict[str, Any] = {"verify": trusted()}  # one for both
         if _is_this_machine(api):
             own["trust_env"] = False
         self._sends = HTTPXRequest(

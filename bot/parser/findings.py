@@ -36,12 +36,13 @@ from bot.parser import (
     values,
     work,
 )
+from bot.parser.company import claim_company
 from bot.parser.context import Context
 from bot.parser.instants import When
 from bot.parser.misspelt import known_words
 from bot.parser.page import Page
 from bot.parser.strangers import Stranger
-from bot.parser.subjects import Subjects, claim_company
+from bot.parser.subjects import Subjects
 from bot.parser.values import Value
 from bot.units import Unit
 
@@ -183,8 +184,8 @@ def _in_time(page: Page, language: str, all_found: Findings, by: By) -> None:
     all_found.under_way = undone.to_come(page, doings)
     doings = [doing for doing in doings if doing.over and not _undone(page, doing, all_found, by)]
     activity.claim_length_in_words(page, doings)
-    whole = food.of_several_words(page, language, all_found.dishes)
-    hidden = page.hide(whole)  # `fast food`, `noon chai`
+    # `fast food`, `noon chai`
+    hidden = page.hide(food.of_several_words(page, language, all_found.dishes))
     all_found.cues = moments.find(page, language, activity.tokens_of(doings), dish_at)
     all_found.whens = times.find(page, language)
     for start, end in hidden:
@@ -291,9 +292,8 @@ def _in_numbers(page: Page, context: Context, all_found: Findings) -> None:
         if measure.minutes is None
         for index in range(measure.start, measure.end)
     }.union(*(range(*span) for span in all_found.counts))
-    small = SMALL[context.unit]
+    small, answer = SMALL[context.unit], context.asked is Asked.MEAL
     dish_at = {index for dish in all_found.dishes for index in range(dish.start, dish.end)}
-    answer = context.asked is Asked.MEAL
     busy = activity.tokens_of(all_found.doings)
     all_found.amounts = helpings.amounts(
         page, language, all_found.dishes, small, busy, answer=answer

@@ -10,7 +10,6 @@ from bot.entries import By
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.misspelt import is_strange, no_slips
-from bot.parser.moments import meal_names
 from bot.parser.page import Page, Pattern, needed_by, pattern
 from bot.parser.vocabulary.things import OWN
 
@@ -72,38 +71,6 @@ _NOT_MINE = pattern(
 )
 _NEAR = 3
 _OF_ONES_OWN = "(?:todays|yesterdays|mornings|evenings|nights|meters|machines|doctors|lunchs|dinners|breakfasts)"
-
-
-_CROWD = (
-    "(?:team|lads|girls|boys|gang|crew|colleagues|coworkers|workmates|guests|class|choir|staff|boss"
-    "|visitors|relatives|in laws|equipo|familia|companeros)"
-)
-
-
-@cache
-def _with_people(language: str) -> Pattern:
-    people = either(gathered(language, "others"))
-    return pattern(
-        f"(?:with|w|con) (?:all )?(?:(?:my|the|our|mi|mis|la|las|el|los) )?(?:{people}s?|{_CROWD}"
-        r"|mis (?:herman|amig|hij|prim|vecin|niet|ti|companer|suegr|sobrin|abuel)[oa]s?|mis padres?)(?= (?:[.,;:!?)]|\d|at |after |before |today |now |then |and |y |a las |en |$))"
-    )
-
-
-_WITH = frozenset({"with", "w", "con"})
-
-
-def claim_company(page: Page, language: str, food_at: set[int]) -> None:
-    """Claim who was there at a meal: `lunch with my sisters` has nothing eaten in it."""
-    if not page.holds(_WITH):
-        return
-    names = meal_names(language)
-    for span in page.find(_with_people(language)):
-        before = span.start - 1
-        eaten = not food_at.isdisjoint(range(span.start, span.end))  # `pollo con papas`
-        eaten = eaten or (before in food_at and page.text(span.start, span.end) == "con papa")
-        at_meal = before in food_at or (before >= 0 and page.tokens[before].word in names)
-        if at_meal and not eaten:
-            page.claim(span.start, span.end)
 
 
 #: Behind `I` they only lead in whoever is spoken of: `i think gogo is shaky`.

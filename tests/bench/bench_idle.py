@@ -1,8 +1,8 @@
 """What an idle bot costs: `python tests/bench/bench_idle.py`. Linux only.
 
 The real `serve`, polling the stand-in over loopback, with some people enrolled, its word lists
-made and nothing to do; run as the units run it (PYTHONOPTIMIZE=2, compiled before). Resident
-memory counts pages shared with other programs too; private memory is its own.
+made and nothing to do; run as the units run it (PYTHONOPTIMIZE=2, PYTHONNODEBUGRANGES=1, compiled
+before). Resident memory counts pages shared with other programs too; private memory is its own.
 """
 
 import argparse
@@ -61,6 +61,7 @@ async def measure(folder: Path, seconds: float, optimize: int) -> None:
             env={
                 **{name: os.environ[name] for name in ("PATH", "PYTHONPATH") if name in os.environ},
                 "PYTHONOPTIMIZE": str(optimize),
+                "PYTHONNODEBUGRANGES": "1",
                 "AFTERPLATE_TELEGRAM_TOKEN": TOKEN,
                 "AFTERPLATE_TELEGRAM_API": server.url,
                 "AFTERPLATE_DATABASE": database,
