@@ -81,7 +81,7 @@ def _firsts(language: str) -> frozenset[str]:
 def without(tokens: list[Token], language: str) -> list[Token]:
     """The tokens without what is only thrown in; all of them where nothing else is left."""
     firsts = _firsts(language)
-    if firsts.isdisjoint(token.word for token in tokens):
+    if firsts.isdisjoint([token.word for token in tokens]):
         return tokens
     numbered = any(token.word[0].isdigit() for token in tokens)
     words = [

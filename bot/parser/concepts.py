@@ -16,6 +16,7 @@ from typing import cast
 from bot.parser.languages import lexica, phrases_of
 from bot.parser.page import Page
 from bot.parser.phrases import Phrases, spelled
+from bot.parser.vocabulary import packed
 
 GLUE = "glue"
 COUNTED = frozenset({"number"})
@@ -82,6 +83,13 @@ def _concepts(language: str) -> Phrases[frozenset[str]]:
             own |= {each for each in named if all(each in one or GLUE in one for one in apart)}
         by_tags[own].append(phrase)
     return Phrases((phrases, own) for own, phrases in by_tags.items())
+
+
+@cache
+def words_of(language: str, concepts: frozenset[str]) -> frozenset[str]:
+    """All words of the phrases that stand for one of these: no segment does without them."""
+    every = (lexicon.intents.get(each, ()) for lexicon in lexica(language) for each in concepts)
+    return packed(word for phrases in every for phrase in phrases for word in spelled(phrase))
 
 
 def segments(page: Page, start: int, end: int, language: str) -> list[Segment] | None:

@@ -58,6 +58,8 @@ def without(tokens: list[Token], kept: str, language: str) -> list[Token]:
 
 def _unframed(tokens: list[Token]) -> list[Token]:
     """Without a dash in front (`- 142 before lunch`), or brackets around all of it."""
+    if tokens and tokens[0].word not in {"-", "("}:
+        return tokens
     words = [token.word for token in tokens]
     if words[:1] == ["-"] and len(words) > 1 and tokens[0].end < tokens[1].start:
         return tokens[1:]

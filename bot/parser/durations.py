@@ -21,7 +21,7 @@ def _units(language: str) -> frozenset[str]:
 
 def any_unit(page: Page, language: str) -> bool:
     """Whether a word for hours or minutes stands anywhere: no length of time is without one."""
-    return page.holds(_units(language))
+    return not _units(language).isdisjoint(page.held)
 
 
 def is_hours(page: Page, index: int, language: str) -> bool:

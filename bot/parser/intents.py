@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bot.entries import What
-from bot.parser.concepts import COUNTED, GLUE, Combination, combination, segments
+from bot.parser.concepts import COUNTED, GLUE, Combination, combination, segments, words_of
 from bot.parser.page import Page
 
 #: Requests are short: a longer message is told about in its parts.
@@ -189,7 +189,7 @@ _DONE = frozenset({"did", "done", "finished", "was", "took", "hice", "termine", 
 
 def small_talk(page: Page, language: str) -> bool:
     """Whether the whole message is thanks, a greeting, or the like."""
-    if len(page.tokens) > LONGEST + 6:
+    if len(page.tokens) > LONGEST + 6 or not page.holds(words_of(language, _SOCIAL)):
         return False
     said = [segment.tags for segment in segments(page, 0, len(page.tokens), language) or ()]
     return all(tags & _SMALL_TALK for tags in said) and any(tags & _SOCIAL for tags in said)

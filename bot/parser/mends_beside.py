@@ -51,7 +51,7 @@ def _parted(page: Page, end: int, entry: Correction | Removal | None) -> bool:
 def closes(page: Page, language: str) -> int | None:
     """Where the words in front of a removal end (`that was my wife's meter, delete that`)."""
     last = len(page.tokens) - 1
-    if last > removals.LONGEST * 2:
+    if last > removals.LONGEST * 2 or not removals.may_take_back(page, language):
         return None
     for end in range(last, 0, -1):
         if page.tokens[end].word in _ENDS and end < last:

@@ -5,7 +5,7 @@
 import re
 from functools import cache
 
-from bot.parser.concepts import combination, segments
+from bot.parser.concepts import combination, segments, words_of
 from bot.parser.languages import gathered
 from bot.parser.lexicon import either
 from bot.parser.page import Page, Pattern, as_written
@@ -29,25 +29,29 @@ _PHONE = re.compile(r"\b(?:my|mi|this|phone) (?:phone )?(?:number|numero|phone|t
 _TWICE = re.compile(r"\b([a-z]+)(?: \1)+\b")
 
 
+def may_take_back(page: Page, language: str) -> bool:
+    """Whether a word stands there without which nothing is taken back."""
+    meant = page.holds(words_of(language, _TAKING_BACK))
+    return meant or _removal(language).may_stand_in(page.held)
+
+
 def takes_back(page: Page, language: str) -> bool:
     """Whether a message is nothing but a removal."""
-    if len(page.tokens) > LONGEST:
-        return False
-    told = segments(page, 0, len(page.tokens), language)
-    meant = bool(told) and any("take_back" in segment.tags for segment in told or ())
-    if not meant and not _removal(language).may_stand_in(page.held):
+    if len(page.tokens) > LONGEST or not may_take_back(page, language):
         return False
     words = page.said().replace(" ,", "").replace(" .", "").replace(" !", "")
     if _removal(language).may_stand_in(page.held):
         once = _TWICE.sub(r"\1", _LAST_ONE.sub(r"\1 one", words))
         if _removal(language).along.fullmatch(once) is not None:
             return True
-    if not told or not meant or _PHONE.search(words):
+    told = segments(page, 0, len(page.tokens), language)
+    if not told or _PHONE.search(words):
         return False
     said = [segment.tags for segment in told]
     return any(each.fits(said) for each in _TAKEN_BACK)
 
 
+_TAKING_BACK = frozenset({"take_back"})
 _TAKEN_BACK = (
     combination("take_back just_said", "slip"),
     combination("slip just_said take_back"),
