@@ -85,13 +85,13 @@ def find(page: Page, language: str, active: frozenset[int] = frozenset()) -> lis
                 found.append(meant)
             index += 1
             continue
-        named = phrases.longest(page, index, len(page.tokens))
+        named = phrases.longest(page, index, len(page.tokens)) if word in heads else None
         sugar = _sugar(page, index)
         hit = named if named and sugar and named[0] > sugar[0] else sugar or named
         if hit is not None and hit[0] == index + 1 and page.text(index, index + 1).endswith("'s"):
             hit = None  # `papa's speech`
         sweet = hit is not None and _against_low(page.words(index, hit[0]))
-        looks = not_food.longest(page, index, len(page.tokens))
+        looks = not_food.longest(page, index, len(page.tokens)) if word in others else None
         if hit is not None and index and page.tokens[index - 1].word in LEFT_OUT:
             looks = None  # `bread without sugar, reading 157`
         if looks is not None and index in active:

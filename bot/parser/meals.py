@@ -56,7 +56,7 @@ def runs(page: Page, amounts: set[int], ends: Container[int] = ()) -> list[tuple
     for index in range(len(page.tokens) + 1):
         open_ = (
             index < len(page.tokens)
-            and page.free(index)
+            and not page.taken[index]
             and (page.tokens[index].word not in _BREAK or index in amounts)
             and index not in ends
         )

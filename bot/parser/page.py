@@ -91,12 +91,12 @@ def needed_by(patterns: Iterable[Pattern]) -> frozenset[str] | None:
 class Page:
     """One message under the finders' hands."""
 
-    __slots__ = ("_borders", "_line", "_numbers", "_taken", "held", "seen", "shown", "tokens")
+    __slots__ = ("_borders", "_line", "_numbers", "held", "seen", "shown", "taken", "tokens")
 
     def __init__(self, shown: str, tokens: list[Token]) -> None:
         self.shown = shown
         self.tokens = tokens
-        self._taken = bytearray(len(tokens))
+        self.taken = bytearray(len(tokens))  # 1 where a finder has claimed the token
         self._line: str | None = None
         self._numbers: list[int] | None = None
         self.held = {token.word for token in tokens}
@@ -133,7 +133,7 @@ class Page:
         """The tokens not yet claimed, framed by spaces."""
         if self._line is None:
             words = [token.word for token in self.tokens]
-            for index, taken in enumerate(self._taken):
+            for index, taken in enumerate(self.taken):
                 if taken:
                     words[index] = BLOT * len(words[index])
             self._line = f" {' '.join(words)} "
@@ -178,7 +178,7 @@ class Page:
 
     def claim(self, start: int, end: int) -> None:
         """Blot tokens out."""
-        self._taken[start:end] = b"\x01" * (end - start)
+        self.taken[start:end] = b"\x01" * (end - start)
         self._line = None
         self.seen.clear()
 
@@ -199,17 +199,17 @@ class Page:
 
     def release(self, start: int, end: int) -> None:
         """Give back tokens that were claimed for what they are not."""
-        self._taken[start:end] = bytes(end - start)
+        self.taken[start:end] = bytes(end - start)
         self._line = None
         self.seen.clear()
 
     def free(self, index: int) -> bool:
         """Tell whether nothing has claimed this token."""
-        return 0 <= index < len(self.tokens) and not self._taken[index]
+        return 0 <= index < len(self.tokens) and not self.taken[index]
 
     def any_taken(self, start: int, end: int) -> bool:
         """Tell whether a span overlaps a claimed token."""
-        return 1 in self._taken[start:end]
+        return 1 in self.taken[start:end]
 
     def text(self, start: int, end: int) -> str:
         """The words of a span as they were typed."""
@@ -224,5 +224,5 @@ class Page:
     def find_words(self, start: int, end: int) -> Iterator[tuple[int, str]]:
         """Unclaimed tokens of a span, each with its index."""
         for index in range(start, end):
-            if not self._taken[index]:
+            if not self.taken[index]:
                 yield index, self.tokens[index].word

@@ -73,7 +73,8 @@ def paired(page: Page, language: str, passed: set[int]) -> list[Sign]:
         if index in passed:
             waiting, index = [], index + 1
             continue
-        hit = halves.longest(page, index, count)
+        opens = page.tokens[index].word in halves.heads
+        hit = halves.longest(page, index, count) if opens else None
         if hit is None or not passed.isdisjoint(range(index, hit[0])):
             if waiting and index >= within and page.tokens[index].word not in _SMALL:
                 waiting = []

@@ -44,9 +44,9 @@ class Phrases(Generic[Meaning]):
         """The longest phrase of unclaimed tokens that begins at `start`: its end and meaning."""
         if start >= end:
             return None
-        tokens = page.tokens
+        tokens, taken = page.tokens, page.taken
         node = self._top.below.get(tokens[start].word)
-        if node is None or not page.free(start):
+        if node is None or taken[start]:
             return None
         found: tuple[int, Meaning] | None = None
         index = start
@@ -54,7 +54,7 @@ class Phrases(Generic[Meaning]):
             index += 1
             if node.meaning is not None:
                 found = index, node.meaning[0]
-            if index >= end or not node.below or not page.free(index):
+            if index >= end or not node.below or taken[index]:
                 break
             node = node.below.get(tokens[index].word)
         return found

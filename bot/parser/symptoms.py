@@ -290,7 +290,9 @@ def _weak() -> Phrases[Suggests]:
 def _weak_and_denied(page: Page, language: str, told: set[int]) -> list[Feeling]:
     """Signs that are none alone (`thirsty`) still make a denial (`no longer thirsty`)."""
     weak, words = _weak(), page.words(0, len(page.tokens))
-    absent = []
+    absent: list[Feeling] = []
+    if weak.heads.isdisjoint(words):
+        return absent
     for index in range(len(page.tokens)):
         hit = weak.longest(page, index, len(page.tokens))
         if (
