@@ -150,11 +150,11 @@ class Page:
             return []
         line = self._line or self.line
         # Of those that are left most find nothing, too, and a search tells so sooner than a walk.
-        if sought.along.search(line) is None:
+        if (first := sought.along.search(line)) is None:
             return []
         starts, ends = self._bordering()
         found = []
-        for match in sought.along.finditer(line):
+        for match in sought.along.finditer(line, first.start()):
             start, end = starts.get(match.start()), ends.get(match.end())
             if start is not None and end is not None:
                 found.append(Span(start, end, match))
