@@ -11,7 +11,6 @@ import re
 from collections import defaultdict
 from dataclasses import dataclass
 from functools import cache
-from typing import cast
 
 from bot.parser.languages import lexica, phrases_of
 from bot.parser.page import Page
@@ -97,7 +96,8 @@ def segments(page: Page, start: int, end: int, language: str) -> list[Segment] |
     place = (start, end, language)
     if place not in page.seen:  # requests, small talk and skips all ask for the same
         page.seen[place] = _segments(page, start, end, language)
-    return cast("list[Segment] | None", page.seen[place])
+    known: list[Segment] | None = page.seen[place]
+    return known
 
 
 def _segments(page: Page, start: int, end: int, language: str) -> list[Segment] | None:

@@ -8,6 +8,7 @@ can see it. Every span is a pair of token indices, [start, end).
 import re
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from bot.parser.needed import words_needed
 
@@ -100,7 +101,7 @@ class Page:
         self._line: str | None = None
         self._numbers: list[int] | None = None
         self.held = {token.word for token in tokens}
-        self.seen: dict[tuple[int, int, str], object] = {}  # kept by finders until a claim
+        self.seen: dict[tuple[int, int, str], Any] = {}  # kept by finders until a claim
         self._borders: tuple[dict[int, int], dict[int, int]] | None = None
 
     def afresh(self) -> "Page":

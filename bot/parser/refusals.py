@@ -101,6 +101,6 @@ def _told(page: Page, match: re.Match[str], language: str) -> tuple[int, int] | 
 def _counted(page: Page) -> bool:
     """Whether a number may be a value: hours (`at work till 5`) are none."""
     return any(
-        token.word[0].isdigit() and not (token.word.isdigit() and int(token.word) <= 12)
-        for token in page.tokens
+        not (page.tokens[at].word.isdigit() and int(page.tokens[at].word) <= 12)
+        for at in page.numbers
     )

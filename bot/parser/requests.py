@@ -62,7 +62,7 @@ _MARKS = frozenset(", . ; ! ? : ( ) - ¿ ¡ ~ ' \" _ =".split())
 
 def _bare(page: Page, start: int, end: int) -> str:
     """The words alone, without marks."""
-    return " ".join(word for word in page.words(start, end) if word not in _MARKS)
+    return " ".join([word for word in page.words(start, end) if word not in _MARKS])
 
 
 def whole(page: Page, language: str, *, asked: bool) -> Request | None:
