@@ -112,8 +112,12 @@ def _no_meal(page: Page, span: Span) -> bool:
 
 #: With one of these the food is eaten; what is `dished up` or `tucked into` is begun.
 PAST = frozenset(
-    "ate had eaten drank finished comi comio tome bebi termine desayune almorce cene snacked lunched brunched dined breakfasted scoffed devoured gobbled downed polished demolished wolfed munched nibbled chomped feasted sipped slurped guzzled gulped necked inhaled consumed ingested enjoyed managed cheated et given gave served merende".split()
+    "ate had eaten drank finished comi comio tome bebi termine desayune almorce cene snacked lunched brunched dined breakfasted scoffed devoured gobbled downed polished demolished wolfed munched nibbled chomped feasted sipped slurped guzzled gulped necked inhaled consumed ingested enjoyed managed cheated et given gave served merende acabo acabamos acaba acabe termino terminamos".split()
 )
+
+
+#: What was just begun is not over: `acabo de empezar a cenar`.
+_JUST_BEGUN = frozenset({"empezar", "comenzar"})
 
 
 def planned(page: Page, language: str) -> list[tuple[int, int]]:
@@ -166,6 +170,7 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
         if _no_meal(page, span):
             continue
         word = span["lead"] or ""
+        told = page.words(span.start, span.end)
         page.claim(span.start, span.end)
         found.append(
             Lead(
@@ -173,7 +178,7 @@ def leads(page: Page, language: str, within: set[int], active: set[int]) -> list
                 end=span.end,
                 name=verbs.get(word),
                 strong=True,
-                past=bool(set(page.words(span.start, span.end)) & PAST),
+                past=not PAST.isdisjoint(told) and _JUST_BEGUN.isdisjoint(told),
             )
         )
     return sorted(found, key=lambda lead: lead.start)
@@ -190,4 +195,10 @@ _BEGINNING = frozenset(
 
 def begins(page: Page, lead: Lead) -> bool:
     """Whether a lead-in without food says by itself that a meal is begun."""
-    return bool(set(page.words(lead.start, lead.end)) & _BEGINNING)
+    told = page.words(lead.start, lead.end)
+    just_eaten = not (_JUST.isdisjoint(told) or _EATEN.isdisjoint(told))  # `acabo de cenar`
+    return just_eaten or not _BEGINNING.isdisjoint(told)
+
+
+_JUST = frozenset("acabo acabamos acaba acabe termine terminamos".split())
+_EATEN = frozenset("comer almorzar cenar desayunar merendar".split())

@@ -105,6 +105,11 @@ EATEN = {
     "cenar": MealName.DINNER, "almorzar": MealName.LUNCH, "desayunar": MealName.BREAKFAST,
     "merendar": MealName.SNACK,
 }  # fmt: skip
+#: What is over, before the verb that names it (`acabo de cenar`).
+JUST = (
+    "acabo de", "acabamos de", "acaba de", "acabe de", "termine de", "terminamos de", "termino de",
+    "acabo de terminar de", "acabamos de terminar de",
+)  # fmt: skip
 
 SPANISH = Lexicon(
     code="es",
@@ -163,12 +168,13 @@ SPANISH = Lexicon(
         "ceno": MealName.DINNER, "almorzo": MealName.LUNCH, "desayuno": MealName.BREAKFAST,
         "para cenar": MealName.DINNER, "para almorzar": MealName.LUNCH, "para desayunar": MealName.BREAKFAST, "para merendar": MealName.SNACK,
         **{f"{begun} a {verb}": name for begun in BEGUN for verb, name in EATEN.items()},
+        **{f"{just} {verb}": name for just in JUST for verb, name in EATEN.items()},
         "almorzado": MealName.LUNCH, "cenado": MealName.DINNER, "desayunado": MealName.BREAKFAST,
     },
     lead_ins=("comi", "comiendo", "estoy comiendo", "me comi", "tome", "bebi", "tomando", "bebiendo",
               "voy a comer ahora", "empece", "empiezo", "empezando", "me tome", "me estoy comiendo",
-              "comio", "comimos", "como", "acabo de comer", "acabo de empezar", *(f"{begun} a comer" for begun in BEGUN), "plato(?= :)", "mi plato", "en el plato",
-              "terminando", "termine de comer", "por comer", "tomo", "he comido", "ya comi", "comere ahora",
+              "comio", "comimos", "como", "acabo de empezar", *(f"{just} {verb}" for just in JUST for verb in ("comer", "comerme", "tomar", "tomarme", "beber")), *(f"{begun} a comer" for begun in BEGUN), "plato(?= :)", "mi plato", "en el plato",
+              "terminando", "por comer", "tomo", "he comido", "ya comi", "comere ahora",
               "a punto de comer", "tomandome", "comiendome", "se comio", "come"),
     blamed=("debe ser", "debe de ser", "debio ser", "ha de ser", "han de ser", "fue", "fueron", "por culpa de", "por culpa del", "culpa de", "culpa del", "por comer",
             "no debi comer", "no debi comerme", "no debi tomar", "es que comi", "a causa de", "a causa del", "debido a", "debido al"),
