@@ -112,7 +112,7 @@ def _no_meal(page: Page, span: Span) -> bool:
 
 #: With one of these the food is eaten; what is `dished up` or `tucked into` is begun.
 PAST = frozenset(
-    "ate had eaten drank finished comi comio tome bebi termine desayune almorce cene snacked lunched brunched dined breakfasted scoffed devoured gobbled downed polished demolished wolfed munched nibbled chomped feasted sipped slurped guzzled gulped necked inhaled consumed ingested enjoyed managed cheated et given gave served merende acabo acabamos acaba acabe termino terminamos".split()
+    "ate had eaten drank finished comi comio tome bebi termine desayune almorce cene snacked lunched brunched dined breakfasted scoffed devoured gobbled downed polished demolished wolfed munched nibbled chomped feasted sipped slurped guzzled gulped necked inhaled consumed ingested enjoyed managed cheated et given gave served merende acabo acabamos acaba acabe acabando termino terminamos terminando vengo venimos comimos comieron comido bebimos bebido tomamos tomado cenamos cenaron cenado almorzamos almorzaron almorzado desayunamos desayunaron desayunado merendamos merendado".split()
 )
 
 

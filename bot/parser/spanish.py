@@ -105,10 +105,11 @@ EATEN = {
     "cenar": MealName.DINNER, "almorzar": MealName.LUNCH, "desayunar": MealName.BREAKFAST,
     "merendar": MealName.SNACK,
 }  # fmt: skip
+HAVE = ("", "he ", "hemos ", "ha ", "han ", "me he ", "nos hemos ", "se ha ")
 #: What is over, before the verb that names it (`acabo de cenar`).
 JUST = (
     "acabo de", "acabamos de", "acaba de", "acabe de", "termine de", "terminamos de", "termino de",
-    "acabo de terminar de", "acabamos de terminar de",
+    "acabo de terminar de", "acabamos de terminar de", "acabando de", "vengo de", "venimos de",
 )  # fmt: skip
 
 SPANISH = Lexicon(
@@ -169,12 +170,18 @@ SPANISH = Lexicon(
         "para cenar": MealName.DINNER, "para almorzar": MealName.LUNCH, "para desayunar": MealName.BREAKFAST, "para merendar": MealName.SNACK,
         **{f"{begun} a {verb}": name for begun in BEGUN for verb, name in EATEN.items()},
         **{f"{just} {verb}": name for just in JUST for verb, name in EATEN.items()},
-        "almorzado": MealName.LUNCH, "cenado": MealName.DINNER, "desayunado": MealName.BREAKFAST,
+        **{f"{have}{eaten}": name for have in HAVE for eaten, name in (
+            ("almorzado", MealName.LUNCH), ("cenado", MealName.DINNER),
+            ("desayunado", MealName.BREAKFAST), ("merendado", MealName.SNACK),
+        )},
+        "cenamos": MealName.DINNER, "desayunamos": MealName.BREAKFAST, "merendamos": MealName.SNACK,
+        "cenaron": MealName.DINNER, "almorzaron": MealName.LUNCH, "desayunaron": MealName.BREAKFAST,
     },
     lead_ins=("comi", "comiendo", "estoy comiendo", "me comi", "tome", "bebi", "tomando", "bebiendo",
               "voy a comer ahora", "empece", "empiezo", "empezando", "me tome", "me estoy comiendo",
               "comio", "comimos", "como", "acabo de empezar", *(f"{just} {verb}" for just in JUST for verb in ("comer", "comerme", "tomar", "tomarme", "beber")), *(f"{begun} a comer" for begun in BEGUN), "plato(?= :)", "mi plato", "en el plato",
-              "terminando", "por comer", "tomo", "he comido", "ya comi", "comere ahora",
+              "terminando", "por comer", "tomo", "tomamos", "bebimos",
+              *(f"{have}{eaten}" for have in HAVE[1:] for eaten in ("comido", "tomado", "bebido")), "ya comi", "comere ahora",
               "a punto de comer", "tomandome", "comiendome", "se comio", "come"),
     blamed=("debe ser", "debe de ser", "debio ser", "ha de ser", "han de ser", "fue", "fueron", "por culpa de", "por culpa del", "culpa de", "culpa del", "por comer",
             "no debi comer", "no debi comerme", "no debi tomar", "es que comi", "a causa de", "a causa del", "debido a", "debido al"),

@@ -236,9 +236,15 @@ def _in_the_house(page: Page, span: Span) -> bool:
     before = page.words(max(span.start - 2, 0), span.start)
     worked_in = before[-1:] in (["the"], ["my"], ["la"], ["el"])
     numbered = not _NUMBERED.isdisjoint(page.words(span.start, span.end))
-    return worked_in and not numbered and before[0] not in {"on", "in", "at", "en"}
+    return worked_in and not numbered and before[0] not in _RIDING
 
 
+#: Behind one of these one is in it, or rides on it (`tome el bus 42`).
+_RIDING = frozenset(
+    "on in at en took take taking caught catch catching rode ride riding missed boarded tome tomo "
+    "tomamos tomar tomando cogi cogimos coger subi agarre agarramos perdi perdimos espero "
+    "esperando esperamos".split()
+)
 _NUMBERED = frozenset("number no nr # num numero is was :".split())
 
 

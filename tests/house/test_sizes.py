@@ -7,6 +7,7 @@ LONGEST = 330  # "about 300"
 # File -> why it is longer, and how long it may get. One that shrinks again has to leave the list.
 REASONS: dict[str, tuple[int, str]] = {
     "bot/parser/english.py": (600, "word lists and patterns of one language, no function"),
+    "bot/parser/spanish.py": (400, "word lists and patterns of one language, no function"),
     "bot/parser/times.py": (375, "one grammar of lengths of time and times on the clock"),
     "bot/storage/work.py": (400, "all that one transaction can do, in thirty short methods"),
     "bot/wiring.py": (550, "the one place where parts are put together, live and for replay"),

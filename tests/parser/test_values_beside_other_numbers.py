@@ -41,6 +41,7 @@ OTROS = (
     "250 ml de jugo", "calle 45", "edad 70", "2 tazas de arroz", "a las 2", "saturacion 97",
     "72 de pulso", "pulso de 72", "97 de saturacion", "190 de colesterol", "125/80 de presion",
     "37.2 de temperatura", "82 kilos de peso", "72 pulso", "125/80 presion", "7.2 de hemoglobina",
+    "tome el bus 42", "tomamos el bus 42", "perdi el tren 45",
     "la abuela cumple 80", "cumplo 60 mañana", "mi hijo cumplió 45 ayer",
 )  # fmt: skip
 #: What is given, the value as it is written, and its number.
