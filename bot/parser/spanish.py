@@ -276,7 +276,7 @@ SPANISH = Lexicon(
     money=("pesos", "dolares", "euros", "soles", "quetzales", "bolivares", "lempiras", "colones", "lucas",
            "balboas", "guaranies", "centavos"),
     places=("casa", "calle", "ruta", "autobus", "camion", "habitacion", "cuarto numero", "apartamento", "piso",
-            "pagina", "canal", "sala", "consultorio", "puerta", "carretera", "avenida", "linea", "bus",
+            "pagina", "canal", "sala", "consultorio", "puerta", "carretera", "avenida", "linea", "bus", "tren", "tranvia", "colectivo", "combi", "guagua",
             "numero de casa", "departamento", "depto", "vuelo", "codigo", "colectivo", "micro", "numero"),
     months=("enero", "febrero", "marzo", "abril", "mayo", "junio", "julio", "agosto", "septiembre",
             "setiembre", "octubre", "noviembre", "diciembre"),
