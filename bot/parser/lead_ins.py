@@ -188,7 +188,7 @@ _NONE = (["no"], ["without"], ["skipped"], ["skipping"], ["missed"], ["sin"])
 
 
 _BEGINNING = frozenset(
-    "eating comiendo start started starting began begin beginning empece empiezo empezando empezar empezamos comienzo comence comenzando comenzar comenzamos sentamos siento pongo puse eat ate "
+    "eating comiendo start started starting began begin beginning empece empiezo empezando empezar empezamos comienzo comence comenzando comenzar comenzamos sentamos siento sente sento empezo comenzo pongo pusimos puse eat ate "
     "almorzando cenando desayunando desayune cene almorce comi bite snacking plate drinking snacked tuck tucking munching plating dishing dig digging".split()
 )
 

@@ -99,7 +99,8 @@ TIMES = TimeWords(
 #: What begins a meal, before the verb that names it (`recién empiezo a cenar`).
 BEGUN = (
     "empezando", "empiezo", "empece", "empezar", "empezamos", "comienzo", "comence", "comenzando", "comenzar",
-    "comenzamos", "me siento", "nos sentamos", "me pongo", "me puse",
+    "comenzamos", "me siento", "nos sentamos", "me pongo", "me puse", "me sente", "se sento", "empezo",
+    "comenzo", "empezamos", "nos pusimos",
 )  # fmt: skip
 EATEN = {
     "cenar": MealName.DINNER, "almorzar": MealName.LUNCH, "desayunar": MealName.BREAKFAST,

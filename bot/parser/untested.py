@@ -14,7 +14,10 @@ _UNTESTED = pattern(
     r"(?: (?:now|today|lah|po|yet|my sugar|sugar|it|atm|ahora|hoy|el azucar|la glucosa))*"
 )
 _LEADS_ON = frozenset(", : - ; . as because cos cause since and n so porque y".split())
-_LEADS_OUT = _LEADS_ON | frozenset("i im am ah my me but feel feeling pero tambien also".split())
+_LEADS_OUT = _LEADS_ON | frozenset(
+    "i im am ah my me but feel feeling pero tambien also very so too really "
+    "quite bit a muy tan bien super mucha mucho".split()
+)
 
 
 def find(page: Page) -> tuple[int, int, Skip] | None:
