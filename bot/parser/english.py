@@ -423,7 +423,7 @@ ENGLISH = Lexicon(
             "(?:quick )?update(?= [:,.-])", "quick one(?= [:,.-])", "reporting in", "here (?:you|we) go", "here it is", "as requested",
             "just to (?:say|let you know)(?: that)?", *HAILED_ELSEWHERE),
     hesitant=("(?:ok|okay|alright|right|well)(?: ,)? so", "(?:yes|yeah|yep|yup)(?! nah)",
-              "so(?= (?:\\*|sorry|typo|oops|i|my|the|what|how|can|could|does|do|is|are|will|would|should|it|its|we|he|she|they|our|dog|cat) )", "(?:alright|right|well|so|anyway)(?= ,)", "um(?:m(?:m)?)?", "uh(?:h(?:h)?)?", "erm", r"er(?= (?:\d{3}|\d{1,2}\.\d) )",
+              "so(?= (?:\\*|sorry|typo|oops|i|my|the|what|how|can|could|does|do|is|are|will|would|should|it|its|we|he|she|they|our|dog|cat) )", "(?:alright|right|well|so|anyway)(?= ,)", *(f"u{held * times}" for held in "mh" for times in range(1, 10)), "erm", r"er(?= (?:\d{3}|\d{1,2}\.\d) )",
               "(?:ok|okay)(?: now)?(?! (?:(?:, )?so|now|to|for|if|with|or|that|its|at|on) )"),
     late=("(?:would|could) you be so (?:kind|good) as to", "(?:would|could) you (?:please|kindly)", "i would be (?:grateful|glad) if you (?:would|could)", "jk", "just kidding", "(?:sorry|apologies|my apologies)(?: (?:for|about|to be|for being|im|i am|its|its so))?(?: (?:the|my|so|a bit|very))*"
           " (?:delay|(?:late|slow) (?:reply|answer|response)|late|wait|lateness)",),

@@ -100,7 +100,7 @@ TIMES = TimeWords(
 BEGUN = (
     "empezando", "empiezo", "empece", "empezar", "empezamos", "comienzo", "comence", "comenzando", "comenzar",
     "comenzamos", "me siento", "nos sentamos", "me pongo", "me puse", "me sente", "se sento", "empezo",
-    "comenzo", "empezamos", "nos pusimos",
+    "comenzo", "nos pusimos",
 )  # fmt: skip
 EATEN = {
     "cenar": MealName.DINNER, "almorzar": MealName.LUNCH, "desayunar": MealName.BREAKFAST,
@@ -277,7 +277,7 @@ SPANISH = Lexicon(
     money=("pesos", "dolares", "euros", "soles", "quetzales", "bolivares", "lempiras", "colones", "lucas",
            "balboas", "guaranies", "centavos"),
     places=("casa", "calle", "ruta", "autobus", "camion", "habitacion", "cuarto numero", "apartamento", "piso",
-            "pagina", "canal", "sala", "consultorio", "puerta", "carretera", "avenida", "linea", "bus", "tren", "tranvia", "colectivo", "combi", "guagua",
+            "pagina", "canal", "sala", "consultorio", "puerta", "carretera", "avenida", "linea", "bus", "tren", "tranvia", "combi", "guagua",
             "numero de casa", "departamento", "depto", "vuelo", "codigo", "colectivo", "micro", "numero"),
     months=("enero", "febrero", "marzo", "abril", "mayo", "junio", "julio", "agosto", "septiembre",
             "setiembre", "octubre", "noviembre", "diciembre"),
