@@ -1,6 +1,6 @@
 """Everything that is due at an instant, and the next instant worth waking for."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 from operator import attrgetter
@@ -78,16 +78,22 @@ class Agenda:
         if record.participant is not self.record.participant:
             return Agenda.of(record, self.now)
         said = {*map(_KEY, record.spoke_since(self.now))}
+        moved = {item.topic for item in self.tests if item.key in said}
+        tests = self._anew(record, moved) if moved else self.tests
+        series = [item for item in self.series if item.key not in said]
+        return Agenda(record, self.now, tests, tuple(series))
+
+    def _anew(self, record: Record, moved: Collection[Topic]) -> tuple[Due, ...]:
+        """The tests, those of the sources of these topics as `record` asks for them now."""
+        now, near, is_open = self.now, _near(record, self.now), _unsaid(record, self.now)
         tests: list[Due] = []
         for source, topics in _SOURCES.items():
-            own = [item for item in self.tests if item.topic in topics]
-            if any(item.key in said for item in own):
-                is_open = _unsaid(record, self.now)
-                anew = source(record, _near(record, self.now), self.now)
-                own = [item for item in anew if self.now <= item.until and is_open(item)]
-            tests += own
-        series = [item for item in self.series if item.key not in said]
-        return Agenda(record, self.now, tuple(tests), tuple(series))
+            if topics.isdisjoint(moved):
+                tests += (item for item in self.tests if item.topic in topics)
+            else:
+                anew = source(record, near, now)
+                tests += (item for item in anew if now <= item.until and is_open(item))
+        return tuple(tests)
 
     @property
     def due(self) -> tuple[Due, ...]:
@@ -134,7 +140,7 @@ def _unsaid(record: Record, now: datetime) -> _IsOpen:
     )
 
 
-def _next_of(series: Iterator[Due], now: datetime, is_open: _IsOpen) -> Iterator[Due]:
+def _next_of(series: Iterable[Due], now: datetime, is_open: _IsOpen) -> Iterator[Due]:
     """Of things that come one after the other: what has come, and the next one to come."""
     for item in series:
         to_come = item.at > now
@@ -189,15 +195,15 @@ def _before_meals(record: Record, _near: Record, now: datetime) -> Iterator[Due]
 
 #: What asks for tests, in this order, and of what topics: from a record, what of it is near, and
 #: the instant.
-_SOURCES: Mapping[Callable[[Record, Record, datetime], Iterator[Due]], tuple[Topic, ...]] = {
-    _rechecks: (Topic.RECHECK,),
-    _after_meals: (Topic.AFTER_MEAL,),
-    _after_activities: (Topic.AFTER_ACTIVITY,),
-    _before_meals: (Topic.BEFORE_MEAL, Topic.GO_ON),
+_SOURCES: Mapping[Callable[[Record, Record, datetime], Iterator[Due]], frozenset[Topic]] = {
+    _rechecks: frozenset({Topic.RECHECK}),
+    _after_meals: frozenset({Topic.AFTER_MEAL}),
+    _after_activities: frozenset({Topic.AFTER_ACTIVITY}),
+    _before_meals: frozenset({Topic.BEFORE_MEAL, Topic.GO_ON}),
 }
 
 
-def _series(record: Record, now: datetime) -> Iterator[Iterator[Due]]:
+def _series(record: Record, now: datetime) -> Iterator[Iterable[Due]]:
     """What comes again and again, each in the order of time."""
     person = record.participant
     if person.state is not State.ACTIVE:

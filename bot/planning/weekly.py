@@ -1,7 +1,8 @@
 """The weekly digest, the weekly question, and the lines that teach in the first days."""
 
 from collections.abc import Iterator
-from datetime import datetime, time, timedelta
+from datetime import date, datetime, time, timedelta
+from functools import lru_cache
 from itertools import islice
 
 from bot.glucose.week import digest_instants, week_of
@@ -51,19 +52,25 @@ def _chosen_at(record: Record) -> datetime:
     return next(chosen, record.participant.joined_at)
 
 
-def teaching(person: Participant, now: datetime) -> Iterator[Due]:
+def teaching(person: Participant, now: datetime) -> tuple[Due, ...]:
     """One line a day on how to test, in the first days after joining: from today's on."""
-    joined = local_date(person.joined_at, person.zone)
-    days = (local_date(now, person.zone) - joined).days
-    for number in range(max(days - 1, 0), TEACHING_LINES):
-        day = joined + (number + 1) * DAY
-        at = at_local(day, TEACHING_AT, person.zone)
+    zone = person.zone
+    return _lines(local_date(person.joined_at, zone), local_date(now, zone), zone)
+
+
+# Whoever joined on the same day has the same lines coming.
+@lru_cache(maxsize=256)
+def _lines(joined: date, today: date, zone: str) -> tuple[Due, ...]:
+    lines = []
+    for number in range(max((today - joined).days - 1, 0), TEACHING_LINES):
+        at = at_local(joined + (number + 1) * DAY, TEACHING_AT, zone)
         until = shifted(at, TEACHING_KEEPS)
         key = f"teaching:{number}"
-        yield Due(key=key, topic=Topic.TEACHING, at=at, until=until, number=number)
+        lines.append(Due(key=key, topic=Topic.TEACHING, at=at, until=until, number=number))
+    return tuple(lines)
 
 
-def unknown_risks(person: Participant, now: datetime) -> Iterator[Due]:
+def unknown_risks(person: Participant, now: datetime) -> tuple[Due, ...]:
     """What is not known and so counts as yes: may glucose go too low, may there be ketones?
 
     The first of the two that is unknown is asked: the latest time that has come, and the next.
@@ -76,12 +83,18 @@ def unknown_risks(person: Participant, now: datetime) -> Iterator[Due]:
         else None
     )
     if unknown is None:
-        return
-    first = local_date(person.joined_at, person.zone) + UNKNOWN_FIRST
-    rounds = max((local_date(now, person.zone) - first) // UNKNOWN_EVERY, 0)
-    for number in (rounds, rounds + 1):
-        day = first + number * UNKNOWN_EVERY
-        at = at_local(day, UNKNOWN_AT, person.zone)
-        yield Due(
-            key=f"{unknown.value}:{day}", topic=unknown, at=at, until=shifted(at, TEACHING_KEEPS)
-        )
+        return ()
+    zone = person.zone
+    return _questions(unknown, local_date(person.joined_at, zone), local_date(now, zone), zone)
+
+
+@lru_cache(maxsize=256)
+def _questions(unknown: Topic, joined: date, today: date, zone: str) -> tuple[Due, ...]:
+    first = joined + UNKNOWN_FIRST
+    rounds = max((today - first) // UNKNOWN_EVERY, 0)
+    days = (first + number * UNKNOWN_EVERY for number in (rounds, rounds + 1))
+    return tuple(
+        Due(key=f"{unknown.value}:{day}", topic=unknown, at=at, until=shifted(at, TEACHING_KEEPS))
+        for day in days
+        for at in (at_local(day, UNKNOWN_AT, zone),)
+    )

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from itertools import chain
 from math import inf
 from operator import attrgetter
-from typing import Any, Generic, TypeVar, cast
+from typing import Any, Generic, TypeVar
 
 from bot.entries import (
     Activity,
@@ -128,8 +128,8 @@ class Record:
         start = instant.timestamp()
         cut = {
             name: notes[bisect_left(notes, start, key=_SECONDS) :]
-            for name in _FIELDS
-            if (notes := getattr(self, name)) and notes[0].seconds < start
+            for name, notes in vars(self).items()  # what is not there is empty
+            if type(notes) is tuple and notes and notes[0].seconds < start
         }
         return self.changed(**cut) if cut else self
 
@@ -204,16 +204,16 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
             gone.update(event.body.ids)
             for id_ in event.body.ids:
                 standing.pop(id_, None)
+        elif event.mends is None:
+            standing[event.id] = event
         else:
-            if event.mends is not None:
-                gone.add(event.mends)
-            standing[event.root] = event
+            gone.add(event.mends)
+            standing[event.mends] = event
     fresh: dict[type, list[Noted[Any]]] = {}
     for id_, event in standing.items():
-        noted: Noted[Any] = Noted(
-            id=id_, at=event.at, message=event.message, entry=cast("Any", event.body)
-        )
-        fresh.setdefault(type(event.body), []).append(noted)
+        body: Any = event.body
+        noted = Noted(id=id_, at=event.at, message=event.message, entry=body)
+        fresh.setdefault(type(body), []).append(noted)
     fields: dict[str, Any] = {
         _TOLD[kind]: _merged(getattr(record, _TOLD[kind]), fresh.get(kind, []), gone)
         for kind in (_TOLD if gone else fresh)
