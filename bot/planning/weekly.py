@@ -92,9 +92,9 @@ def unknown_risks(person: Participant, now: datetime) -> tuple[Due, ...]:
 def _questions(unknown: Topic, joined: date, today: date, zone: str) -> tuple[Due, ...]:
     first = joined + UNKNOWN_FIRST
     rounds = max((today - first) // UNKNOWN_EVERY, 0)
-    days = (first + number * UNKNOWN_EVERY for number in (rounds, rounds + 1))
-    return tuple(
-        Due(key=f"{unknown.value}:{day}", topic=unknown, at=at, until=shifted(at, TEACHING_KEEPS))
-        for day in days
-        for at in (at_local(day, UNKNOWN_AT, zone),)
-    )
+    questions = []
+    for number in (rounds, rounds + 1):
+        day = first + number * UNKNOWN_EVERY
+        at, key = at_local(day, UNKNOWN_AT, zone), f"{unknown.value}:{day}"
+        questions.append(Due(key=key, topic=unknown, at=at, until=shifted(at, TEACHING_KEEPS)))
+    return tuple(questions)

@@ -204,11 +204,10 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
             gone.update(event.body.ids)
             for id_ in event.body.ids:
                 standing.pop(id_, None)
-        elif event.mends is None:
-            standing[event.id] = event
         else:
-            gone.add(event.mends)
-            standing[event.mends] = event
+            if event.mends is not None:
+                gone.add(event.mends)
+            standing[event.root] = event
     fresh: dict[type, list[Noted[Any]]] = {}
     for id_, event in standing.items():
         body: Any = event.body
