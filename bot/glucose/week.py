@@ -80,13 +80,17 @@ class Week:
 
 def digest_instants(participant: Participant, after: datetime) -> Iterator[datetime]:
     """Every digest's instant later than `after`, in order, without end."""
-    day = local_date(after, participant.zone)
-    day += timedelta(days=(WEEKDAYS.index(participant.week_ends) - day.weekday()) % 7)
+    day = week_ends_on(participant, local_date(after, participant.zone))
     while True:
         instant = at_local(day, participant.digest_at, participant.zone)
         if instant.timestamp() > after.timestamp():
             yield instant
         day += 7 * DAY
+
+
+def week_ends_on(participant: Participant, day: date) -> date:
+    """The first day from this one on that ends a week."""
+    return day + timedelta(days=(WEEKDAYS.index(participant.week_ends) - day.weekday()) % 7)
 
 
 def week_of(

@@ -8,11 +8,11 @@ from operator import attrgetter
 from bot.caution.ladder import rechecks
 from bot.localtime import DAY, shifted
 from bot.messages import Kind
-from bot.participants import State
+from bot.participants import Participant, State
 from bot.planning.due import Due, Topic
 from bot.planning.prompts import after_activities, after_meals, before_meals
 from bot.planning.quiet import is_quiet
-from bot.planning.weekly import digests, teaching, unknown_risks
+from bot.planning.weekly import days_of, digests, teaching, unknown_risks
 from bot.programme.testing import Rhythm, testing_day
 from bot.record import Noted, Record, Spoke
 
@@ -26,11 +26,6 @@ LOOK_BACK, NEAR = 10 * DAY, 2 * DAY
 #: The key of what was said.
 _KEY: Callable[[Noted[Spoke]], str] = attrgetter("entry.key")
 _AT: Callable[[Due], datetime] = attrgetter("at")
-
-#: What is not dropped where it falls into quiet time.
-AT_ANY_HOUR = (Topic.RECHECK, Topic.DIGEST)
-
-_IsOpen = Callable[[Due], bool]
 
 #: What is said in the order of this list when several things fall due at one instant.
 ORDER = (
@@ -63,9 +58,9 @@ class Agenda:
     @classmethod
     def of(cls, record: Record, now: datetime) -> "Agenda":
         """As things stand at an instant."""
-        is_open = _unsaid(record, now)
-        tests = [item for item in _tests(record, now) if now <= item.until and is_open(item)]
-        series = [item for one in _series(record, now) for item in _next_of(one, now, is_open)]
+        said = _said(record, now)
+        tests = _open(_tests(record, now), record.participant, now, said)
+        series = [item for one in _series(record, now) for item in _next_of(one, now, said)]
         return cls(record, now, tuple(tests), tuple(series))
 
     def after(self, record: Record) -> "Agenda":
@@ -85,14 +80,13 @@ class Agenda:
 
     def _anew(self, record: Record, moved: Collection[Topic]) -> tuple[Due, ...]:
         """The tests, those of the sources of these topics as `record` asks for them now."""
-        now, near, is_open = self.now, _near(record, self.now), _unsaid(record, self.now)
+        now, near, said = self.now, _near(record, self.now), _said(record, self.now)
         tests: list[Due] = []
         for source, topics in _SOURCES.items():
             if topics.isdisjoint(moved):
                 tests += (item for item in self.tests if item.topic in topics)
             else:
-                anew = source(record, near, now)
-                tests += (item for item in anew if now <= item.until and is_open(item))
+                tests += _open(source(record, near, now), record.participant, now, said)
         return tuple(tests)
 
     @property
@@ -122,29 +116,39 @@ def next_wake(record: Record, now: datetime) -> datetime | None:
     return Agenda.of(record, now).next_wake
 
 
-def due_later(record: Record, now: datetime) -> datetime | None:
-    """When the prompt that `later` put off comes again; None if nothing waits to be put off."""
-    tests = filter(_unsaid(record, now), _tests(record, now))
-    return min((item.at for item in tests if item.nudge and item.at > now), default=None)
+def due_later(record: Record, now: datetime) -> Due | None:
+    """The prompt that `later` put off, as it comes again; None if nothing waits to be put off.
 
-
-def _unsaid(record: Record, now: datetime) -> _IsOpen:
-    """Whether something was not said yet and may be sent.
-
-    A prompt or note due in quiet time is dropped; a digest was put off; a recheck is sent.
+    Where it was put off beyond its `until` it does not come.
     """
-    person = record.participant
-    said = {*map(_KEY, record.spoke_since(shifted(now, -LOOK_BACK)))}
-    return lambda item: (
-        item.key not in said and (item.topic in AT_ANY_HOUR or not is_quiet(person, item.at))
-    )
+    tests = _open(_tests(record, now), record.participant, now, _said(record, now))
+    return min((item for item in tests if item.nudge and item.at > now), key=_AT, default=None)
 
 
-def _next_of(series: Iterable[Due], now: datetime, is_open: _IsOpen) -> Iterator[Due]:
+def _said(record: Record, now: datetime) -> Collection[str]:
+    """The keys of what was said and could be said again."""
+    return {*map(_KEY, record.spoke_since(shifted(now, -LOOK_BACK)))}
+
+
+def _open(
+    tests: Iterable[Due], person: Participant, now: datetime, said: Collection[str]
+) -> Iterator[Due]:
+    """Those that are still worth asking for and were not asked for yet.
+
+    One due in quiet time is dropped; a recheck is sent.
+    """
+    for item in tests:
+        if now > item.until or item.key in said:
+            continue
+        if item.topic is Topic.RECHECK or not is_quiet(person, item.at):
+            yield item
+
+
+def _next_of(series: Iterable[Due], now: datetime, said: Collection[str]) -> Iterator[Due]:
     """Of things that come one after the other: what has come, and the next one to come."""
     for item in series:
         to_come = item.at > now
-        if (to_come or now <= item.until) and is_open(item):
+        if (to_come or now <= item.until) and item.key not in said:
             yield item
             if to_come:
                 return
@@ -212,9 +216,9 @@ def _series(record: Record, now: datetime) -> Iterator[Iterable[Due]]:
     yield digests(record, shifted(now, -DAY))
     if person.silent:
         return
-    yield unknown_risks(person, now)
-    if now < person.joined_at + 8 * DAY:
-        yield teaching(person, now)
+    days = days_of(person, now)
+    yield unknown_risks(person, days)
+    yield teaching(days)
 
 
 def _near(record: Record, now: datetime) -> Record:

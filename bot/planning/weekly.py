@@ -4,12 +4,13 @@ from collections.abc import Iterator
 from datetime import date, datetime, time, timedelta
 from functools import lru_cache
 from itertools import islice
+from typing import NamedTuple
 
-from bot.glucose.week import digest_instants, week_of
+from bot.glucose.week import week_ends_on, week_of
 from bot.localtime import DAY, at_local, local_date, shifted
 from bot.participants import Participant
 from bot.planning.due import Due, Topic
-from bot.planning.quiet import after_quiet
+from bot.planning.quiet import Nights, after_quiet, is_quiet, nights_of
 from bot.record import Record
 
 #: The first days with a line that teaches, and when it comes on the participant's clock.
@@ -29,17 +30,34 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
     for those only who wrote in the week.
     """
     person = record.participant
-    for end in islice(digest_instants(person, max(after, _chosen_at(record))), 2):
-        at = after_quiet(person, end)
-        midnight = at_local(local_date(at, person.zone) + DAY, MIDNIGHT, person.zone)
-        week = local_date(end, person.zone)
+    after = max(after, _chosen_at(record))
+    first = week_ends_on(person, local_date(after, person.zone))
+    since = after.timestamp()
+    ends = _ends(nights_of(person), person.digest_at, first)
+    for end, digest, question in islice((one for one in ends if one[0].timestamp() > since), 2):
+        yield digest
+        week_began = week_of(person, end)[0]
+        if record.wrote_between(week_began, digest.at):
+            yield question
+
+
+# Those whose week ends at the same time, and who sleep alike, have the same ones coming.
+@lru_cache(maxsize=256)
+def _ends(nights: Nights, clock: time, first: date) -> tuple[tuple[datetime, Due, Due], ...]:
+    """When the week ends that ends on this day, its digest and its question; and the next two."""
+    ends = []
+    for number in range(3):
+        end = at_local(first + number * 7 * DAY, clock, nights.zone)
+        at = after_quiet(nights, end)
+        midnight = at_local(local_date(at, nights.zone) + DAY, MIDNIGHT, nights.zone)
+        week = local_date(end, nights.zone)
         # `until` is the last instant that still counts, and midnight itself is too late.
         until = midnight - AN_INSTANT
-        yield Due(key=f"digest:{week}", topic=Topic.DIGEST, at=at, until=until, week_end=end)
-        week_began = week_of(person, end)[0]
-        if record.wrote_between(week_began, at):
-            key = f"weekly_question:{week}"
-            yield Due(key=key, topic=Topic.WEEKLY_QUESTION, at=at, until=until)
+        digest = Due(key=f"digest:{week}", topic=Topic.DIGEST, at=at, until=until, week_end=end)
+        key = f"weekly_question:{week}"
+        question = Due(key=key, topic=Topic.WEEKLY_QUESTION, at=at, until=until)
+        ends.append((end, digest, question))
+    return tuple(ends)
 
 
 #: The setting under which the choice of a day or a time is kept among the requests.
@@ -52,49 +70,61 @@ def _chosen_at(record: Record) -> datetime:
     return next(chosen, record.participant.joined_at)
 
 
-def teaching(person: Participant, now: datetime) -> tuple[Due, ...]:
-    """One line a day on how to test, in the first days after joining: from today's on."""
+class Days(NamedTuple):
+    """What the lines of the first weeks follow from: the same for all who joined on one day."""
+
+    nights: Nights
+    joined: date
+    today: date
+
+
+def days_of(person: Participant, now: datetime) -> Days:
+    """The person's, on their own clock."""
     zone = person.zone
-    return _lines(local_date(person.joined_at, zone), local_date(now, zone), zone)
+    return Days(nights_of(person), local_date(person.joined_at, zone), local_date(now, zone))
 
 
-# Whoever joined on the same day has the same lines coming.
+def teaching(days: Days) -> tuple[Due, ...]:
+    """One line a day on how to test, in the first days after joining: from today's on.
+
+    In quiet time there is none.
+    """
+    return _lines(days) if days.today <= days.joined + TEACHING_LINES * DAY else ()
+
+
 @lru_cache(maxsize=256)
-def _lines(joined: date, today: date, zone: str) -> tuple[Due, ...]:
+def _lines(days: Days) -> tuple[Due, ...]:
     lines = []
-    for number in range(max((today - joined).days - 1, 0), TEACHING_LINES):
-        at = at_local(joined + (number + 1) * DAY, TEACHING_AT, zone)
+    for number in range(max((days.today - days.joined).days - 1, 0), TEACHING_LINES):
+        at = at_local(days.joined + (number + 1) * DAY, TEACHING_AT, days.nights.zone)
         until = shifted(at, TEACHING_KEEPS)
         key = f"teaching:{number}"
-        lines.append(Due(key=key, topic=Topic.TEACHING, at=at, until=until, number=number))
+        if not is_quiet(days.nights, at):
+            lines.append(Due(key=key, topic=Topic.TEACHING, at=at, until=until, number=number))
     return tuple(lines)
 
 
-def unknown_risks(person: Participant, now: datetime) -> tuple[Due, ...]:
+def unknown_risks(person: Participant, days: Days) -> tuple[Due, ...]:
     """What is not known and so counts as yes: may glucose go too low, may there be ketones?
 
-    The first of the two that is unknown is asked: the latest time that has come, and the next.
+    The first of the two that is unknown is asked: the latest time that has come, and the next;
+    in quiet time it is not.
     """
-    unknown = (
-        Topic.LOWS_POSSIBLE
-        if person.may_go_low is None
-        else Topic.KETONES_POSSIBLE
-        if person.ketone_risk is None
-        else None
-    )
-    if unknown is None:
-        return ()
-    zone = person.zone
-    return _questions(unknown, local_date(person.joined_at, zone), local_date(now, zone), zone)
+    if person.may_go_low is None:
+        return _questions(Topic.LOWS_POSSIBLE, days)
+    if person.ketone_risk is None:
+        return _questions(Topic.KETONES_POSSIBLE, days)
+    return ()
 
 
 @lru_cache(maxsize=256)
-def _questions(unknown: Topic, joined: date, today: date, zone: str) -> tuple[Due, ...]:
-    first = joined + UNKNOWN_FIRST
-    rounds = max((today - first) // UNKNOWN_EVERY, 0)
+def _questions(unknown: Topic, days: Days) -> tuple[Due, ...]:
+    first = days.joined + UNKNOWN_FIRST
+    rounds = max((days.today - first) // UNKNOWN_EVERY, 0)
     questions = []
     for number in (rounds, rounds + 1):
         day = first + number * UNKNOWN_EVERY
-        at, key = at_local(day, UNKNOWN_AT, zone), f"{unknown.value}:{day}"
-        questions.append(Due(key=key, topic=unknown, at=at, until=shifted(at, TEACHING_KEEPS)))
+        at, key = at_local(day, UNKNOWN_AT, days.nights.zone), f"{unknown.value}:{day}"
+        if not is_quiet(days.nights, at):
+            questions.append(Due(key=key, topic=unknown, at=at, until=shifted(at, TEACHING_KEEPS)))
     return tuple(questions)

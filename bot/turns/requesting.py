@@ -160,11 +160,13 @@ _SETTINGS: Mapping[str, Callable[[Asking, str], str | None]] = {
 
 def _later(asking: Asking) -> Granted:
     """The nudge is moved by the request itself, which is in the record; here it is said."""
-    say = asking.words.requests
+    say, zone = asking.words.requests, asking.book.person.zone
     due = due_later(asking.record, asking.now)
     if due is None:
         return Granted(text=say.nothing_waits)
-    return Granted(text=say.later.format(at=clock(in_zone(due, asking.book.person.zone))))
+    if due.at > due.until:
+        return Granted(text=say.too_late.format(until=clock(in_zone(due.until, zone))))
+    return Granted(text=say.later.format(at=clock(in_zone(due.at, zone))))
 
 
 def _export(asking: Asking) -> Granted:

@@ -37,6 +37,7 @@ class RequestSentences:
     settings_meal: str
     settings_change: str
     later: str
+    too_late: str
     nothing_waits: str
     export: str
     erase_question: str

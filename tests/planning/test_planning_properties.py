@@ -16,7 +16,7 @@ from bot.participants import State
 from bot.planning.agenda import Agenda, next_wake
 from bot.planning.due import Topic
 from bot.planning.quiet import after_quiet, is_quiet
-from bot.planning.weekly import digests, teaching, unknown_risks
+from bot.planning.weekly import days_of, digests, teaching, unknown_risks
 from bot.record import Body, Event, Record, Spoke, Wondered, fold
 from bot.record.fold import extended
 from tests.planning.living import Life, person
@@ -198,8 +198,8 @@ def test_nobody_is_woken_later_than_for_the_first_thing_that_may_be_said(
     wake_at = next_wake(record, now)
     every = (
         *digests(record, now - timedelta(days=1)),
-        *unknown_risks(person, now),
-        *(teaching(person, person.joined_at) if now < person.joined_at + timedelta(days=8) else ()),
+        *unknown_risks(person, days_of(person, now)),
+        *teaching(days_of(person, person.joined_at)),
     )
     for item in every:
         kept_quiet = item.topic is not Topic.DIGEST and is_quiet(person, item.at)

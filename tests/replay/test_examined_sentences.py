@@ -93,6 +93,21 @@ def test_a_prompt_before_the_main_meal_is_worthless_once_it_begins(
     assert prompts == ["12:45", *second]
 
 
+@pytest.mark.parametrize(
+    ("put_off", "answer", "asked"),
+    [
+        ("in 10", "I will ask again at 14:15.", ["14:00", "14:15"]),
+        ("in 40", "this test counts until 14:30", ["14:00"]),
+    ],
+)
+def test_no_prompt_is_promised_that_would_come_too_late(
+    put_off: str, answer: str, asked: list[str]
+) -> None:
+    played = Story().says("12:00", "rice").says("14:05", put_off).passes("15:00").play()
+    assert answer in texts(played, "reply")[-1]
+    assert [at for at, _, about in spoken(played, "prompt") if about == "after_meal"] == asked
+
+
 def test_a_low_put_right_to_a_high_is_asked_about_once_and_not_twice_at_one_instant() -> None:
     played = Story().says("12:00", "62").says("12:02", "sorry 262").passes("13:00").play()
     assert spoken(played, "caution", "prompt") == [

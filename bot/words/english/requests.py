@@ -58,6 +58,10 @@ REQUESTS = RequestSentences(
     settings_change='To change them, text "summary on Friday at 9:00", "I am in Lima now", '
     '"nights this week" or "español".',
     later="I will ask again at {at}.",
+    too_late=(
+        "That would be too late: this test counts until {until}. I will not ask for it again. "
+        "If you test later, text me the number all the same."
+    ),
     nothing_waits="I am not waiting for a test now. I will text you when one is due.",
     export="Here is all that I hold of yours, as files: your record, and what we wrote to each "
     "other in the last 30 days. Nobody else gets what we wrote.",

@@ -56,6 +56,10 @@ REQUESTS = RequestSentences(
     settings_change='Para cambiarlos escriba "resumen el viernes a las 9:00", "estoy en Lima '
     'ahora", "noches esta semana" o "English".',
     later="Le preguntaré otra vez a las {at}.",
+    too_late=(
+        "Eso sería tarde: esta prueba cuenta hasta las {until}. Ya no se la pido otra vez. "
+        "Si mide más tarde, mándeme el número igual."
+    ),
     nothing_waits="Ahora no me falta una prueba. Le escribo cuando toque la próxima.",
     export="Aquí está todo lo que guardo de usted: su registro, y lo que nos escribimos en los "
     "últimos 30 días. Nadie más recibe lo que nos escribimos.",
