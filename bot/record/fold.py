@@ -47,7 +47,9 @@ _SECONDS: Callable[["Noted[Any]"], float] = attrgetter("seconds")
 _ID: Callable[[Event], int] = attrgetter("id")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+# Never changed, and yet not frozen: a record of five weeks is hundreds of these, and a frozen one
+# takes four times as long to make.
+@dataclass(slots=True, init=False, unsafe_hash=True)
 class Noted(Generic[T]):
     """An entry that stands, with the event it came from: `at` is when it was said.
 
@@ -59,15 +61,17 @@ class Noted(Generic[T]):
     at: datetime
     message: str | None
     entry: T
-    instant: datetime = field(init=False, repr=False, compare=False)
-    seconds: float = field(init=False, repr=False, compare=False)
+    instant: datetime = field(repr=False, compare=False)
+    seconds: float = field(repr=False, compare=False)
 
-    def __post_init__(self) -> None:
-        name = _INSTANT.get(type(self.entry))
-        own: datetime | None = getattr(self.entry, name) if name else None
-        instant = own or self.at
-        object.__setattr__(self, "instant", instant)
-        object.__setattr__(self, "seconds", instant.timestamp())
+    def __init__(self, *, id: int, at: datetime, message: str | None, entry: T) -> None:  # noqa: A002
+        self.id = id
+        self.at = at
+        self.message = message
+        self.entry = entry
+        name = _INSTANT.get(type(entry))
+        self.instant = instant = (getattr(entry, name) or at) if name else at
+        self.seconds = instant.timestamp()
 
 
 # Without slots: a turn makes a dozen, and copying a dictionary takes a tenth of setting each field.
