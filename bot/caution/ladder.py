@@ -88,13 +88,10 @@ def rechecks(record: Record, *, now: datetime | None = None) -> tuple[Recheck, .
     """
     if record.participant.state is State.STOPPED:
         return ()
-    lows = tuple(_lows(record))
-    found = [
-        *_after_lows(record, lows),
-        *_after_recoveries(record, lows),
-        *_after_lows_taken_back(record),
-        *_after_highs(record),
-    ]
+    found = [*_after_lows_taken_back(record), *_after_highs(record)]
+    if record.lows:
+        lows = tuple(_lows(record))
+        found += (*_after_lows(record, lows), *_after_recoveries(record, lows))
     worth = [one for one in found if now is None or now < one.until]
     return tuple(sorted(worth, key=lambda one: (one.due_at, one.key)))
 
@@ -187,7 +184,7 @@ def _after_lows(record: Record, lows: Sequence[_Low]) -> Iterator[Recheck]:
 
 
 def _after_recoveries(record: Record, lows: Sequence[_Low]) -> Iterator[Recheck]:
-    if not lows or not record.participant.can_go_low:
+    if not record.participant.can_go_low:
         return
     last_low = max(when(low) for low, _ in lows)
     for back in {back.id: back for back, _ in _recoveries(record, lows)}.values():
@@ -199,10 +196,11 @@ def _after_recoveries(record: Record, lows: Sequence[_Low]) -> Iterator[Recheck]
 
 def _after_lows_taken_back(record: Record) -> Iterator[Recheck]:
     """A low that was cautioned and no longer stands: one fresh reading is asked for."""
-    standing = {noted.id for noted in record.readings}
-    for spoken in record.spoke:
+    cautioned = [spoken for spoken in record.spoke if _cautioned_a_low(spoken.entry)]
+    standing = {noted.id for noted in record.readings} if cautioned else ()
+    for spoken in cautioned:
         cause = spoken.entry.cause
-        if cause is None or cause in standing or not _cautioned_a_low(spoken.entry):
+        if cause is None or cause in standing:
             continue
         if not _settled_since(record, spoken):
             due = shifted(spoken.at, RECHECK_AFTER)

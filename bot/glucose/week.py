@@ -80,7 +80,7 @@ class Week:
 
 def digest_instants(participant: Participant, after: datetime) -> Iterator[datetime]:
     """Every digest's instant later than `after`, in order, without end."""
-    day = week_ends_on(participant, local_date(after, participant.zone))
+    day = week_ends_on(participant.week_ends, local_date(after, participant.zone))
     while True:
         instant = at_local(day, participant.digest_at, participant.zone)
         if instant.timestamp() > after.timestamp():
@@ -88,9 +88,9 @@ def digest_instants(participant: Participant, after: datetime) -> Iterator[datet
         day += 7 * DAY
 
 
-def week_ends_on(participant: Participant, day: date) -> date:
-    """The first day from this one on that ends a week."""
-    return day + timedelta(days=(WEEKDAYS.index(participant.week_ends) - day.weekday()) % 7)
+def week_ends_on(weekday: str, day: date) -> date:
+    """The first day from this one on that is such a weekday, on which weeks end."""
+    return day + timedelta(days=(WEEKDAYS.index(weekday) - day.weekday()) % 7)
 
 
 def week_of(

@@ -31,9 +31,9 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
     """
     person = record.participant
     after = max(after, _chosen_at(record))
-    first = week_ends_on(person, local_date(after, person.zone))
     since = after.timestamp()
-    ends = _ends(nights_of(person), person.digest_at, first)
+    today = local_date(after, person.zone)
+    ends = _ends(nights_of(person), person.week_ends, person.digest_at, today)
     for end, digest, question in islice((one for one in ends if one[0].timestamp() > since), 2):
         yield digest
         week_began = week_of(person, end)[0]
@@ -43,9 +43,11 @@ def digests(record: Record, after: datetime) -> Iterator[Due]:
 
 # Those whose week ends at the same time, and who sleep alike, have the same ones coming.
 @lru_cache(maxsize=256)
-def _ends(nights: Nights, clock: time, first: date) -> tuple[tuple[datetime, Due, Due], ...]:
-    """When the week ends that ends on this day, its digest and its question; and the next two."""
-    ends = []
+def _ends(
+    nights: Nights, week_ends: str, clock: time, today: date
+) -> tuple[tuple[datetime, Due, Due], ...]:
+    """When the week ends that this day is of, its digest and its question; and the next two."""
+    ends, first = [], week_ends_on(week_ends, today)
     for number in range(3):
         end = at_local(first + number * 7 * DAY, clock, nights.zone)
         at = after_quiet(nights, end)

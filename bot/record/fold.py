@@ -217,11 +217,11 @@ def extended(record: Record, events: Iterable[Event]) -> Record:
         body: Any = event.body
         noted = Noted(id=id_, at=event.at, message=event.message, entry=body)
         fresh.setdefault(type(body), []).append(noted)
-    fields: dict[str, Any] = {
-        _TOLD[kind]: _merged(getattr(record, _TOLD[kind]), fresh.get(kind, []), gone)
-        for kind in (_TOLD if gone else fresh)
-    }
-    grown = record.changed(**fields, last_id=max(record.last_id, ordered[-1].id))
+    fields: dict[str, Any] = {"last_id": ordered[-1].id}
+    for kind in _TOLD if gone else fresh:
+        name = _TOLD[kind]
+        fields[name] = _merged(getattr(record, name), fresh.get(kind, []), gone)
+    grown = record.changed(**fields)
     if gone:
         return _parted(grown)
     if _PARTING.isdisjoint(fresh):
