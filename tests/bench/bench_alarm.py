@@ -5,8 +5,8 @@ person: find who is due, read their record, decide by the real turns what to say
 two hours after a meal), and commit the message and the next wake, in SQLite with WAL and
 synchronous FULL. What differs is the alarm clock: ours holds one timer and asks the same
 database who is due, waking many in one transaction; the peer keeps a job a person in a job
-store of its own, takes each out of it with a commit of its own, and wakes them one by one.
-Both wake in one thread beside the event loop.
+store of its own, takes each out of it with a commit of its own, wakes them one by one, and puts
+the job of their next wake into the store. Both wake in one thread beside the event loop.
 
 Whoever watches the loop a thousand times a second, and whoever writes meanwhile, takes time
 from ours alone: the peer's loop is held, so that its watcher hardly runs, and nobody could be
@@ -30,7 +30,7 @@ from pathlib import Path
 from apscheduler.executors.pool import ThreadPoolExecutor
 from apscheduler.jobstores.sqlalchemy import SQLAlchemyJobStore
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
-from sqlalchemy import event
+from sqlalchemy import event, func, select
 
 from bot.commands.serve import keep_what_is_loaded
 from bot.conversation import Conversation
@@ -205,13 +205,32 @@ async def ours(folder: Path, people: int, *, alone: bool) -> None:
     store.close()
 
 
-PEER: list[tuple[Conversation, Watch]] = []
+PEER: list[tuple[Conversation, Watch, AsyncIOScheduler]] = []
+
+
+def put_in(alarm: AsyncIOScheduler, number: int, at: datetime) -> None:
+    """The job that wakes a person at an instant: the peer knows of no other way."""
+    alarm.add_job(
+        wake_one,
+        "date",
+        run_date=at,
+        misfire_grace_time=None,
+        id=str(number),
+        args=[number],
+        replace_existing=True,
+    )
 
 
 def wake_one(number: int) -> None:
-    """What a job of the peer does: the same turn, in a transaction of its own."""
-    conversation, watch = PEER[0]
-    watch.wake(conversation.wake(f"p{number}", real_now()).said)
+    """What a job of the peer does: the same turn, in a transaction of its own, and the next job.
+
+    Its store forgets a job that ran once: without the next one nobody would be woken again.
+    """
+    conversation, watch, alarm = PEER[0]
+    outcome = conversation.wake(f"p{number}", real_now())
+    if outcome.wake_at is not None:
+        put_in(alarm, number, outcome.wake_at)
+    watch.wake(outcome.said)
 
 
 def as_durable(connection: sqlite3.Connection, _record: object) -> None:
@@ -232,11 +251,9 @@ async def peer(folder: Path, people: int, *, alone: bool) -> None:
     )
     alarm.start(paused=True)
     for number in range(people):
-        alarm.add_job(
-            wake_one, "date", run_date=now, misfire_grace_time=None, id=str(number), args=[number]
-        )
+        put_in(alarm, number, now)
     watch = Watch()
-    PEER.append((conversation_of(store, watch), watch))
+    PEER.append((conversation_of(store, watch), watch, alarm))
     watching = None if alone else asyncio.create_task(watch.loop())
     await asyncio.sleep(0.01)
     # Its loop may be held for longer than it is watched: a thread tells what came of it.
@@ -252,6 +269,10 @@ async def peer(folder: Path, people: int, *, alone: bool) -> None:
         watching.cancel()
     alarm.shutdown(wait=False)
     see_that_it_was_done(store, people, watch)
+    with jobs.engine.begin() as asking:
+        waiting = asking.execute(select(func.count()).select_from(jobs.jobs_t)).scalar_one()
+    if waiting != people:
+        raise AssertionError(f"{waiting} of {people} are to be woken again")
     store.close()
 
 

@@ -3,6 +3,10 @@
 Compared with a bare insert and commit by the driver into a file with the same pragmas (WAL,
 synchronous FULL). The three take turns in rounds, so that whatever else the machine does
 falls on all of them; what is printed are ratios within a round.
+
+A bare insert repeated finds everything warm that it needs, and the disk as well. So a last line
+gives what one costs where it comes between two turns, as it would if it were all that is done for
+a message: there both have the same caches and the same disk.
 """
 
 import argparse
@@ -11,7 +15,7 @@ import statistics
 import sys
 import tempfile
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import timedelta
 from pathlib import Path
 
@@ -36,8 +40,18 @@ def per_call(call: Call, first: int, calls: int) -> float:
     return (time.perf_counter() - began) / calls * 1000
 
 
+def by_turns(calls: Sequence[Call], numbers: range) -> list[list[float]]:
+    """Milliseconds of every call, one of each kind after the other."""
+    took: list[list[float]] = [[] for _ in calls]
+    for number in numbers:
+        for call, times in zip(calls, took, strict=True):
+            times.append(per_call(call, number, 1))
+    return took
+
+
 def bare_insert(folder: Path) -> Call:
     """One row and one commit, by the driver alone, with the same pragmas."""
+    folder.mkdir(exist_ok=True)
     connection = sqlite3.connect(folder / "bare.db", isolation_level=None)
     connection.execute("PRAGMA journal_mode = WAL")
     connection.execute("PRAGMA synchronous = FULL")
@@ -108,6 +122,10 @@ def main() -> None:
             [per_call(call, number * each, each) for call in kinds.values()]
             for number in range(1, args.rounds + 1)
         ]
+        told = whole_turn(folder / "between", live_turns())
+        pair = (bare_insert(folder / "between two"), told)
+        by_turns(pair, range(each))
+        bare, turn = by_turns(pair, range(each, each + args.turns))
     for place, what in enumerate(kinds):
         took = [one[place] for one in rounds]
         times = [one[place] / one[0] for one in rounds]
@@ -118,6 +136,13 @@ def main() -> None:
             f"{max(times):.1f}, in the middle {statistics.median(times):.1f}, "
             f"of the best {min(took) / min(one[0] for one in rounds):.1f}\n"
         )
+    sys.stdout.write(
+        f"by turns, one by one: a whole turn {statistics.median(turn):.3f} ms in the middle, "
+        f"{statistics.mean(turn):.3f} on average; a bare insert behind it "
+        f"{statistics.median(bare):.3f} and {statistics.mean(bare):.3f}: "
+        f"{statistics.median(turn) / statistics.median(bare):.1f} and "
+        f"{statistics.mean(turn) / statistics.mean(bare):.1f} times\n"
+    )
 
 
 if __name__ == "__main__":
