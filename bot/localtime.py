@@ -61,8 +61,6 @@ def iso(moment: datetime) -> str:
     return moment.isoformat(timespec="seconds")
 
 
-# All who are woken together are woken at one instant.
-@lru_cache(maxsize=64)
 def fixed(moment: datetime, zone: str) -> datetime:
     """The instant with the offset that the zone has then, as a record keeps it."""
     offset = in_zone(moment, zone).utcoffset() or timedelta(0)

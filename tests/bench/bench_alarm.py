@@ -51,7 +51,10 @@ SECONDS = 20.0
 
 
 class Watch:
-    """When the first was woken, how many were, and how long the event loop was held."""
+    """When the first was woken, how many were, and how long the event loop was held.
+
+    `put_in` counts the next jobs that the peer has taken.
+    """
 
     def __init__(self) -> None:
         self.turns = replace(live_turns(), wake=self._wake)
@@ -60,6 +63,7 @@ class Watch:
         self.begin()
         self.first = 0.0
         self.woken = 0
+        self.put_in = 0
         self.hold = 0.0
 
     def begin(self) -> None:
@@ -228,9 +232,10 @@ def wake_one(number: int) -> None:
     """
     conversation, watch, alarm = PEER[0]
     outcome = conversation.wake(f"p{number}", real_now())
+    watch.wake(outcome.said)
     if outcome.wake_at is not None:
         put_in(alarm, number, outcome.wake_at)
-    watch.wake(outcome.said)
+        watch.put_in += 1
 
 
 def as_durable(connection: sqlite3.Connection, _record: object) -> None:
@@ -261,7 +266,7 @@ async def peer(folder: Path, people: int, *, alone: bool) -> None:
     told.start()
     watch.begin()
     alarm.resume()
-    while watch.woken < people:  # noqa: ASYNC110 - the peer tells of nothing
+    while watch.put_in < people:  # noqa: ASYNC110 - the peer tells of nothing
         await asyncio.sleep(0.05)
     told.cancel()
     watch.tell("peer")
