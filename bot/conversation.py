@@ -11,7 +11,7 @@ from datetime import datetime
 
 from bot.guesses import Guesses
 from bot.logs import place_of, say
-from bot.messages import Incoming
+from bot.messages import UNASKED, Incoming
 from bot.outcome import NOTHING, Outcome, together
 from bot.participants import Invitation, Participant, Role, State
 from bot.storage.faults import is_outage
@@ -139,6 +139,10 @@ class Conversation:
             raise LookupError("a chat points to nobody")
         if chat.blocked:
             work.set_blocked(chat.id, blocked=False)
+        if work.outbox.chat_of(chat.participant) != chat.id:
+            work.keep_chat(
+                replace(chat, blocked=False), self._real_now()
+            )  # answered where they are
         return _outcome(self._teaching.hear(work, chat.participant, incoming, now))
 
     def _hear_participant(self, work: Work, met: Met, incoming: Incoming, now: datetime) -> Outcome:
@@ -161,9 +165,9 @@ class Conversation:
         kept = self._keep(work, opened, turn, now, heard_at=now)
         person = turn.participant
         if person.state is State.STOPPED:
-            work.outbox.withdraw_prompts(who, self._real_now())
+            work.outbox.withdraw(who, self._real_now(), UNASKED)
         elif gone := pointless_prompts(opened, turn, now=now):
-            work.outbox.withdraw_prompts(who, self._real_now(), gone)
+            work.outbox.withdraw(who, self._real_now(), keys=gone)
         if not met.owed:
             return kept
         owed = work.outbox.say_owed_cautions(

@@ -5,19 +5,20 @@ reader is under way at a time, so a reader's messages keep their order.
 """
 
 import asyncio
+import contextlib
 import logging
 import random
-from collections.abc import Awaitable, Callable, Mapping
-from dataclasses import dataclass
-from datetime import datetime, timedelta
-from typing import Any
+from collections.abc import Callable
+from datetime import timedelta
 
 from bot.chat.pace import Pace
-from bot.chat.pieces import pieces
 from bot.chat.port import Chat, ChatError, Gone, NotSent, Part, Refused, Throttled, Unsure
+from bot.letterbox import Letterbox
 from bot.logs import place_of, say
+from bot.making import Makes, parts_of
 from bot.messages import Delivered
 from bot.metrics.meter import Loop, Meter
+from bot.storage.codec import EPOCH
 from bot.storage.letters import Letter
 from bot.storage.outbox import End
 from bot.storage.store import Store, Writer
@@ -27,46 +28,25 @@ from scheduler.clock import Clock
 
 _LOG = logging.getLogger(__name__)
 
-#: Longest texts (Bot API manual, sendMessage and sendPhoto).
-TEXT_LIMIT = 4096
-CAPTION_LIMIT = 1024
-
 #: However quiet it is, look into the outbox again after so many seconds.
 LONGEST_LOOK = 30.0
 SWEEP_EVERY = 30.0
 #: A round that takes longer than this is no round of a delivery that is alive.
 LONGEST_ROUND = 120.0
 #: Waits while the chat program cannot be reached: twice as long each time up to the longest.
-SHORTEST_HOLD, LONGEST_HOLD = 0.5, 30.0
-#: How long making a picture or file may take before the words go out alone.
-MAKING_SECONDS = 20.0
+SHORTEST_HOLD, LONGEST_HOLD = 0.5, 10.0
 #: Messages whose picture or file is made at one time; plain ones pass them by meanwhile.
 MAKING_AT_ONCE = 4
 #: How long the end waits for what is under way.
 DRAIN_SECONDS = 8.0
-
-#: Draws the picture of a row of the outbox, from its figures.
-Draw = Callable[[int, Mapping[str, Any]], Awaitable[bytes]]
-#: Makes the file of an attachment for a reader: its name and bytes.
-Attach = Callable[[str, str], Awaitable[tuple[str, bytes]]]
-
-
-async def draw_nothing(_row: int, _picture: Mapping[str, Any]) -> bytes:
-    """For a bot without a drawing process: the words go out alone."""
-    raise NotImplementedError
+#: A clock that is set back by more than this has jumped; by less it was only put right.
+JUMP = timedelta(seconds=5)
+#: What was drawn waits no longer than this for its reader's turn: it is put back.
+LONGEST_TURN = 30.0
 
 
-async def attach_nothing(_reader: str, _what: str) -> tuple[str, bytes]:
-    """For a bot that makes no files: the words go out alone."""
-    raise NotImplementedError
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Makes:
-    """What delivery has made just before a message leaves."""
-
-    draw: Draw = draw_nothing
-    attach: Attach = attach_nothing
+class _NoTurn(Exception):
+    """What was made cannot leave soon."""
 
 
 class Delivery:
@@ -89,10 +69,9 @@ class Delivery:
         may_claim: Callable[[Work], bool] = lambda _work: True,
         longest_look: float = LONGEST_LOOK,
     ) -> None:
-        self._may_claim = may_claim
         self._longest_look = longest_look
         self._meter = meter or Meter(clock.monotonic)
-        self._store = store
+        self._box = Letterbox(store, clock, may_claim)
         self._writer = writer
         self._chat = chat
         self._clock = clock
@@ -102,7 +81,11 @@ class Delivery:
         self._under_way: set[asyncio.Task[None]] = set()
         self._making = 0
         self._stopping = False
+        self._ended = asyncio.Event()
+        self._ended.set()
         self._failures = 0
+        self._held_at = float("-inf")
+        self._ahead = self._wall()
 
     def nudge(self) -> None:
         """Something new is in the outbox."""
@@ -115,46 +98,82 @@ class Delivery:
 
     async def run(self) -> None:
         """Send until `stop`. Expects to be the only sender of this database."""
-        recovered = await self._writer.run(self._recover)
-        say(_LOG, logging.INFO, "delivery begins", recovered=recovered)
-        swept = self._clock.monotonic()
-        while not self._stopping:
-            self._meter.beat(Loop.DELIVERY, LONGEST_ROUND)
-            try:
-                await self._step()
-                if self._clock.monotonic() - swept >= SWEEP_EVERY:
-                    swept = self._clock.monotonic()
-                    await self._writer.run(self._sweep)
-            except Exception as error:
-                say(_LOG, logging.ERROR, "delivery stumbled", error=place_of(error))
-                await asyncio.sleep(1)
+        self._ended.clear()
+        try:
+            recovered = await self._writer.run(self._box.recover)
+            say(_LOG, logging.INFO, "delivery begins", recovered=recovered)
+            swept = self._clock.monotonic()
+            while not self._stopping:
+                self._meter.beat(Loop.DELIVERY, LONGEST_ROUND)
+                try:
+                    await self._see_the_clock()
+                    await self._step()
+                    if self._clock.monotonic() - swept >= SWEEP_EVERY:
+                        swept = self._clock.monotonic()
+                        await self._sweep()
+                except Exception as error:
+                    say(_LOG, logging.ERROR, "delivery stumbled", error=place_of(error))
+                    await asyncio.sleep(1)
+        finally:
+            self._ended.set()
 
     async def stop(self) -> None:
         """Take nothing new, wait for what is under way, give back what has not left."""
         self._stopping = True
         self._ring.set()
-        if self._under_way:
-            await asyncio.wait(self._under_way, timeout=DRAIN_SECONDS)
+        with contextlib.suppress(TimeoutError):
+            async with asyncio.timeout(DRAIN_SECONDS):
+                await self._ended.wait()  # what is being claimed just now is given back
+                if self._under_way:
+                    await asyncio.wait(self._under_way)
         for task in self._under_way:
             task.cancel()
 
     async def _step(self) -> None:
         self._ring.clear()
-        at = self._clock.monotonic()
+        at, real_now = self._clock.monotonic(), self._clock.real_now()
         if (wait := self._pace.wait(at)) > 0:
             await self._listen(wait)
             return
         crowded = self._making >= MAKING_AT_ONCE
-        letter = await self._writer.run(self._claim, self._pace.closed(at), crowded)
+        letter = await self._writer.run(self._box.claim, self._pace.closed(at), crowded, real_now)
         if letter is None:
-            opening, retry = self._pace.next_opening(at), await self._writer.run(self._next_retry)
-            await self._listen(min((wait for wait in (opening, retry) if wait), default=None))
+            # From the same instant on: what may be tried again since then is not passed by.
+            opening = self._pace.next_opening(at)
+            retry = await self._writer.run(self._box.next_retry, real_now)
+            waits = [wait for wait in (opening, retry) if wait is not None]
+            await self._listen(min(waits, default=None))
             return
-        self._pace.leaves(letter.reader, self._clock.monotonic())
-        self._making += not letter.is_plain
+        if self._stopping:
+            await self._writer.run(self._box.give_back, letter, real_now, False)
+            return
+        if letter.is_plain:
+            self._pace.leaves(letter.reader, self._clock.monotonic())
+        else:
+            self._making += 1
         task = asyncio.create_task(self._deliver(letter))
         self._under_way.add(task)
         task.add_done_callback(self._under_way.discard)
+
+    async def _sweep(self) -> None:
+        """Take back what a vanished sender has claimed, and close what is worthless: some at a
+        time, so that whoever writes meanwhile is heard."""
+        await self._writer.run(self._box.take_back)
+        while await self._writer.run(self._box.expire):
+            if self._stopping:
+                return
+
+    def _wall(self) -> timedelta:
+        """How far the clock on the wall is ahead of the one that never goes back."""
+        return self._clock.real_now() - EPOCH - timedelta(seconds=self._clock.monotonic())
+
+    async def _see_the_clock(self) -> None:
+        """Where the clock was set back, what waited for an instant does not wait for it twice."""
+        ahead, before = self._wall(), self._ahead
+        self._ahead = ahead
+        if before - ahead > JUMP:
+            say(_LOG, logging.WARNING, "clock set back", seconds=(before - ahead).seconds)
+            await self._writer.run(self._box.went_back, before - ahead)
 
     async def _listen(self, opening: float | None) -> None:
         """Wait until a gate opens or something happens."""
@@ -171,30 +190,59 @@ class Delivery:
         except Exception as error:
             say(_LOG, logging.ERROR, "sending stumbled", row=letter.id, error=place_of(error))
         finally:
-            self._making -= not letter.is_plain
             self._pace.ended(letter.reader)
             self._ring.set()
 
+    async def _make(self, letter: Letter) -> tuple[Part, ...]:
+        """What goes out, once it is made and its reader's turn has come: others of the reader's
+        messages pass it by meanwhile. Raises _NoTurn where its turn does not come soon."""
+        if letter.is_plain:
+            return parts_of(letter)
+        try:
+            parts = await self._makes.parts(letter)
+            if not await self._turn_of(letter.reader):
+                raise _NoTurn
+        finally:
+            self._making -= 1
+        await self._writer.run(self._box.mark_sending, letter)
+        return parts
+
+    async def _turn_of(self, reader: str) -> bool:
+        """Wait until a message may leave to this reader, and take the place; False if not soon."""
+        until = self._clock.monotonic() + LONGEST_TURN
+        while (wait := self._pace.wait_for(reader, self._clock.monotonic())) > 0:
+            if self._stopping or self._clock.monotonic() + wait > until:
+                return False
+            await asyncio.sleep(min(wait, 1))
+        self._pace.leaves(reader, self._clock.monotonic())
+        return True
+
     async def _send(self, letter: Letter) -> None:
-        parts = await self._parts(letter)
-        done = letter.parts_done
+        try:
+            parts = await self._make(letter)
+        except _NoTurn:
+            await self._put_back(letter, timedelta(0), False)
+            return
+        done, began = letter.parts_done, self._clock.monotonic()
         receipt = None
         try:
             for part in parts[done:]:
+                if receipt is not None:
+                    await self._next_part(letter.reader)
                 receipt = await self._send_part(letter.chat, part)
                 done += 1
                 if done < len(parts):
-                    await self._writer.run(self._note_part, letter, done)
+                    await self._writer.run(self._box.note_part, letter, done)
         except Throttled as error:
             self._pace.turned_away(letter.reader, self._clock.monotonic(), error.retry_after)
             await self._put_back(letter, timedelta(seconds=error.retry_after), False)
         except NotSent as error:
-            self._hold(error)
+            self._hold(error, began)
             await self._put_back(letter, timedelta(0), False)
         except Unsure:
             await self._after_unsure(letter)
         except Gone:
-            await self._writer.run(self._chat_gone, letter)
+            await self._writer.run(self._box.chat_gone, letter)
             self._meter.ended(letter.kind, End.CANCELLED.value, timedelta(0))
         except Refused as error:
             say(_LOG, logging.ERROR, "message refused", row=letter.id, error=str(error))
@@ -212,22 +260,15 @@ class Delivery:
         except ChatError as error:
             self._meter.fell_short(type(error).__name__)
             raise
+        except Exception as error:  # an answer that is none: the message may have arrived
+            say(_LOG, logging.ERROR, "odd answer", error=place_of(error))
+            raise Unsure(type(error).__name__) from error
 
-    async def _parts(self, letter: Letter) -> tuple[Part, ...]:
-        """What goes out; what cannot be made in time is left out, its words are not."""
-        if letter.is_plain:
-            return parts_of(letter)
-        picture, file = None, None
-        try:
-            async with asyncio.timeout(MAKING_SECONDS):
-                if letter.picture is not None:
-                    picture = await self._makes.draw(letter.id, letter.picture)
-                if letter.attachment is not None:
-                    file = await self._makes.attach(letter.reader, letter.attachment)
-        except Exception as error:
-            say(_LOG, logging.ERROR, "not made", row=letter.id, error=place_of(error))
-        await self._writer.run(self._mark_sending, letter)
-        return parts_of(letter, picture=picture, file=file)
+    async def _next_part(self, reader: str) -> None:
+        """Keep to the pace between the parts of one message."""
+        while (wait := self._pace.wait_between(reader, self._clock.monotonic())) > 0:  # noqa: ASYNC110
+            await asyncio.sleep(wait)
+        self._pace.leaves(reader, self._clock.monotonic())
 
     async def _after_unsure(self, letter: Letter) -> None:
         rule = URGENCY[letter.kind]
@@ -235,9 +276,12 @@ class Delivery:
             say(_LOG, logging.WARNING, "arrival unsure", row=letter.id, kind=letter.kind.value)
             await self._settle(letter, End.UNSURE)
         else:
-            await self._put_back(letter, rule.again_after, True)
+            await self._put_back(letter, rule.again_after[letter.copies], True)
 
-    def _hold(self, error: NotSent) -> None:
+    def _hold(self, error: NotSent, began: float) -> None:
+        if began <= self._held_at:
+            return  # it left before the hold that another one's failure has begun
+        self._held_at = self._clock.monotonic()
         self._failures += 1
         longest = min(LONGEST_HOLD, SHORTEST_HOLD * 2 ** min(self._failures - 1, 10))
         wait = longest * random.uniform(0.5, 1)  # noqa: S311 - spreads retries, guards nothing
@@ -246,82 +290,9 @@ class Delivery:
 
     async def _put_back(self, letter: Letter, wait: timedelta, may_have_arrived: bool) -> None:
         retry_at = self._clock.real_now() + wait
-        await self._writer.run(self._give_back, letter, retry_at, may_have_arrived)
+        await self._writer.run(self._box.give_back, letter, retry_at, may_have_arrived)
 
     async def _settle(self, letter: Letter, end: End, message: str | None = None) -> None:
-        await self._writer.run(self._close, letter, end, message)
+        await self._writer.run(self._box.close, letter, end, message)
         self._meter.ended(letter.kind, end.value, self._clock.now() - letter.due_at)
         say(_LOG, logging.INFO, "message settled", row=letter.id, end=end.value)
-
-    # --- in the writer's thread ------------------------------------------------------------
-
-    def _recover(self) -> int:
-        with self._store.turn() as work:
-            return work.outbox.recover(self._clock.real_now(), all_leases=True)
-
-    def _sweep(self) -> None:
-        with self._store.turn() as work:
-            work.outbox.recover(self._clock.real_now())
-            work.outbox.expire(self._clock.now(), self._clock.real_now())
-
-    def _claim(self, closed: frozenset[str], plain_only: bool) -> Letter | None:
-        with self._store.turn() as work:
-            if not self._may_claim(work):
-                return None
-            return work.outbox.claim(
-                self._clock.now(), self._clock.real_now(), closed=closed, plain_only=plain_only
-            )
-
-    def _next_retry(self) -> float | None:
-        now = self._clock.real_now()
-        with self._store.turn() as work:
-            at = work.outbox.next_try(now)
-        return None if at is None else (at - now) / timedelta(seconds=1)
-
-    def _mark_sending(self, letter: Letter) -> None:
-        with self._store.turn() as work:
-            work.outbox.sending(letter, self._clock.real_now())
-
-    def _note_part(self, letter: Letter, done: int) -> None:
-        with self._store.turn() as work:
-            work.outbox.part_sent(letter, done)
-
-    def _close(self, letter: Letter, end: End, message: str | None) -> None:
-        with self._store.turn() as work:
-            work.outbox.settle(letter, end, self._clock.real_now(), message=message)
-
-    def _give_back(self, letter: Letter, retry_at: datetime, may_have_arrived: bool) -> None:
-        with self._store.turn() as work:
-            work.outbox.give_back(letter, retry_at, may_have_arrived=may_have_arrived)
-
-    def _chat_gone(self, letter: Letter) -> None:
-        with self._store.turn() as work:
-            work.set_blocked(letter.chat, blocked=True)
-            work.outbox.settle(letter, End.CANCELLED, self._clock.real_now())
-            work.outbox.cancel_for(letter.reader, self._clock.real_now())
-        say(_LOG, logging.INFO, "chat takes no messages", row=letter.id)
-
-
-def parts_of(
-    letter: Letter, *, picture: bytes | None = None, file: tuple[str, bytes] | None = None
-) -> tuple[Part, ...]:
-    """Cut a message into what the chat program takes; buttons stand under the last part."""
-    parts: list[Part] = []
-    text = letter.text
-    if picture is not None or file is not None:
-        caption = text if len(text) <= CAPTION_LIMIT else ""
-        name, content = file if file is not None else ("", None)
-        parts.append(Part(text=caption, picture=picture, file=content, file_name=name))
-        text = "" if caption else text
-    parts.extend(Part(text=piece) for piece in pieces(text, TEXT_LIMIT))
-    if not parts:
-        return ()
-    last = parts[-1]
-    parts[-1] = Part(
-        text=last.text,
-        picture=last.picture,
-        file=last.file,
-        file_name=last.file_name,
-        buttons=letter.buttons,
-    )
-    return tuple(parts)

@@ -1,5 +1,7 @@
 """Raw updates in: each of them handled, ignored or parked before it may be confirmed."""
 
+import asyncio
+import contextlib
 from collections.abc import Awaitable, Callable, Mapping, Sequence
 from typing import Any
 
@@ -9,6 +11,10 @@ from bot.messages import Incoming
 from bot.metrics.meter import Heard, Meter, Turn
 from bot.storage.store import Writer
 from scheduler.clock import Clock
+
+#: Presses that are told at one time to the chat program that they were taken, and for how long
+#: that is tried; further ones let go by themselves.
+PRESSES_AT_ONCE, LONGEST_PRESS = 20, 10.0
 
 
 class Intake:
@@ -31,6 +37,7 @@ class Intake:
         self._after = after
         self._press_seen = press_seen
         self._being_taken = 0
+        self._presses: set[asyncio.Task[None]] = set()
 
     @property
     def is_idle(self) -> bool:
@@ -56,7 +63,16 @@ class Intake:
             self._being_taken -= 1
         for update in updates:
             press = press_of(update)
-            if press is not None:
+            if press is not None and len(self._presses) < PRESSES_AT_ONCE:
+                # Beside what comes next: whoever writes does not wait for a button to be let go.
+                task = asyncio.create_task(self._let_go(press))
+                self._presses.add(task)
+                task.add_done_callback(self._presses.discard)
+
+    async def _let_go(self, press: str) -> None:
+        """Best effort: nothing is lost where it fails."""
+        with contextlib.suppress(TimeoutError):
+            async with asyncio.timeout(LONGEST_PRESS):
                 await self._press_seen(press)
 
     async def _read(self, update: Mapping[str, Any]) -> Incoming | None:

@@ -21,8 +21,9 @@ from psycopg_pool import PoolTimeout
 
 from bot.chat.pace import Pace
 from bot.chat.telegram import TelegramChat
-from bot.delivery import Delivery, Makes
+from bot.delivery import Delivery
 from bot.logs import say
+from bot.making import Makes
 from bot.mendable import Mendable
 from bot.metrics.meter import Loop
 from bot.parts import OUTBOX, Part, Sends, SharedDelivery

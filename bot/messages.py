@@ -50,6 +50,10 @@ class Kind(StrEnum):
     NOTE = "note"
 
 
+#: What the bot says of its own accord, and not to whoever wants it to be silent.
+UNASKED = (Kind.PROMPT, Kind.DIGEST, Kind.NOTE)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Saying:
     """One thing to say, as a turn decides it and the outbox keeps it.

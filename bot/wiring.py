@@ -22,7 +22,7 @@ import contextlib
 import json
 import logging
 import secrets
-from collections.abc import Callable, Coroutine, Mapping
+from collections.abc import Callable, Coroutine, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import partial
@@ -37,11 +37,12 @@ from bot.chat.polling import poll
 from bot.chat.port import ChatError, Throttled
 from bot.chat.telegram import TelegramChat
 from bot.conversation import Conversation, Outcome, Turns
-from bot.delivery import Delivery, Makes
+from bot.delivery import Delivery
 from bot.drawing import Drawing
 from bot.export import ATTACHMENTS, made
 from bot.intake import Intake
 from bot.logs import place_of, say
+from bot.making import Makes
 from bot.mendable import Mendable
 from bot.messages import Incoming, Kind, Saying
 from bot.metrics.meter import Figures, Loop, Turn
@@ -51,11 +52,12 @@ from bot.parts import Sends
 from bot.planning.quiet import after_quiet
 from bot.record import Event
 from bot.settings import Settings
+from bot.storage.codec import EPOCH
 from bot.storage.figures import figures, parked_count
 from bot.storage.handing_out import handed_out
 from bot.storage.letters import Letter
-from bot.storage.sqlite import OneServer
-from bot.storage.store import Store, Writer
+from bot.storage.sqlite import OneServer, damage
+from bot.storage.store import Store, Writer, backend_of
 from bot.storage.work import Work
 from bot.words.language import language
 from scheduler.clock import Clock, LiveClock, Rate, real_now
@@ -80,6 +82,8 @@ UPDATES_KEPT = timedelta(hours=24)
 LONGEST_FETCH = 120.0
 #: The alarm looks every half minute; a batch of wakes may take its time.
 LONGEST_ALARM = 120.0
+#: A clock that is set back by more than this has jumped.
+JUMP = timedelta(minutes=1)
 #: How long it is worth telling that messages went missing.
 NOTE_WORTH = timedelta(hours=24)
 
@@ -164,6 +168,7 @@ class Service:
         self._webhook = webhook
         self._listen = listen
         self._waking_up = 0
+        self._looked = EPOCH
 
     @property
     def is_idle(self) -> bool:
@@ -197,11 +202,14 @@ class Service:
     async def run(self, stop: asyncio.Event, *, ready: asyncio.Event | None = None) -> None:
         """Serve until `stop` is set. Raises Mendable where it cannot begin."""
         settings = self._settings
-        store = self._store = Store.open(settings.database)
+        store = self._store = Store(backend_of(settings.database))
         mark = OneServer(store.path) if store.path else None
         try:
             if mark:
-                mark.take()
+                mark.take()  # before anything is upgraded under the feet of another bot
+            if store.path and (wrong := damage(store.path, quickly=True)) is not None:
+                raise Mendable(f"the database {store.path} is damaged: {wrong}")
+            store.fit(upgrade=store.is_sqlite)
             self._clock = self._given_clock or self._begin_clock(store)
             given_up = partial(self._read, parked_count)
             with watched(settings.metrics, self.figures, given_up, self._clock) as self._meter:
@@ -323,7 +331,7 @@ class Service:
             if self._webhook is not None:
                 self._meter.beat(Loop.INTAKE, inf)  # it is the Bot API that comes
                 await asyncio.Event().wait()  # until cancelled
-            await poll(self, self._taking.take_all)
+            await poll(self, self._take)
 
     async def _choose_way_in(self, chat: TelegramChat) -> None:
         try:
@@ -355,8 +363,14 @@ class Service:
         if self._clock.real_now() - self._reached > UPDATES_KEPT:
             await self._writer.run(self._read, self._tell_of_absence)
             self._delivery.nudge()
-        self._reached = self._clock.real_now()
+        if not updates:
+            self._reached = self._clock.real_now()
         return updates
+
+    async def _take(self, updates: Sequence[Mapping[str, Any]]) -> None:
+        """Nothing is missing once they are kept; while they cannot be, time runs on."""
+        await self._taking.take_all(updates)
+        self._reached = self._clock.real_now()
 
     async def _draw(self, _row: int, picture: Mapping[str, Any]) -> bytes:
         return await self._drawing(picture)
@@ -373,6 +387,9 @@ class Service:
     async def _due(self, now: datetime, limit: int) -> Due:
         self._meter.beat(Loop.ALARM, LONGEST_ALARM)
         try:
+            if self._looked - now > JUMP:  # while it was wrong it has put people off
+                await self._writer.run(self._read, lambda work: work.wake_everybody(now))
+            self._looked = now
             who, next_at = await self._writer.run(self._read, lambda work: work.due(now, limit))
         except DBAPIError as error:
             say(_LOG, logging.ERROR, "who is due is unknown", error=place_of(error))

@@ -5,6 +5,7 @@ store beside our own table would be a second truth; so the database is asked aga
 """
 
 import asyncio
+import contextlib
 from datetime import UTC, datetime, timedelta
 
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
@@ -18,6 +19,7 @@ FEW, MANY = 5, 100
 #: However far away the next wake is, look again after this: the machine's clock may have been
 #: set, or the machine may have slept, and another process may have written to the database.
 LONGEST_WAIT = timedelta(seconds=30)
+SECOND = timedelta(seconds=1)
 
 
 class InProcessEngine:
@@ -44,7 +46,11 @@ class InProcessEngine:
                 else:
                     together = FEW
                     self._arm(found.next_at)
-                    await self._ring.wait()
+                    # The timer reads the clock on the wall again: where that is set back it waits
+                    # on, and this does not.
+                    with contextlib.suppress(TimeoutError):
+                        async with asyncio.timeout(self._longest_wait / SECOND):
+                            await self._ring.wait()
         finally:
             self._alarm.shutdown(wait=False)
 
@@ -55,11 +61,15 @@ class InProcessEngine:
         elif self._armed is not None and self._clock.real_time(at) < self._armed:
             self._arm(at)
 
+    async def _look(self) -> None:
+        """In the loop: a plain function would run in a thread, where an event is not to be set."""
+        self._ring.set()
+
     def _arm(self, at: datetime | None) -> None:
         latest = self._clock.real_now() + self._longest_wait
         self._armed = latest if at is None else min(latest, self._clock.real_time(at))
         self._alarm.add_job(
-            self._ring.set,
+            self._look,
             "date",
             run_date=self._armed,
             id="wake",

@@ -10,6 +10,8 @@ SHARE_OF_CAP = 14 / 15
 PER_CHAT = 1.0
 #: A second reader turned away within this makes it the whole bot's limit, not one chat's.
 TOGETHER = 1.0
+#: Whoever has a message under way to them is looked at again after this.
+BUSY = 0.05
 #: Added to what the chat program asks for, against its rounding down.
 MARGIN = 0.1
 
@@ -33,6 +35,15 @@ class Pace:
         """Readers who may not be written to now."""
         self._closed = {reader: until for reader, until in self._closed.items() if until > at}
         return frozenset(self._closed) | self._in_flight
+
+    def wait_between(self, reader: str, at: float) -> float:
+        """Seconds until the next part of a message under way to this reader may leave."""
+        return max(0.0, max(self._open_at, self._closed.get(reader, at)) - at)
+
+    def wait_for(self, reader: str, at: float) -> float:
+        """Seconds until a message may leave to this reader; while another one is under way to
+        them, how soon to ask again."""
+        return max(self.wait_between(reader, at), BUSY if reader in self._in_flight else 0.0)
 
     def next_opening(self, at: float) -> float | None:
         """Seconds until the first closed reader may be written to again; None if there is none."""

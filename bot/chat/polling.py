@@ -12,6 +12,7 @@ from typing import Any, Protocol
 
 from bot.chat.port import ChatError, Throttled
 from bot.logs import place_of, say
+from bot.mendable import Mendable
 
 _LOG = logging.getLogger(__name__)
 
@@ -40,6 +41,8 @@ async def poll(client: Fetches, take: TakeUpdates) -> None:
                 await take(updates)
                 offset = int(updates[-1]["update_id"]) + 1
             failures = 0
+        except Mendable:
+            raise  # nothing to wait for: a person has to see to it
         except Exception as error:
             failures += 1
             known = isinstance(error, ChatError)

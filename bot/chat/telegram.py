@@ -6,6 +6,7 @@ connection pool are both `TimedOut`), so the cause is looked at.
 
 import asyncio
 import ipaddress
+import re
 from types import TracebackType
 from typing import Any, Self
 from urllib.parse import urlencode, urlsplit
@@ -40,6 +41,10 @@ START_TRIES = 3
 #: Kinds of update that the bot asks for.
 WANTED = ("message", "edited_message", "callback_query")
 
+#: How the API begins what it says of error 429, and how long to wait where it tells no time.
+_TOO_MANY, DEFAULT_RETRY = "Too Many Requests", 5.0
+#: What the client says of an answer that holds nothing but its status.
+_BARE = re.compile(r"[A-Za-z' -]+ \(\d{3}\)")
 _NEVER_LEFT = (httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout, httpx.ProxyError)
 #: Descriptions of error 400 that mean the chat itself is gone.
 _NO_SUCH_CHAT = ("chat not found", "user is deactivated", "peer_id_invalid", "user not found")
@@ -194,6 +199,10 @@ def fault_of(error: TelegramError) -> ChatError:
     name = type(error).__name__
     if isinstance(error, RetryAfter):
         return Throttled(_seconds(error))
+    if error.message.startswith(_TOO_MANY):
+        return Throttled(DEFAULT_RETRY)  # without a time, or by a proxy
+    if _is_a_proxys(error):
+        return Unsure(name)
     if isinstance(error, (Forbidden, ChatMigrated)):
         return Gone(name)
     if isinstance(error, InvalidToken):
@@ -204,6 +213,12 @@ def fault_of(error: TelegramError) -> ChatError:
     if isinstance(error.__cause__, _NEVER_LEFT):
         return NotSent(type(error.__cause__).__name__)
     return Unsure(name)
+
+
+def _is_a_proxys(error: TelegramError) -> bool:
+    """Whether the answer was none of the API's, which always tells what it means in JSON: a page
+    (the client chains what it could not parse), or nothing but a status (`Forbidden (403)`)."""
+    return isinstance(error.__cause__, TelegramError) or bool(_BARE.fullmatch(error.message))
 
 
 def _seconds(error: RetryAfter) -> float:

@@ -34,7 +34,9 @@ def incoming(
         if (press := update.get("callback_query")) is not None:
             return _press(number, press, now)
         if (message := update.get("edited_message")) is not None:
-            return _message(number, message, bot_time, edited_at=now)
+            edited = _message(number, message, bot_time, edited_at=now)
+            # A place that goes on being shared is edited by the chat program, not by the person.
+            return None if edited.content is Content.OTHER else edited
         if (message := update.get("message")) is not None:
             return _message(number, message, bot_time, edited_at=None)
     except (KeyError, TypeError, ValueError, AttributeError, OverflowError) as error:

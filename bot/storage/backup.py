@@ -28,9 +28,19 @@ def back_up(database: str, target: Path) -> None:
 
 
 def restore(backup: Path, database: str, copied: Copied | None = None) -> None:
-    """Bring a backup back where no database is yet. Raises Mendable if it cannot be."""
+    """Bring a backup back where no database is yet. Raises Mendable if it cannot be, or while a
+    bot serves the file of that name, moved away though it may be."""
     if not backup.exists():
         raise Mendable(f"there is no backup {backup}")
+    mark = sqlite.OneServer(database)
+    mark.take()
+    try:
+        _restore(backup, database, copied)
+    finally:
+        mark.release()
+
+
+def _restore(backup: Path, database: str, copied: Copied | None) -> None:
     for path in (database, f"{database}-wal"):
         if Path(path).exists():
             raise Mendable(f"{path} exists already: move it away first")

@@ -4,8 +4,12 @@ What the database cannot take now must come again; what it will never take is gi
 five-letter codes are those of PostgreSQL's manual (appendix A); SQLite's errors carry none.
 """
 
+import sqlite3
+
 from sqlalchemy.exc import DBAPIError, InterfaceError, OperationalError
 from sqlalchemy.exc import TimeoutError as PoolIsEmpty
+
+from bot.mendable import Mendable
 
 #: It is a copy for reading only, or its tables or rights are not those that the program needs.
 NOT_AS_NEEDED = frozenset(
@@ -23,10 +27,16 @@ GAVE_WAY = frozenset({"40P01", "40001"})  # deadlock_detected, serialization_fai
 
 
 def is_outage(error: Exception) -> bool:
-    """Whether the database failed, whatever was asked of it: full, locked, away, not ready."""
-    if isinstance(error, OperationalError | InterfaceError | PoolIsEmpty):
+    """Whether the database failed, whatever was asked of it: full, locked, away, not ready, or
+    so damaged that a person has to see to it (Mendable)."""
+    if isinstance(error, OperationalError | InterfaceError | PoolIsEmpty | Mendable):
         return True
     return _code(error) in NOT_AS_NEEDED
+
+
+def is_damage(error: BaseException) -> bool:
+    """Whether SQLite's file is damaged: it raises the driver's most general error for that."""
+    return isinstance(error, DBAPIError) and type(error.orig) is sqlite3.DatabaseError
 
 
 def gave_way(error: Exception) -> bool:

@@ -6,9 +6,10 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import Row
+from sqlalchemy.sql.elements import ColumnElement
 
 from bot.messages import Kind, Saying
-from bot.storage import codec
+from bot.storage import codec, tables
 from bot.storage.codec import to_ms
 from bot.storage.urgency import URGENCY
 
@@ -84,3 +85,23 @@ def is_stale(row: Row[Any], now: datetime, real_now: datetime) -> bool:
     """Whether a row is no longer worth sending."""
     by_bot_time = row.expires_ms is not None and row.expires_ms <= to_ms(now)
     return by_bot_time or (row.until_real is not None and row.until_real <= to_ms(real_now))
+
+
+def mine(letter: Letter) -> tuple[ColumnElement[bool], ...]:
+    """Claimed as often as when this sender claimed it, and not closed since."""
+    box = tables.outbox
+    return (
+        box.c.id == letter.id,
+        box.c.attempts == letter.attempts + 1,
+        box.c.state.in_(("claimed", "sending")),
+    )
+
+
+def put_back(letter: Letter, retry_ms: int, may_have_arrived: bool) -> dict[str, Any]:
+    """The columns of a row that is to be tried again."""
+    return {
+        "state": "pending",
+        "lease_real": None,
+        "retry_real": retry_ms,
+        "copies": letter.copies + may_have_arrived,
+    }

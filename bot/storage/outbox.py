@@ -16,7 +16,7 @@ from bot.messages import Kind, Saying
 from bot.storage import codec, tables
 from bot.storage.backend import Backend
 from bot.storage.codec import MILLISECOND, to_ms
-from bot.storage.letters import Letter, is_stale, letter_of, row_of
+from bot.storage.letters import Letter, is_stale, letter_of, mine, put_back, row_of
 from bot.storage.statements import (
     CHAT_OF,
     KEEP_MESSAGE,
@@ -39,6 +39,9 @@ LEASE = timedelta(minutes=2)
 #: How long after it expired unsent a caution is still told when its reader writes again.
 CAUTION_OWED = timedelta(hours=24)
 
+
+#: Rows closed in one transaction: whoever writes meanwhile waits for it.
+EXPIRED_TOGETHER = 200
 
 #: What a caution that is said again has before the key of its first saying.
 OWED_KEY = "owed:"
@@ -93,7 +96,7 @@ class Outbox:
             if is_stale(row, now, real_now):
                 self._end(row.id, row.reader, End.EXPIRED, real_now)
                 continue
-            chat = self._chat_of(row.reader)
+            chat = self.chat_of(row.reader)
             if chat is None:
                 self._end(row.id, row.reader, End.CANCELLED, real_now)
                 continue
@@ -142,7 +145,7 @@ class Outbox:
 
         One that another sender has taken over is left to it.
         """
-        self._set_mine(letter, _put_back(letter, to_ms(retry_at), may_have_arrived))
+        self._set_mine(letter, put_back(letter, to_ms(retry_at), may_have_arrived))
 
     def recover(self, real_now: datetime, *, all_leases: bool = False) -> int:
         """Take back what a vanished sender had claimed; gives how many rows.
@@ -161,39 +164,57 @@ class Outbox:
             if may_have_arrived and row.copies + 1 >= URGENCY[letter.kind].copies:
                 self._end(row.id, row.reader, End.UNSURE, real_now)
             else:
-                self._set(row.id, **_put_back(letter, to_ms(real_now), may_have_arrived))
+                self._set(row.id, **put_back(letter, to_ms(real_now), may_have_arrived))
         return len(rows)
 
     def expire(self, now: datetime, real_now: datetime) -> int:
-        """Close what is no longer worth saying; gives how many rows."""
+        """Close some of what is no longer worth saying; gives how many rows, 0 once all are."""
         box = tables.outbox
         stale = or_(box.c.expires_ms <= to_ms(now), box.c.until_real <= to_ms(real_now))
         rows = self._connection.execute(
             select(box.c.id, box.c.reader)
             .where(box.c.state == literal("pending"), stale)
+            .limit(EXPIRED_TOGETHER)
             .with_for_update(skip_locked=True)  # what is being claimed just now is seen there
         ).all()
         for row in rows:
             self._end(row.id, row.reader, End.EXPIRED, real_now)
         return len(rows)
 
+    def clock_went_back(self, now: datetime, real_now: datetime, before: datetime) -> None:
+        """The clock was set back: its bot's time was `before` and is `now`. What was put back to
+        be tried later may leave now, and what was due when it was made is due."""
+        waiting = update(tables.outbox).where(tables.outbox.c.state == literal("pending"))
+        box, real = tables.outbox, to_ms(real_now)
+        self._connection.execute(waiting.where(box.c.retry_real > real).values(retry_real=real))
+        made_ahead = box.c.made_real > real
+        due_then = box.c.due_ms.between(to_ms(now) + 1, to_ms(before))
+        self._connection.execute(waiting.where(made_ahead, due_then).values(due_ms=to_ms(now)))
+
     def cancel_for(self, reader: str, real_now: datetime) -> None:
         """Close everything that waits for a reader whose chat takes no messages."""
         box = tables.outbox
+        if reader.startswith(TO_CHAT):  # nothing is kept of a chat that is nobody's
+            self._connection.execute(delete(box).where(box.c.reader == reader))
+            return
         self._connection.execute(
             update(box)
             .where(box.c.reader == reader, box.c.state == literal("pending"))
             .values(state=End.CANCELLED.value, settled_real=to_ms(real_now))
         )
 
-    def withdraw_prompts(
-        self, reader: str, real_now: datetime, keys: Collection[str] | None = None
+    def withdraw(
+        self,
+        reader: str,
+        real_now: datetime,
+        kinds: Collection[Kind] = (Kind.PROMPT,),
+        keys: Collection[str] | None = None,
     ) -> None:
-        """Close the prompts that wait unclaimed for a reader: all of them, or those of `keys`."""
+        """Close what waits unclaimed for a reader, of these kinds: all of it, or `keys`."""
         box = tables.outbox
         waiting = (
             update(box)
-            .where(box.c.reader == reader, box.c.kind == Kind.PROMPT.value)
+            .where(box.c.reader == reader, box.c.kind.in_([kind.value for kind in kinds]))
             .where(box.c.state == literal("pending"))
             .values(state=End.CANCELLED.value, settled_real=to_ms(real_now))
         )
@@ -237,7 +258,7 @@ class Outbox:
     def pending(self) -> list[Letter]:
         """Everything that waits, in the order of its making (for replay)."""
         rows = self._connection.execute(PENDING).all()
-        chats = {reader: self._chat_of(reader) for reader in {row.reader for row in rows}}
+        chats = {reader: self.chat_of(reader) for reader in {row.reader for row in rows}}
         return [letter_of(row, chats[row.reader] or row.reader) for row in rows]
 
     def all_sent(self, receipts: Sequence[tuple[Letter, str]], real_now: datetime) -> None:
@@ -278,7 +299,8 @@ class Outbox:
             for row in self._connection.execute(select(box.c.due_ms).where(or_(*left)))
         ]
 
-    def _chat_of(self, reader: str) -> str | None:
+    def chat_of(self, reader: str) -> str | None:
+        """The chat in which a reader is written to; None if there is none that takes messages."""
         if reader.startswith(TO_CHAT):
             return reader.removeprefix(TO_CHAT)
         row = self._connection.execute(CHAT_OF, {"reader": reader}).one_or_none()
@@ -294,11 +316,11 @@ class Outbox:
 
     def _set_mine(self, letter: Letter, values: dict[str, Any]) -> bool:
         """Change a message that this sender still has; gives whether it has."""
-        changed = update(tables.outbox).where(*_mine(letter)).values(values)
+        changed = update(tables.outbox).where(*mine(letter)).values(values)
         return self._connection.execute(changed).rowcount == 1
 
     def _is_mine(self, letter: Letter) -> bool:
-        held = select(tables.outbox.c.id).where(*_mine(letter)).with_for_update()
+        held = select(tables.outbox.c.id).where(*mine(letter)).with_for_update()
         return self._connection.execute(held).one_or_none() is not None
 
     def _set(self, id_: int, **values: Any) -> None:
@@ -306,22 +328,3 @@ class Outbox:
             self._connection.execute(KEEP_MESSAGE.values(values), {"row": id_})
         else:
             self._connection.execute(KEEP_MESSAGE, {"row": id_, **values})
-
-
-def _mine(letter: Letter) -> tuple[ColumnElement[bool], ...]:
-    """Claimed as often as when this sender claimed it, and not closed since."""
-    box = tables.outbox
-    return (
-        box.c.id == letter.id,
-        box.c.attempts == letter.attempts + 1,
-        box.c.state.in_(("claimed", "sending")),
-    )
-
-
-def _put_back(letter: Letter, retry_ms: int, may_have_arrived: bool) -> dict[str, Any]:
-    return {
-        "state": "pending",
-        "lease_real": None,
-        "retry_real": retry_ms,
-        "copies": letter.copies + may_have_arrived,
-    }

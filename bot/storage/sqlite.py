@@ -122,6 +122,7 @@ def open_engine(path: str | None) -> Engine:
     opened or is damaged.
     """
     if path is not None:
+        _refuse_lost(Path(path))
         _make_private(Path(path))
     engine = create_engine(
         "sqlite://" if path is None else f"sqlite:///{path}",
@@ -133,6 +134,17 @@ def open_engine(path: str | None) -> Engine:
     # Not by a "begin" event: an engine with one looks for listeners at every statement.
     engine.dialect.do_begin = _begin  # type: ignore[method-assign]
     return engine
+
+
+def _refuse_lost(path: Path) -> None:
+    """A log without its database: SQLite would begin an empty one and throw the log away."""
+    log = Path(f"{path}-wal")
+    if _size(log) and not _size(path):
+        raise Mendable(f"{path} is missing or empty, but {log} is not: bring the file back first")
+
+
+def _size(path: Path) -> int:
+    return path.stat().st_size if path.exists() else 0
 
 
 def _make_private(path: Path) -> None:
@@ -171,11 +183,15 @@ def wipe_log(engine: Engine) -> None:
         pooled.close()
 
 
-def damage(path: str) -> str | None:
-    """Say what is wrong with a database file; None if nothing is (reads all of it)."""
+def damage(path: str, *, quickly: bool = False) -> str | None:
+    """Say what is wrong with a database file; None if nothing is (reads all of it).
+
+    `quickly` does not see whether the indexes hold what the tables do.
+    """
+    pragma = "quick_check" if quickly else "integrity_check"
     try:
         with sqlite3.connect(f"file:{path}?mode=ro", uri=True) as connection:
-            (verdict,) = connection.execute("PRAGMA quick_check(1)").fetchone()
+            (verdict,) = connection.execute(f"PRAGMA {pragma}(1)").fetchone()
     except sqlite3.DatabaseError as error:
         return str(error)
     return None if verdict == "ok" else " ".join(str(verdict).split())
@@ -185,7 +201,7 @@ class OneServer:
     """The mark of the one process that serves a database file; gone when the process ends."""
 
     def __init__(self, path: str) -> None:
-        self._path = Path(f"{path}.lock")
+        self._path = Path(f"{os.path.realpath(path)}.lock")  # one file by whatever name
         self._file: IO[str] | None = None
 
     def take(self) -> None:

@@ -116,11 +116,11 @@ PERSON_LATER, EDUCATOR_LATER = (
     for table in (_PERSON, _EDUCATOR)
 )
 
-#: A reader's chat: the one that was taken up last.
+#: A reader's chat: the one that was taken up last, of those that take messages if any does.
 CHAT_OF = (
     select(_CHAT.c.id, _CHAT.c.blocked)
     .where(_CHAT.c.participant == bindparam("reader"))
-    .order_by(_CHAT.c.since_real.desc(), _CHAT.c.id)
+    .order_by(_CHAT.c.blocked, _CHAT.c.since_real.desc(), _CHAT.c.id)
     .limit(1)
 )
 

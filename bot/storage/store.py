@@ -19,7 +19,7 @@ from sqlalchemy.exc import ArgumentError, DatabaseError, DBAPIError
 from bot.mendable import Mendable
 from bot.storage import migrations
 from bot.storage.backend import Backend
-from bot.storage.faults import gave_way
+from bot.storage.faults import gave_way, is_damage
 from bot.storage.records import Cache
 from bot.storage.sqlite import Sqlite
 from bot.storage.tables import METADATA
@@ -127,16 +127,19 @@ class Store:
     def turn(self) -> Iterator[Work]:
         """One transaction: committed at the end of the block, or nothing of it.
 
-        Raises sqlalchemy.exc.DBAPIError where the database refuses (full disk, lock).
+        Raises sqlalchemy.exc.DBAPIError where the database refuses (full disk, lock), and
+        Mendable where its file is damaged: nothing that is asked of it then can be trusted.
         """
         work: Work | None = None
         try:
             with self._backend.transaction() as connection:
                 work = Work(connection, self._cache, self._backend)
                 yield work
-        except BaseException:
+        except BaseException as error:
             if work is not None:
                 work.undone()
+            if is_damage(error):
+                raise Mendable(f"{self.path} is damaged: stop, and restore a backup") from error
             raise
         work.committed()
 

@@ -19,40 +19,37 @@ class Urgency:
     `handicap` is how much younger a message of kind "reply" may be and still go first; since
     it is fixed, whatever waits long enough goes first in the end. That of a prompt is longer
     than a reply is worth sending: no reply grows too old behind the prompts of a rush.
-    `copies` is how many may arrive at most. `again_after` is the wait before a retry when the
-    outcome is unsure. `worth` is how long (real time) it is worth sending; None: the saying
-    tells it itself.
+    `again_after` are the waits before each further copy while the outcome is unsure. `worth` is
+    how long (real time) it is worth sending; None: the saying tells it itself.
     """
 
     handicap: timedelta
-    copies: int
-    again_after: timedelta
+    again_after: tuple[timedelta, ...]
     worth: timedelta | None
+
+    @property
+    def copies(self) -> int:
+        """How many may arrive at most."""
+        return 1 + len(self.again_after)
 
 
 URGENCY: Mapping[Kind, Urgency] = {
     Kind.CAUTION: Urgency(
         handicap=timedelta(days=-1),
-        copies=3,
-        again_after=timedelta(seconds=5),
+        # The last copy waits until a short outage of the chat program is over.
+        again_after=(timedelta(seconds=5), timedelta(minutes=3)),
         worth=timedelta(minutes=30),
     ),
     Kind.REPLY: Urgency(
         handicap=timedelta(0),
-        copies=2,
-        again_after=timedelta(seconds=5),
+        again_after=(timedelta(seconds=5),),
         worth=timedelta(minutes=10),
     ),
     Kind.PROMPT: Urgency(
         handicap=timedelta(minutes=15),
-        copies=2,
-        again_after=timedelta(seconds=30),
+        again_after=(timedelta(seconds=30),),
         worth=None,
     ),
-    Kind.DIGEST: Urgency(
-        handicap=timedelta(minutes=30), copies=1, again_after=timedelta(0), worth=None
-    ),
-    Kind.NOTE: Urgency(
-        handicap=timedelta(minutes=30), copies=1, again_after=timedelta(0), worth=None
-    ),
+    Kind.DIGEST: Urgency(handicap=timedelta(minutes=30), again_after=(), worth=None),
+    Kind.NOTE: Urgency(handicap=timedelta(minutes=30), again_after=(), worth=None),
 }

@@ -296,6 +296,12 @@ class Work:
             instants.append(educators_later)
         return (*educators, *who), min(instants, default=None)
 
+    def wake_everybody(self, now: datetime) -> None:
+        """Look anew at everybody who is to be woken at all."""
+        people = tables.participant
+        later = update(people).where(people.c.next_wake_ms > to_ms(now))
+        self.connection.execute(later.values(next_wake_ms=to_ms(now)))
+
     def earliest(self) -> tuple[datetime, str] | None:
         """Whose wake comes first of all, and when."""
         row = self.connection.execute(FIRST_PERSON).one_or_none()

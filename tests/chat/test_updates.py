@@ -134,3 +134,18 @@ def test_text_can_always_be_kept(text: str) -> None:
     kept = clean(text + "\0\ud83d")
     assert "\0" not in kept
     kept.encode("utf-8")
+
+
+def test_a_place_that_goes_on_being_shared_says_nothing_anew() -> None:
+    message = {
+        "message_id": 5,
+        "date": 1772452800,
+        "edit_date": 1772452860,
+        "chat": {"id": 7, "type": "private"},
+        "location": {"latitude": 1.0, "longitude": 2.0, "live_period": 900},
+    }
+    now = datetime(2026, 3, 2, 12, 1, tzinfo=UTC)
+    assert incoming({"update_id": 1, "edited_message": message}, now=now) is None
+    first = incoming({"update_id": 1, "message": message}, now=now)
+    assert first is not None
+    assert first.content is Content.OTHER

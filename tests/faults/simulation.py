@@ -13,7 +13,7 @@ import random
 import selectors
 import sqlite3
 import sys
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Awaitable, Callable, Iterator, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
@@ -32,14 +32,19 @@ from bot.chat.polling import poll
 from bot.chat.port import NotSent, Part, Throttled, Unsure
 from bot.chat.updates import incoming
 from bot.conversation import Conversation
-from bot.delivery import Delivery, Makes
-from bot.messages import Delivered, Kind
-from bot.storage.outbox import OWED_KEY
+from bot.delivery import Delivery
+from bot.letterbox import Letterbox
+from bot.making import Makes
+from bot.messages import Delivered, Incoming, Kind
+from bot.storage.codec import MILLISECOND, to_ms
+from bot.storage.outbox import CAUTION_OWED, OWED_KEY
 from bot.storage.store import Store
 from bot.storage.urgency import URGENCY
 from bot.storage.work import Work
 
 HOUR = 3600.0
+#: Whoever has lived so long has looked ten times who is due.
+LOOKS = 600.0
 #: Ends of a caution that may not have arrived; `told`: it was said again since.
 UNSURE = ("unsure", "expired", "told")
 
@@ -181,6 +186,10 @@ class Plan:
     retry_blindly: bool = False
     ignore_ends: bool = False
     mix_up_chats: bool = False
+    expire_at_once: bool = False
+    owe_nothing: bool = False
+    sleep_on: bool = False
+    answer_nobody: bool = False
 
 
 class Simulation:
@@ -194,6 +203,11 @@ class Simulation:
         self.clock = SimClock(self.selector)
         self.world = World(self.chance, trouble=plan.trouble, clock=self.clock)
         self.deaths = 0
+        self.lives: list[tuple[float, float]] = []
+        self.kept: list[tuple[str, int, str]] = []
+        self.heard_at: defaultdict[str, list[int]] = defaultdict(list)
+        self.alarms: dict[str, float] = {}
+        self.rung: Counter[str] = Counter()
 
     def run(self) -> list[str]:
         """Play it to its end and say what does not hold."""
@@ -238,6 +252,7 @@ class Simulation:
         """Processes, one after the other: each is killed after a while, whatever it does."""
         while True:
             parts = self._process()
+            self.lives.append((self.clock.monotonic(), float("inf")))
             try:
                 await asyncio.sleep(self.chance.choice((0.3, 20.0, HOUR, 6 * HOUR)))
             finally:
@@ -245,6 +260,7 @@ class Simulation:
                 for task in dying:
                     task.cancel()
                 await asyncio.gather(*dying, return_exceptions=True)
+                self.lives[-1] = (self.lives[-1][0], self.clock.monotonic())
             self.deaths += 1
             await asyncio.sleep(self.chance.choice((0.1, 60.0, 1.5 * HOUR)))
 
@@ -252,8 +268,7 @@ class Simulation:
         self.store._cache = type(self.store._cache)()  # memory dies with its process
         self.conversation = self._conversation()
         chat = _MixedUp(self.world) if self.plan.mix_up_chats else self.world
-        kind = _NoRecovery if self.plan.forget_leases else _Delivery
-        self.delivery = kind(
+        self.delivery = _Delivery(
             self.store,
             Inline(),  # type: ignore[arg-type]
             chat,
@@ -261,7 +276,8 @@ class Simulation:
             pace=Pace(30),
             makes=Makes(),
         )
-        self.delivery.plan = self.plan
+        self.delivery._box = box = _Letterbox(self.store, self.clock, lambda _work: True)
+        self.delivery.plan = box.plan = self.plan
         fetch = _poll_confirming_early if self.plan.confirm_early else poll
         parts = (fetch(self.world, self._take), self._wake_due(), self.delivery.run())
         return [self.loop.create_task(part, name="process") for part in parts]
@@ -275,12 +291,34 @@ class Simulation:
         waiting = [message for one in updates if (message := incoming(one, now=self.clock.now()))]
         while waiting:
             outcomes = self.conversation.hear_all(waiting, self.clock.now())
+            for message, outcome in zip(waiting, outcomes, strict=False):
+                if not outcome.repeated and not outcome.parked:
+                    self._heard(message)
+            if self.plan.answer_nobody:
+                spoil(self.store, "DELETE FROM outbox WHERE kind = 'reply'")
+            if self.plan.owe_nothing:
+                spoil(self.store, "DELETE FROM outbox WHERE key LIKE 'owed:%'")
             waiting = waiting[len(outcomes) :]
             if any(outcome.said for outcome in outcomes):
                 self.delivery.nudge()
 
+    def _heard(self, message: Incoming) -> None:
+        """Keep what is owed for it: an answer, a caution; a prompt, if it orders one."""
+        reader, at = f"p{int(message.chat) - 1000}", self.clock.monotonic()
+        self._count_alarm(reader, at)
+        self.kept.append((reader, message.update, message.text))
+        self.heard_at[reader].append(to_ms(self.clock.now()))
+        if message.text.startswith("ring"):
+            self.alarms[reader] = at + float(message.text.split()[1])
+
+    def _count_alarm(self, reader: str, until: float) -> None:
+        """Whether the last alarm must have rung by then: a process has lived long enough."""
+        rings = self.alarms.pop(reader, until)
+        alive = (min(end, until) - max(start, rings) for start, end in self.lives)
+        self.rung[reader] += any(seconds > LOOKS for seconds in alive)
+
     async def _wake_due(self) -> None:
-        while True:
+        while not self.plan.sleep_on:
             await asyncio.sleep(60)
             with suppress(OperationalError):
                 with self.store.turn() as work:
@@ -294,7 +332,8 @@ class Simulation:
     def _broken(self) -> Iterator[str]:
         with self.store.turn() as work:
             rows = work.connection.exec_driver_sql(
-                "SELECT reader, kind, text, state, due_ms, key FROM outbox"
+                "SELECT reader, kind, text, state, due_ms, key, made_real, expires_ms, until_real, "
+                "settled_real FROM outbox"
             ).all()
             heard = Counter(
                 (f"{1000 + int(who[1:])}", message)
@@ -304,6 +343,7 @@ class Simulation:
             )
         if heard != self.world.written:
             yield "a message was lost or kept twice"
+        yield from self._missing({(row.reader, row.key) for row in rows})
         copies = Counter((chat, text) for _, chat, text in self.world.arrived)
         last = {(chat, text): at for at, chat, text in self.world.arrived}
         # A caution that is owed again and again says the same each time: each saying has copies.
@@ -313,9 +353,27 @@ class Simulation:
             yield from self._broken_by(row, copies, sayings, last)
             if row.state == "told" and (row.reader, OWED_KEY + row.key) not in keys:
                 yield "a caution was called told and never said again"
+            if row.kind == "caution" and row.state in ("unsure", "expired"):
+                owed = row.made_real + CAUTION_OWED // MILLISECOND
+                if any(row.settled_real < at < owed for at in self.heard_at[row.reader]):
+                    yield "a caution that was owed was never said again"
         for _, chat, text in self.world.arrived:
             if " of p" in text and f" of p{int(chat) - 1000}," not in text:
                 yield "somebody got another's text"
+
+    def _missing(self, said: set[tuple[str, str]]) -> Iterator[str]:
+        """What should have been said for a message, whatever became of it."""
+        for reader, update, text in self.kept:
+            if (reader, f"reply:{update}") not in said:
+                yield "a message was never answered"
+            if text.startswith("caution") and (reader, f"caution:reply:{update}") not in said:
+                yield "a caution was never queued"
+        for reader in [*self.alarms]:
+            self._count_alarm(reader, self.clock.monotonic())
+        for reader, rings in self.rung.items():
+            asked = sum(key.startswith("prompt:") for who, key in said if who == reader)
+            if asked < rings:
+                yield "a prompt was never queued"
 
     def _broken_by(
         self,
@@ -333,10 +391,43 @@ class Simulation:
             yield f"a {kind} was marked sent and never arrived"
         if kind is Kind.CAUTION and not copies[where] and row.state not in UNSURE:
             yield "a caution was not delivered"
+        worth = [until for until in (row.expires_ms, row.until_real) if until is not None]
+        if row.state == "expired" and (not worth or row.settled_real < min(worth)):
+            yield f"a {kind} expired before its time"
         if kind is Kind.PROMPT and where in last:
             ended = row.due_ms / 1000 - START.timestamp() + PROMPT_WORTH.total_seconds()
             if last[where] > ended + 1:  # what has left takes its time to arrive
                 yield "a prompt left after its window"
+
+
+def spoil(store: Store, statement: str) -> None:
+    """Plant a fault in the database."""
+    with store.turn() as work:
+        work.connection.exec_driver_sql(statement)
+
+
+class _Letterbox(Letterbox):
+    """The real one, with room for planted faults."""
+
+    plan: Plan
+
+    def claim(self, *args: Any) -> Any:
+        if self.plan.ignore_ends:
+            spoil(self._store, "UPDATE outbox SET expires_ms = NULL")
+        if self.plan.expire_at_once:
+            spoil(
+                self._store,
+                "UPDATE outbox SET state = 'expired', settled_real = made_real "
+                "WHERE state = 'pending'",
+            )
+        return super().claim(*args)
+
+    def recover(self) -> int:
+        return 0 if self.plan.forget_leases else super().recover()
+
+    def take_back(self) -> None:
+        if not self.plan.forget_leases:
+            super().take_back()
 
 
 class _Delivery(Delivery):
@@ -344,25 +435,11 @@ class _Delivery(Delivery):
 
     plan: Plan
 
-    def _claim(self, closed: frozenset[str], plain_only: bool) -> Any:
-        if self.plan.ignore_ends:
-            with self._store.turn() as work:
-                work.connection.exec_driver_sql("UPDATE outbox SET expires_ms = NULL")
-        return super()._claim(closed, plain_only)
-
     async def _after_unsure(self, letter: Any) -> None:
         if self.plan.retry_blindly:
             await self._put_back(letter, timedelta(seconds=1), False)
         else:
             await super()._after_unsure(letter)
-
-
-class _NoRecovery(_Delivery):
-    def _recover(self) -> int:
-        return 0
-
-    def _sweep(self) -> None:
-        return
 
 
 class _MixedUp:

@@ -47,6 +47,38 @@ async def until(holds, seconds: float = 5) -> None:
             await asyncio.sleep(0.005)
 
 
+class SetBack:
+    """A clock that is set back an hour at some point."""
+
+    def __init__(self) -> None:
+        self.by = timedelta(0)
+        self._live = LiveClock.plain()
+
+    def now(self) -> datetime:
+        return self._live.now() + self.by
+
+    real_now = now
+
+    def monotonic(self) -> float:
+        return self._live.monotonic()
+
+    def bot_time(self, real: datetime) -> datetime:
+        return real
+
+    def real_time(self, bot: datetime) -> datetime:
+        return bot
+
+
+async def test_a_clock_that_is_set_back_does_not_put_the_next_look_off() -> None:
+    clock, people = SetBack(), People()
+    clock.by = timedelta(hours=1)  # the timer reads the machine's clock: an hour too far away
+    engine = InProcessEngine(clock, longest_wait=timedelta(seconds=0.05))
+    running = asyncio.create_task(engine.run(people.due, people.wake))
+    await until(lambda: people.asked >= 3)
+    running.cancel()
+    await asyncio.gather(running, return_exceptions=True)
+
+
 class TestInProcess:
     async def test_wakes_who_was_due_before_it_began_and_who_is_due_later(self) -> None:
         now = real_now()
