@@ -7,6 +7,7 @@ import gc
 import os
 import signal
 import sys
+import threading
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
@@ -22,6 +23,10 @@ if TYPE_CHECKING:
 
 NAME = "serve"
 HELP = "serve the chats: fetch, answer, remind; ends cleanly on SIGTERM"
+
+
+#: Once all is settled, nothing is waited for longer than so many seconds.
+LONGEST_GOODBYE = 2.0
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -101,6 +106,16 @@ async def _serve(service: "Service", chosen: Settings, *, on_terminal: bool) -> 
         told.cancel()
         await asyncio.gather(told, return_exceptions=True)
         systemd.tell("STOPPING=1")
+    if stop.is_set():
+        leave_soon()
+
+
+def leave_soon() -> None:
+    """End the process shortly, whatever still waits: all is settled and closed. A thread that
+    waits for the answer of a name server would hold the end up for half a minute."""
+    leave = threading.Timer(LONGEST_GOODBYE, os._exit, (0,))
+    leave.daemon = True
+    leave.start()
 
 
 async def _run(service: "Service", stop: asyncio.Event, ready: asyncio.Event) -> None:

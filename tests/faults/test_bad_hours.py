@@ -2,6 +2,8 @@
 
 import asyncio
 import sqlite3
+import subprocess
+import sys
 from dataclasses import dataclass
 from datetime import timedelta
 from pathlib import Path
@@ -350,3 +352,15 @@ async def test_whoever_wants_silence_gets_nothing_that_still_waits(tmp_path: Pat
         await bot.heard(ann, "stop")
         await until(lambda: bot.service.is_idle)
         assert states(bot) == {"cancelled": 3, "sent": 1}
+
+
+def test_a_name_server_that_does_not_answer_holds_up_no_end() -> None:
+    code = (
+        "import asyncio, time; from bot.commands import serve\n"
+        "async def main():\n"
+        "    asyncio.get_running_loop().run_in_executor(None, time.sleep, 60)\n"
+        "    serve.leave_soon()\n"
+        "asyncio.run(main())"
+    )
+    ended = subprocess.run([sys.executable, "-c", code], timeout=30, check=False)
+    assert ended.returncode == 0
