@@ -190,21 +190,22 @@ class Delivery:
         except Exception as error:
             say(_LOG, logging.ERROR, "sending stumbled", row=letter.id, error=place_of(error))
         finally:
-            self._pace.ended(letter.reader)
             self._ring.set()
 
     async def _make(self, letter: Letter) -> tuple[Part, ...]:
         """What goes out, once it is made and its reader's turn has come: others of the reader's
         messages pass it by meanwhile. Raises _NoTurn where its turn does not come soon."""
-        if letter.is_plain:
-            return parts_of(letter)
         try:
             parts = await self._makes.parts(letter)
             if not await self._turn_of(letter.reader):
                 raise _NoTurn
         finally:
             self._making -= 1
-        await self._writer.run(self._box.mark_sending, letter)
+        try:
+            await self._writer.run(self._box.mark_sending, letter)
+        except BaseException:
+            self._pace.ended(letter.reader)
+            raise
         return parts
 
     async def _turn_of(self, reader: str) -> bool:
@@ -219,10 +220,16 @@ class Delivery:
 
     async def _send(self, letter: Letter) -> None:
         try:
-            parts = await self._make(letter)
+            parts = parts_of(letter) if letter.is_plain else await self._make(letter)
         except _NoTurn:
             await self._put_back(letter, timedelta(0), False)
             return
+        try:
+            await self._go_out(letter, parts)
+        finally:
+            self._pace.ended(letter.reader)
+
+    async def _go_out(self, letter: Letter, parts: tuple[Part, ...]) -> None:
         done, began = letter.parts_done, self._clock.monotonic()
         receipt = None
         try:

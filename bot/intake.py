@@ -71,7 +71,7 @@ class Intake:
 
     async def _let_go(self, press: str) -> None:
         """Best effort: nothing is lost where it fails."""
-        with contextlib.suppress(TimeoutError):
+        with contextlib.suppress(Exception):
             async with asyncio.timeout(LONGEST_PRESS):
                 await self._press_seen(press)
 
