@@ -54,7 +54,11 @@ class Makes:
                     file = await self.attach(letter.reader, letter.attachment)
         except Exception as error:
             say(_LOG, logging.ERROR, "not made", row=letter.id, error=place_of(error))
-        return parts_of(letter, picture=picture, file=file)
+        parts = parts_of(letter, picture=picture, file=file)
+        if letter.parts_done and picture is None and file is None:
+            # What arrived before a break was the picture: it keeps its place, the words theirs.
+            return (Part(text=""), *parts)
+        return parts
 
 
 def parts_of(

@@ -15,9 +15,11 @@ from telegram.error import BadRequest, Forbidden, NetworkError, TelegramError
 
 from bot.chat.port import ChatError, Gone, NotSent, Refused, Throttled, Unsure
 from bot.chat.telegram import DEFAULT_RETRY, fault_of
+from bot.making import Makes
 from bot.mendable import Mendable
 from bot.messages import Kind
 from bot.storage.backup import back_up, restore
+from bot.storage.letters import Letter
 from bot.storage.sqlite import OneServer
 from bot.storage.store import Store
 from bot.trial.faults import Fault
@@ -138,8 +140,6 @@ async def test_a_caution_passes_the_picture_that_is_being_drawn_for_its_reader(
         await drawn.wait()
         return b"\x89PNG"
 
-    from bot.making import Makes  # noqa: PLC0415
-
     async with served(tmp_path, makes=Makes(draw=draw)) as bot:
         ann = await bot.enrolled()
         week = of(Kind.DIGEST, "your week", picture={"figures": 1})
@@ -151,6 +151,29 @@ async def test_a_caution_passes_the_picture_that_is_being_drawn_for_its_reader(
         drawn.set()
         await settled(bot)
     assert bot.texts(ann) == ["sugar now", "your week"]
+
+
+async def test_words_are_whole_where_the_picture_fails_that_arrived_before_a_break() -> None:
+    words = "w" * 1025  # too long for a caption: the picture was a part of its own
+    letter = Letter(
+        id=1,
+        reader="ann",
+        chat="7",
+        kind=Kind.DIGEST,
+        about=None,
+        key="week",
+        text=words,
+        due_at=START,
+        expires_at=None,
+        picture={"figures": 1},
+        buttons=(),
+        attachment=None,
+        attempts=1,
+        copies=0,
+        parts_done=1,
+    )
+    parts = await Makes().parts(letter)  # nothing can be drawn
+    assert "".join(part.text for part in parts[letter.parts_done :]) == words
 
 
 async def test_what_is_claimed_while_the_bot_stops_is_given_back(
