@@ -139,10 +139,8 @@ class Conversation:
             raise LookupError("a chat points to nobody")
         if chat.blocked:
             work.set_blocked(chat.id, blocked=False)
-        if work.outbox.chat_of(chat.participant) != chat.id:
-            work.keep_chat(
-                replace(chat, blocked=False), self._real_now()
-            )  # answered where they are
+        if work.outbox.chat_of(chat.participant) != chat.id:  # answered where they are
+            work.keep_chat(replace(chat, blocked=False), self._real_now())
         return _outcome(self._teaching.hear(work, chat.participant, incoming, now))
 
     def _hear_participant(self, work: Work, met: Met, incoming: Incoming, now: datetime) -> Outcome:

@@ -170,10 +170,10 @@ class Delivery:
     async def _see_the_clock(self) -> None:
         """Where the clock was set back, what waited for an instant does not wait for it twice."""
         ahead, before = self._wall(), self._ahead
-        self._ahead = ahead
         if before - ahead > JUMP:
             say(_LOG, logging.WARNING, "clock set back", seconds=(before - ahead).seconds)
             await self._writer.run(self._box.went_back, before - ahead)
+        self._ahead = ahead  # only then: a database that was away is told later
 
     async def _listen(self, opening: float | None) -> None:
         """Wait until a gate opens or something happens."""
