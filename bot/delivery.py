@@ -18,13 +18,12 @@ from bot.logs import place_of, say
 from bot.making import Makes, parts_of
 from bot.messages import Delivered
 from bot.metrics.meter import Loop, Meter
-from bot.storage.codec import EPOCH
 from bot.storage.letters import Letter
 from bot.storage.outbox import End
 from bot.storage.store import Store, Writer
 from bot.storage.urgency import URGENCY
 from bot.storage.work import Work
-from scheduler.clock import Clock
+from scheduler.clock import Clock, Setback
 
 _LOG = logging.getLogger(__name__)
 
@@ -85,7 +84,7 @@ class Delivery:
         self._ended.set()
         self._failures = 0
         self._held_at = float("-inf")
-        self._ahead = self._wall()
+        self._setback = Setback(clock)
 
     def nudge(self) -> None:
         """Something new is in the outbox."""
@@ -163,17 +162,12 @@ class Delivery:
             if self._stopping:
                 return
 
-    def _wall(self) -> timedelta:
-        """How far the clock on the wall is ahead of the one that never goes back."""
-        return self._clock.real_now() - EPOCH - timedelta(seconds=self._clock.monotonic())
-
     async def _see_the_clock(self) -> None:
         """Where the clock was set back, what waited for an instant does not wait for it twice."""
-        ahead, before = self._wall(), self._ahead
-        if before - ahead > JUMP:
-            say(_LOG, logging.WARNING, "clock set back", seconds=(before - ahead).seconds)
-            await self._writer.run(self._box.went_back, before - ahead)
-        self._ahead = ahead  # only then: a database that was away is told later
+        if (by := self._setback.by()) > JUMP:
+            say(_LOG, logging.WARNING, "clock set back", seconds=by.seconds)
+            await self._writer.run(self._box.went_back, by)
+        self._setback.note()  # only then: a database that was away is told later
 
     async def _listen(self, opening: float | None) -> None:
         """Wait until a gate opens or something happens."""

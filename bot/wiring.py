@@ -52,15 +52,14 @@ from bot.parts import Sends
 from bot.planning.quiet import after_quiet
 from bot.record import Event
 from bot.settings import Settings
-from bot.storage.codec import EPOCH
 from bot.storage.figures import figures, parked_count
 from bot.storage.handing_out import handed_out
 from bot.storage.letters import Letter
-from bot.storage.sqlite import OneServer, damage
+from bot.storage.sqlite import OneServer, refuse_damaged
 from bot.storage.store import Store, Writer, backend_of
 from bot.storage.work import Work
 from bot.words.language import language
-from scheduler.clock import Clock, LiveClock, Rate, real_now
+from scheduler.clock import Clock, LiveClock, Rate, Setback, real_now
 from scheduler.in_process import InProcessEngine
 from scheduler.port import Due, Engine
 from scheduler.virtual import VirtualClock, VirtualEngine
@@ -168,7 +167,6 @@ class Service:
         self._webhook = webhook
         self._listen = listen
         self._waking_up = 0
-        self._looked = EPOCH
 
     @property
     def is_idle(self) -> bool:
@@ -207,10 +205,11 @@ class Service:
         try:
             if mark:
                 mark.take()  # before anything is upgraded under the feet of another bot
-            if store.path and (wrong := damage(store.path, quickly=True)) is not None:
-                raise Mendable(f"the database {store.path} is damaged: {wrong}")
+            if store.path:
+                refuse_damaged(store.path, quickly=True)
             store.fit(upgrade=store.is_sqlite)
             self._clock = self._given_clock or self._begin_clock(store)
+            self._setback = Setback(self._clock)
             given_up = partial(self._read, parked_count)
             with watched(settings.metrics, self.figures, given_up, self._clock) as self._meter:
                 await self._serve(store, stop, ready)
@@ -387,9 +386,9 @@ class Service:
     async def _due(self, now: datetime, limit: int) -> Due:
         self._meter.beat(Loop.ALARM, LONGEST_ALARM)
         try:
-            if self._looked - now > JUMP:  # while it was wrong it has put people off
+            if self._setback.by() > JUMP:  # while the clock was wrong it has put people off
                 await self._writer.run(self._read, lambda work: work.wake_everybody(now))
-            self._looked = now
+            self._setback.note()
             who, next_at = await self._writer.run(self._read, lambda work: work.due(now, limit))
         except DBAPIError as error:
             say(_LOG, logging.ERROR, "who is due is unknown", error=place_of(error))

@@ -99,6 +99,25 @@ class LiveClock(_Reckoned):
         return cls(Rate(real=epoch, bot=epoch))
 
 
+class Setback:
+    """Tells how far the clock on the wall was set back, by the one that never goes back."""
+
+    def __init__(self, clock: Clock) -> None:
+        self._clock = clock
+        self.note()
+
+    def by(self) -> timedelta:
+        """Since it was noted last; less than nothing where it was set forward."""
+        return self._ahead - self._wall()
+
+    def note(self) -> None:
+        """As it is set now, so be it."""
+        self._ahead = self._wall()
+
+    def _wall(self) -> datetime:
+        return self._clock.real_now() - timedelta(seconds=self._clock.monotonic())
+
+
 class SharedClock(_Reckoned):
     """One clock for several machines: the database's, kept up with by comparing.
 

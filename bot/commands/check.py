@@ -160,8 +160,7 @@ def _database(chosen: Settings) -> str:
             return f"none yet at {path}; `serve` makes it"
         if not os.access(path, os.R_OK | os.W_OK):
             raise Mendable(f"{path} is another account's: this one may not read and write it")
-        if (wrong := sqlite.damage(path)) is not None:
-            raise Mendable(f"{path} is damaged ({wrong}): stop the bot and `restore` a backup")
+        sqlite.refuse_damaged(path)
     store = Store.open(chosen.database, upgrade=False)
     try:
         return ", ".join(_told(store))

@@ -197,6 +197,12 @@ def damage(path: str, *, quickly: bool = False) -> str | None:
     return None if verdict == "ok" else " ".join(str(verdict).split())
 
 
+def refuse_damaged(path: str, *, quickly: bool = False) -> None:
+    """Raises Mendable where `damage` finds any."""
+    if (wrong := damage(path, quickly=quickly)) is not None:
+        raise Mendable(f"{path} is damaged ({wrong}): stop the bot and `restore` a backup")
+
+
 class OneServer:
     """The mark of the one process that serves a database file; gone when the process ends."""
 

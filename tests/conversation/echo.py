@@ -160,6 +160,14 @@ class ShiftedClock:
         return bot
 
 
+@dataclass
+class WallClock(ShiftedClock):
+    """Only the clock on the wall is shifted."""
+
+    def monotonic(self) -> float:
+        return self.live.monotonic()
+
+
 class Served:
     """A bot being served, the stand-in that it talks to, and its database."""
 

@@ -4,7 +4,6 @@ import asyncio
 import sqlite3
 import subprocess
 import sys
-from dataclasses import dataclass
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -25,7 +24,7 @@ from bot.storage.store import Store
 from bot.trial.faults import Fault
 from bot.words.language import language
 from scheduler.clock import real_now
-from tests.conversation.echo import START, ShiftedClock, person, saying, served, until
+from tests.conversation.echo import START, WallClock, person, saying, served, until
 from tests.faults.test_delivery import given_back, of, queue, settled, states
 
 pytestmark = pytest.mark.live
@@ -223,14 +222,6 @@ async def test_a_day_without_room_on_the_disk_is_told_like_a_day_away(
 # --- a clock that is set back ------------------------------------------------------------------
 
 
-@dataclass
-class WallClock(ShiftedClock):
-    """Only the clock on the wall is shifted."""
-
-    def monotonic(self) -> float:
-        return self.live.monotonic()
-
-
 async def test_nothing_waits_an_hour_because_the_clock_was_set_back(tmp_path: Path) -> None:
     async with served(tmp_path, clock=WallClock()) as bot:
         ann = await bot.enrolled()
@@ -247,7 +238,7 @@ async def test_a_clock_that_was_wrong_for_a_moment_loses_no_prompt(tmp_path: Pat
         ann = await bot.enrolled()
         bot.shift(hours=9)
         await bot.heard(ann, "ring 60")  # its wake is nine hours away once the clock is right
-        await until(lambda: bot.service._looked > real_now() + timedelta(hours=8))
+        await until(lambda: abs(bot.service._setback.by()) < timedelta(minutes=1))
         bot.shift(hours=-9)
         await bot.server.sent(ann, 2)
     assert bot.texts(ann)[-1].startswith("prompt")

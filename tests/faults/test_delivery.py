@@ -52,6 +52,13 @@ async def given_back(bot: Served, attempts: int) -> None:
     await until(lambda: bot.server.calls["sendMessage"] >= attempts and bot.service.is_idle)
 
 
+async def all_unsure(bot: Served, copies: int) -> None:
+    """Let so many sends of a caution end unsure, and pass the wait behind each."""
+    for attempts in range(1, copies + 1):
+        await given_back(bot, attempts)
+        bot.shift(seconds=6 if attempts == 1 else 181)
+
+
 async def test_a_lost_reply_gives_two_copies_of_a_prompt_and_never_three(tmp_path: Path) -> None:
     async with served(tmp_path) as bot:
         ann = await bot.enrolled()
@@ -87,9 +94,7 @@ async def test_a_caution_is_retried_until_it_is_certain(tmp_path: Path) -> None:
         ann = await bot.enrolled()
         bot.server.faults.order(Fault.BREAKS, method="sendMessage", times=2)
         await queue(bot, of(Kind.CAUTION, "sugar now"))
-        for attempts in (1, 2):
-            await given_back(bot, attempts)
-            bot.shift(seconds=6 if attempts == 1 else 181)
+        await all_unsure(bot, 2)
         await settled(bot)
         assert states(bot) == {"sent": 1}
     assert bot.texts(ann) == ["sugar now"]
@@ -100,9 +105,7 @@ async def test_three_copies_of_a_caution_are_the_most(tmp_path: Path) -> None:
         ann = await bot.enrolled()
         bot.server.faults.order(Fault.LOST_REPLY, method="sendMessage", times=9)
         await queue(bot, of(Kind.CAUTION, "sugar now"))
-        for attempts in (1, 2, 3):
-            await given_back(bot, attempts)
-            bot.shift(seconds=6 if attempts == 1 else 181)
+        await all_unsure(bot, 3)
         await settled(bot)
         assert states(bot) == {"unsure": 1}
     assert bot.texts(ann) == ["sugar now"] * 3
@@ -200,9 +203,7 @@ async def test_a_caution_that_ended_unsure_is_told_once_more_when_its_reader_wri
         ann = await bot.enrolled()
         bot.server.faults.order(Fault.BREAKS, method="sendMessage", times=3)
         await queue(bot, of(Kind.CAUTION, "sugar now"))
-        for attempts in (1, 2, 3):
-            await given_back(bot, attempts)
-            bot.shift(seconds=6 if attempts == 1 else 181)
+        await all_unsure(bot, 3)
         await settled(bot)
         assert states(bot) == {"unsure": 1}
         bot.shift(hours=23)
@@ -219,9 +220,7 @@ async def test_a_new_caution_goes_before_an_owed_one_and_both_before_the_reply(
         ann = await bot.enrolled()
         bot.server.faults.order(Fault.BREAKS, method="sendMessage", times=3)
         await queue(bot, of(Kind.CAUTION, "sugar now"))
-        for attempts in (1, 2, 3):
-            await given_back(bot, attempts)
-            bot.shift(seconds=6 if attempts == 1 else 181)
+        await all_unsure(bot, 3)
         await settled(bot)
         bot.server.chats.say(ann, "caution, low")
         for count in (1, 2, 3):

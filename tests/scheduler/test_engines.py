@@ -9,6 +9,7 @@ from scheduler.clock import LiveClock, Rate, SteppedClock, real_now
 from scheduler.in_process import FEW, MANY, InProcessEngine
 from scheduler.port import Due
 from scheduler.virtual import VirtualClock, VirtualEngine
+from tests.conversation.echo import WallClock
 
 START = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 
@@ -47,31 +48,9 @@ async def until(holds, seconds: float = 5) -> None:
             await asyncio.sleep(0.005)
 
 
-class SetBack:
-    """A clock that is set back an hour at some point."""
-
-    def __init__(self) -> None:
-        self.by = timedelta(0)
-        self._live = LiveClock.plain()
-
-    def now(self) -> datetime:
-        return self._live.now() + self.by
-
-    real_now = now
-
-    def monotonic(self) -> float:
-        return self._live.monotonic()
-
-    def bot_time(self, real: datetime) -> datetime:
-        return real
-
-    def real_time(self, bot: datetime) -> datetime:
-        return bot
-
-
 async def test_a_clock_that_is_set_back_does_not_put_the_next_look_off() -> None:
-    clock, people = SetBack(), People()
-    clock.by = timedelta(hours=1)  # the timer reads the machine's clock: an hour too far away
+    # The timer reads the machine's clock: an hour too far away.
+    clock, people = WallClock(timedelta(hours=1)), People()
     engine = InProcessEngine(clock, longest_wait=timedelta(seconds=0.05))
     running = asyncio.create_task(engine.run(people.due, people.wake))
     await until(lambda: people.asked >= 3)
