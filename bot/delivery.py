@@ -18,8 +18,7 @@ from bot.logs import place_of, say
 from bot.making import Makes, parts_of
 from bot.messages import Delivered
 from bot.metrics.meter import Loop, Meter
-from bot.storage.letters import Letter
-from bot.storage.outbox import End
+from bot.storage.letters import End, Letter, unwanted
 from bot.storage.store import Store, Writer
 from bot.storage.urgency import URGENCY
 from bot.storage.work import Work
@@ -244,7 +243,7 @@ class Delivery:
             await self._after_unsure(letter)
         except Gone:
             await self._writer.run(self._box.chat_gone, letter)
-            self._meter.ended(letter.kind, End.CANCELLED.value, timedelta(0))
+            self._meter.ended(letter.kind, unwanted(letter.kind).value, timedelta(0))
         except Refused as error:
             say(_LOG, logging.ERROR, "message refused", row=letter.id, error=str(error))
             await self._settle(letter, End.FAILED)

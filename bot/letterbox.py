@@ -5,8 +5,7 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 
 from bot.logs import say
-from bot.storage.letters import Letter
-from bot.storage.outbox import End
+from bot.storage.letters import End, Letter, unwanted
 from bot.storage.store import Store
 from bot.storage.work import Work
 from scheduler.clock import Clock
@@ -80,9 +79,9 @@ class Letterbox:
             work.outbox.give_back(letter, retry_at, may_have_arrived=may_have_arrived)
 
     def chat_gone(self, letter: Letter) -> None:
-        """Its chat takes no messages: whatever waits for it is cancelled."""
+        """Its chat takes no messages: whatever waits for it is cancelled, cautions are owed."""
         with self._store.turn() as work:
             work.set_blocked(letter.chat, blocked=True)
-            work.outbox.settle(letter, End.CANCELLED, self._clock.real_now())
+            work.outbox.settle(letter, unwanted(letter.kind), self._clock.real_now())
             work.outbox.cancel_for(letter.reader, self._clock.real_now())
         say(_LOG, logging.INFO, "chat takes no messages", row=letter.id)

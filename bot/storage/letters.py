@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from enum import StrEnum
 from typing import Any
 
 from sqlalchemy import Row
@@ -12,6 +13,22 @@ from bot.messages import Kind, Saying
 from bot.storage import codec, tables
 from bot.storage.codec import to_ms
 from bot.storage.urgency import URGENCY
+
+
+class End(StrEnum):
+    """How a message ended."""
+
+    SENT = "sent"
+    UNSURE = "unsure"  # it may have arrived; no further copy may be sent
+    EXPIRED = "expired"
+    TOLD = "told"  # a caution that ended as one of the two before, said again since
+    CANCELLED = "cancelled"  # its reader's chat takes no messages, or the prompt has no point now
+    FAILED = "failed"  # the chat program will never take this message
+
+
+def unwanted(kind: Kind) -> End:
+    """How a message ends whose chat takes none. Cautions stay owed to whoever comes back."""
+    return End.EXPIRED if kind is Kind.CAUTION else End.CANCELLED
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,17 +6,25 @@ only window in which a crash leaves it open whether the message arrived.
 
 from collections.abc import Callable, Collection, Iterable, Sequence
 from datetime import datetime, timedelta
-from enum import StrEnum
 from typing import Any
 
-from sqlalchemy import Connection, delete, func, or_, select, update
+from sqlalchemy import Connection, case, delete, func, or_, select, update
 from sqlalchemy.sql.elements import ColumnElement
 
 from bot.messages import Kind, Saying
 from bot.storage import codec, tables
 from bot.storage.backend import Backend
 from bot.storage.codec import MILLISECOND, to_ms
-from bot.storage.letters import Letter, is_stale, letter_of, mine, put_back, row_of
+from bot.storage.letters import (
+    End,
+    Letter,
+    is_stale,
+    letter_of,
+    mine,
+    put_back,
+    row_of,
+    unwanted,
+)
 from bot.storage.statements import (
     CHAT_OF,
     KEEP_MESSAGE,
@@ -28,7 +36,7 @@ from bot.storage.statements import (
     literal,
     next_message,
 )
-from bot.storage.urgency import URGENCY
+from bot.storage.urgency import CAUTION_OWED, URGENCY
 
 #: The reader of a message to a chat that is nobody's is this and the chat's id.
 TO_CHAT = "chat:"
@@ -36,26 +44,11 @@ TO_CHAT = "chat:"
 #: How long a sender may keep a row before another one may take it.
 LEASE = timedelta(minutes=2)
 
-#: How long after it expired unsent a caution is still told when its reader writes again.
-CAUTION_OWED = timedelta(hours=24)
-
-
 #: Rows closed in one transaction: whoever writes meanwhile waits for it.
 EXPIRED_TOGETHER = 200
 
 #: What a caution that is said again has before the key of its first saying.
 OWED_KEY = "owed:"
-
-
-class End(StrEnum):
-    """How a message ended."""
-
-    SENT = "sent"
-    UNSURE = "unsure"  # it may have arrived; no further copy may be sent
-    EXPIRED = "expired"
-    TOLD = "told"  # a caution that ended as one of the two before, said again since
-    CANCELLED = "cancelled"  # its reader's chat takes no messages, or the prompt has no point now
-    FAILED = "failed"  # the chat program will never take this message
 
 
 class Outbox:
@@ -98,7 +91,7 @@ class Outbox:
                 continue
             chat = self.chat_of(row.reader)
             if chat is None:
-                self._end(row.id, row.reader, End.CANCELLED, real_now)
+                self._end(row.id, row.reader, unwanted(Kind(row.kind)), real_now)
                 continue
             letter = letter_of(row, chat)
             self._lease(letter, real_now)
@@ -192,7 +185,10 @@ class Outbox:
         self._connection.execute(waiting.where(made_ahead, due_then).values(due_ms=to_ms(now)))
 
     def cancel_for(self, reader: str, real_now: datetime) -> None:
-        """Close everything that waits for a reader whose chat takes no messages."""
+        """Close everything that waits for a reader whose chat takes no messages.
+
+        A caution is closed as one that is owed: it is said once they write again.
+        """
         box = tables.outbox
         if reader.startswith(TO_CHAT):  # nothing is kept of a chat that is nobody's
             self._connection.execute(delete(box).where(box.c.reader == reader))
@@ -200,7 +196,10 @@ class Outbox:
         self._connection.execute(
             update(box)
             .where(box.c.reader == reader, box.c.state == literal("pending"))
-            .values(state=End.CANCELLED.value, settled_real=to_ms(real_now))
+            .values(
+                state=case({kind.value: unwanted(kind).value for kind in Kind}, value=box.c.kind),
+                settled_real=to_ms(real_now),
+            )
         )
 
     def withdraw(

@@ -33,6 +33,10 @@ class Urgency:
         return 1 + len(self.again_after)
 
 
+#: How long after it was made a caution that did not surely arrive is still said to a reader who
+#: writes again.
+CAUTION_OWED = timedelta(hours=24)
+
 URGENCY: Mapping[Kind, Urgency] = {
     Kind.CAUTION: Urgency(
         handicap=timedelta(days=-1),

@@ -16,7 +16,7 @@ from bot.storage import codec, tables
 from bot.storage.backend import Backend
 from bot.storage.codec import to_ms
 from bot.storage.educators import Educators
-from bot.storage.outbox import CAUTION_OWED, Outbox
+from bot.storage.outbox import Outbox
 from bot.storage.records import Cache, Records
 from bot.storage.statements import (
     ADD_EVENTS,
@@ -27,6 +27,7 @@ from bot.storage.statements import (
     PERSON_LATER,
     PERSON_OF_CHAT,
 )
+from bot.storage.urgency import CAUTION_OWED
 from bot.turns.turn import Opened, Turn
 
 

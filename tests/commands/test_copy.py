@@ -19,7 +19,7 @@ from bot.messages import Incoming, Kind
 from bot.participants import Invitation
 from bot.record import Event
 from bot.storage import tables
-from bot.storage.outbox import End
+from bot.storage.letters import End
 from bot.storage.store import Store, backend_of
 from bot.storage.tables import METADATA
 from bot.turns.turn import Turn

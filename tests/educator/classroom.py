@@ -7,8 +7,7 @@ from itertools import count
 from bot.conversation import Conversation
 from bot.messages import Incoming
 from bot.participants import Invitation, Participant, Role
-from bot.storage.letters import Letter
-from bot.storage.outbox import End
+from bot.storage.letters import End, Letter
 from bot.storage.store import Store
 from bot.units import Unit
 from bot.wiring import live_turns

@@ -37,9 +37,9 @@ from bot.letterbox import Letterbox
 from bot.making import Makes
 from bot.messages import Delivered, Incoming, Kind
 from bot.storage.codec import MILLISECOND, to_ms
-from bot.storage.outbox import CAUTION_OWED, OWED_KEY
+from bot.storage.outbox import OWED_KEY
 from bot.storage.store import Store
-from bot.storage.urgency import URGENCY
+from bot.storage.urgency import CAUTION_OWED, URGENCY
 from bot.storage.work import Work
 
 HOUR = 3600.0

@@ -11,8 +11,7 @@ import pytest
 
 from bot.conversation import Conversation
 from bot.messages import Incoming, Kind
-from bot.storage.letters import Letter
-from bot.storage.outbox import End
+from bot.storage.letters import End, Letter
 from bot.storage.store import Store
 from bot.wiring import live_turns
 from tests.conversation.echo import START, person

@@ -294,6 +294,26 @@ async def test_a_chat_that_blocked_us_has_its_messages_cancelled_until_it_writes
     assert bot.texts(ann) == ["heard I am back"]
 
 
+async def test_a_caution_to_whoever_blocked_us_is_said_when_they_come_back_within_the_day(
+    tmp_path: Path,
+) -> None:
+    async with served(tmp_path) as bot:
+        ann = await bot.enrolled()
+        bot.server.faults.order(Fault.BLOCKED, chat=ann)
+        await queue(bot, of(Kind.CAUTION, "sugar now"), of(Kind.CAUTION, "and again"))
+        await settled(bot)
+        await queue(bot, of(Kind.CAUTION, "and now"), of(Kind.PROMPT, "one"))
+        await settled(bot)
+        assert states(bot) == {"expired": 3, "cancelled": 1}
+        bot.shift(hours=20)
+        bot.server.chats.say(ann, "I am back")
+        for count in (1, 2, 3, 4):
+            await bot.server.sent(ann, count)
+            bot.shift(seconds=2)
+    said = [text.rpartition(": ")[2] for text in bot.texts(ann)]
+    assert said == ["sugar now", "and again", "and now", "heard I am back"]
+
+
 async def test_a_refused_message_fails_once_and_does_not_loop(tmp_path: Path) -> None:
     async with served(tmp_path) as bot:
         await bot.enrolled()

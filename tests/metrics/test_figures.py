@@ -8,7 +8,7 @@ from bot.messages import Kind, Saying
 from bot.participants import Participant
 from bot.storage import migrations
 from bot.storage.figures import figures, parked_count
-from bot.storage.outbox import End
+from bot.storage.letters import End
 from bot.storage.store import Store
 from bot.storage.work import ChatSeen
 from bot.turns.turn import Turn

@@ -9,7 +9,7 @@ import pytest
 from bot.messages import Kind
 from bot.metrics.meter import Figures, Heard, Loop, Meter
 from bot.metrics.prometheus import PrometheusMeter, StateCollector
-from bot.storage.outbox import End
+from bot.storage.letters import End
 
 
 @pytest.fixture(scope="module")

@@ -18,7 +18,8 @@ from bot.entries import Strips
 from bot.messages import Incoming, Kind
 from bot.participants import Invitation, Role
 from bot.record import Event
-from bot.storage.outbox import LEASE, End
+from bot.storage.letters import End
+from bot.storage.outbox import LEASE
 from bot.storage.store import Store
 from bot.storage.work import ChatSeen, Work
 from bot.turns.turn import Turn

@@ -35,7 +35,7 @@ from bot.messages import Incoming, Kind
 from bot.participants import Invitation, Participant, Role
 from bot.record import Body, Event, Retracted, Spoke, Wondered, Wrote
 from bot.storage import codec, migrations, tables
-from bot.storage.outbox import End
+from bot.storage.letters import End
 from bot.storage.statements import EVENT
 from bot.storage.store import Store
 from bot.storage.work import ChatSeen
