@@ -18,7 +18,7 @@ from bot.logs import place_of, say
 from bot.making import Makes, parts_of
 from bot.messages import Delivered
 from bot.metrics.meter import Loop, Meter
-from bot.storage.letters import End, Letter, unwanted
+from bot.storage.letters import End, Letter
 from bot.storage.store import Store, Writer
 from bot.storage.urgency import URGENCY
 from bot.storage.work import Work
@@ -224,7 +224,7 @@ class Delivery:
 
     async def _go_out(self, letter: Letter, parts: tuple[Part, ...]) -> None:
         done, began = letter.parts_done, self._clock.monotonic()
-        receipt = None
+        receipt, asked_at = None, self._clock.now()
         try:
             for part in parts[done:]:
                 if receipt is not None:
@@ -242,8 +242,9 @@ class Delivery:
         except Unsure:
             await self._after_unsure(letter)
         except Gone:
-            await self._writer.run(self._box.chat_gone, letter)
-            self._meter.ended(letter.kind, unwanted(letter.kind).value, timedelta(0))
+            end = await self._writer.run(self._box.chat_gone, letter, asked_at)
+            if end is not None:
+                self._meter.ended(letter.kind, end.value, timedelta(0))
         except Refused as error:
             say(_LOG, logging.ERROR, "message refused", row=letter.id, error=str(error))
             await self._settle(letter, End.FAILED)

@@ -78,10 +78,19 @@ class Letterbox:
         with self._store.turn() as work:
             work.outbox.give_back(letter, retry_at, may_have_arrived=may_have_arrived)
 
-    def chat_gone(self, letter: Letter) -> None:
-        """Its chat takes no messages: whatever waits for it is cancelled, cautions are owed."""
+    def chat_gone(self, letter: Letter, asked_at: datetime) -> End | None:
+        """Its chat took no messages (asked at an instant of the bot's time).
+
+        Whatever waits for it is cancelled, cautions are owed; gives how the letter ended. Whoever
+        has written since takes messages again: then it is only to be tried again.
+        """
+        end = unwanted(letter.kind)
         with self._store.turn() as work:
+            if work.heard_since(letter.reader, asked_at):
+                work.outbox.give_back(letter, self._clock.real_now(), may_have_arrived=False)
+                return None
             work.set_blocked(letter.chat, blocked=True)
-            work.outbox.settle(letter, unwanted(letter.kind), self._clock.real_now())
+            work.outbox.settle(letter, end, self._clock.real_now())
             work.outbox.cancel_for(letter.reader, self._clock.real_now())
         say(_LOG, logging.INFO, "chat takes no messages", row=letter.id)
+        return end

@@ -156,6 +156,12 @@ class Work:
         opened = self._records.opened(rows, now)[row.id]
         return Met(opened=opened, blocked=bool(row.blocked), owed=bool(row.owed))
 
+    def heard_since(self, who: str, moment: datetime) -> bool:
+        """Whether a person has written at an instant or later."""
+        people = tables.participant
+        heard = select(people.c.last_word_ms >= to_ms(moment)).where(people.c.id == who)
+        return bool(self.connection.scalar(heard))
+
     def keep_chat(self, seen: ChatSeen, real_now: datetime) -> None:
         """Keep a chat as it now stands, and make it the one that its person is written to."""
         self.forget_chat(seen.id)

@@ -29,7 +29,7 @@ from echo import PROMPT_WORTH, START, echo_turns, person  # type: ignore[import-
 
 from bot.chat.pace import Pace
 from bot.chat.polling import poll
-from bot.chat.port import NotSent, Part, Throttled, Unsure
+from bot.chat.port import Gone, NotSent, Part, Throttled, Unsure
 from bot.chat.updates import incoming
 from bot.conversation import Conversation
 from bot.delivery import Delivery
@@ -45,6 +45,8 @@ from bot.storage.work import Work
 HOUR = 3600.0
 #: Whoever has lived so long has looked ten times who is due.
 LOOKS = 600.0
+#: How many of the messages their writer wants no answer to.
+BLOCKS = 0.1
 #: Ends of a caution that may not have arrived; `told`: it was said again since.
 UNSURE = ("unsure", "expired", "told")
 
@@ -125,11 +127,26 @@ class World:
     written: Counter[tuple[str, str]] = field(default_factory=Counter)
     arrived: list[tuple[float, str, str]] = field(default_factory=list)
     pulse: asyncio.Event = field(default_factory=asyncio.Event)
+    #: From when to when each chat took no messages of ours.
+    shut: defaultdict[str, list[tuple[float, float]]] = field(
+        default_factory=lambda: defaultdict(list)
+    )
     clock: SimClock | None = None
     serial: int = 0
 
+    def block(self, chat: int) -> None:
+        """This person wants nothing of ours, until they write again."""
+        assert self.clock is not None
+        self.shut[str(chat)].append((self.clock.monotonic(), float("inf")))
+
+    def _is_shut(self, chat: str) -> bool:
+        return bool(self.shut[chat]) and self.shut[chat][-1][1] == float("inf")
+
     def say(self, chat: int, text: str) -> None:
         assert self.clock is not None
+        if self._is_shut(str(chat)):
+            since, _ = self.shut[str(chat)][-1]
+            self.shut[str(chat)][-1] = (since, self.clock.monotonic())
         self.serial += 1
         self.written[str(chat), str(self.serial)] += 1
         self.updates.append(
@@ -165,6 +182,9 @@ class World:
             raise NotSent("refused")
         if lot < 0.5:
             raise Throttled(self.chance.randint(1, 40))
+        if self._is_shut(chat):
+            await asyncio.sleep(self.chance.uniform(0.02, 0.2))  # its answer is on the way
+            raise Gone("blocked")
         if lot < 0.65:
             raise Unsure("never arrived")
         self.arrived.append((self.clock.monotonic(), chat, part.text))
@@ -187,6 +207,8 @@ class Plan:
     ignore_ends: bool = False
     mix_up_chats: bool = False
     expire_at_once: bool = False
+    cancel_at_once: bool = False
+    cancel_cautions: bool = False
     owe_nothing: bool = False
     sleep_on: bool = False
     answer_nobody: bool = False
@@ -247,6 +269,12 @@ class Simulation:
             self.world.say(1000 + number, f"{kind} of p{number}, {turn}")
             if self.chance.random() < 0.3:  # a burst
                 self.world.say(1000 + number, f"and more of p{number}, {turn}")
+            if self.chance.random() < BLOCKS:
+                await asyncio.sleep(self.chance.uniform(0, 5))
+                self.world.block(1000 + number)
+                if self.chance.random() < 0.5:  # by mistake
+                    await asyncio.sleep(self.chance.uniform(0, 1))
+                    self.world.say(1000 + number, f"back again of p{number}, {turn}")
 
     async def _live(self) -> None:
         """Processes, one after the other: each is killed after a while, whatever it does."""
@@ -385,19 +413,36 @@ class Simulation:
         kind, where = Kind(row.kind), (f"{1000 + int(row.reader[1:])}", row.text)
         if row.state in ("pending", "claimed", "sending"):
             yield f"a {kind} was never settled"
+        else:
+            yield from self._ended_too_soon(row, kind)
         if copies[where] > URGENCY[kind].copies * sayings[where]:
             yield f"more copies of a {kind} than its class allows"
         if row.state == "sent" and not copies[where]:
             yield f"a {kind} was marked sent and never arrived"
         if kind is Kind.CAUTION and not copies[where] and row.state not in UNSURE:
             yield "a caution was not delivered"
-        worth = [until for until in (row.expires_ms, row.until_real) if until is not None]
-        if row.state == "expired" and (not worth or row.settled_real < min(worth)):
-            yield f"a {kind} expired before its time"
         if kind is Kind.PROMPT and where in last:
             ended = row.due_ms / 1000 - START.timestamp() + PROMPT_WORTH.total_seconds()
             if last[where] > ended + 1:  # what has left takes its time to arrive
                 yield "a prompt left after its window"
+
+    def _ended_too_soon(self, row: Any, kind: Kind) -> Iterator[str]:
+        in_vain = self._met_a_shut_chat(row)
+        if row.state == "cancelled" and not in_vain:
+            yield f"a {kind} was cancelled whose reader takes messages"
+        worth = [until for until in (row.expires_ms, row.until_real) if until is not None]
+        early = not worth or row.settled_real < min(worth)
+        if row.state == "expired" and early and not (in_vain and kind is Kind.CAUTION):
+            yield f"a {kind} expired before its time"
+
+    def _met_a_shut_chat(self, row: Any) -> bool:
+        """Whether it ended while its reader took no messages, as far as the bot could know."""
+        at = row.settled_real / 1000 - START.timestamp()
+        heard = [ms / 1000 - START.timestamp() for ms in self.heard_at[row.reader]]
+        return any(
+            since <= at <= min((back for back in heard if back >= until), default=float("inf"))
+            for since, until in self.world.shut[f"{1000 + int(row.reader[1:])}"]
+        )
 
 
 def spoil(store: Store, statement: str) -> None:
@@ -420,7 +465,19 @@ class _Letterbox(Letterbox):
                 "UPDATE outbox SET state = 'expired', settled_real = made_real "
                 "WHERE state = 'pending'",
             )
+        if self.plan.cancel_at_once:
+            spoil(
+                self._store,
+                "UPDATE outbox SET state = 'cancelled', settled_real = made_real "
+                "WHERE state = 'pending'",
+            )
         return super().claim(*args)
+
+    def chat_gone(self, *args: Any) -> Any:
+        gone = super().chat_gone(*args)
+        if self.plan.cancel_cautions:
+            spoil(self._store, "UPDATE outbox SET state = 'cancelled' WHERE state = 'expired'")
+        return gone
 
     def recover(self) -> int:
         return 0 if self.plan.forget_leases else super().recover()

@@ -14,9 +14,11 @@ from telegram.error import BadRequest, Forbidden, NetworkError, TelegramError
 
 from bot.chat.port import ChatError, Gone, NotSent, Refused, Throttled, Unsure
 from bot.chat.telegram import DEFAULT_RETRY, fault_of
+from bot.conversation import Conversation
+from bot.letterbox import Letterbox
 from bot.making import Makes
 from bot.mendable import Mendable
-from bot.messages import Kind
+from bot.messages import Incoming, Kind
 from bot.storage.backup import back_up, restore
 from bot.storage.letters import Letter
 from bot.storage.sqlite import OneServer
@@ -24,7 +26,7 @@ from bot.storage.store import Store
 from bot.trial.faults import Fault
 from bot.words.language import language
 from scheduler.clock import real_now
-from tests.conversation.echo import START, WallClock, person, saying, served, until
+from tests.conversation.echo import START, WallClock, echo_turns, person, saying, served, until
 from tests.faults.test_delivery import given_back, of, queue, settled, states
 
 pytestmark = pytest.mark.live
@@ -339,6 +341,26 @@ def test_an_index_that_lacks_rows_is_damage(database: Path, tmp_path: Path) -> N
 
 
 # --- who is written to -------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("seconds", "states"), [(-1, {"pending": 2}), (1, {"cancelled": 2})])
+def test_whoever_writes_while_a_send_finds_them_gone_is_taken_for_back(
+    seconds: int, states: dict[str, int]
+) -> None:
+    store, back = Store.in_memory(), START + timedelta(minutes=5)
+    box = Letterbox(store, WallClock(), lambda _work: True)
+    talk = Conversation(store, echo_turns, real_now=lambda: START, new_id=lambda: "x")
+    talk.enrol(person("ann"), START, chat="100")
+    with store.turn() as work:
+        work.outbox.queue([saying("ann", "your week", "k", kind=Kind.REPLY)], START)
+        letter = work.outbox.claim(START, START)
+    assert letter is not None
+    talk.hear(Incoming(update=1, chat="100", message="1", at=back, text="I am back"), back)
+    box.chat_gone(letter, back + timedelta(seconds=seconds))
+    with store.turn() as work:
+        assert work.outbox.counts() == states
+        assert (work.outbox.chat_of("ann") is None) == (seconds > 0)
+    store.close()
 
 
 def test_nothing_is_kept_of_a_chat_that_is_nobodys_and_takes_no_messages() -> None:

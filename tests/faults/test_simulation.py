@@ -40,6 +40,8 @@ def test_nothing_is_lost_doubled_late_or_misdirected(seed: int, trouble: float) 
         ({"mix_up_chats": True}, "another's text"),
         ({"expire_at_once": True}, "a caution expired before its time"),
         ({"expire_at_once": True}, "a prompt expired before its time"),
+        ({"cancel_at_once": True}, "a reply was cancelled whose reader takes messages"),
+        ({"cancel_cautions": True}, "a caution was not delivered"),
         ({"owe_nothing": True}, "never said again"),
         ({"sleep_on": True}, "a prompt was never queued"),
         ({"answer_nobody": True}, "never answered"),
