@@ -23,7 +23,8 @@ class Incoming:
 
     `edits` is set when the message mends an earlier version of itself (`message` is the id of
     both). `quotes` is the chat's id of the message that this one replies to. `update` orders and
-    de-duplicates. `said_at` of an edit is when the first version was said; `at` is now.
+    de-duplicates. `said_at` of an edit is when the first version was said; `at` is now. `album`
+    is the chat's name for pictures that were sent together.
     """
 
     update: int
@@ -36,6 +37,7 @@ class Incoming:
     edits: bool = False
     quotes: str | None = None
     photo: str | None = None
+    album: str | None = None
     private: bool = True
     by: By = By.SELF
 

@@ -88,6 +88,7 @@ def _message(
         edits=edited_at is not None,
         quotes=str(int(quoted["message_id"])) if quoted else None,
         photo=photo,
+        album=str(message["media_group_id"]) if "media_group_id" in message else None,
         private=message["chat"]["type"] == "private",
     )
 

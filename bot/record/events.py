@@ -27,7 +27,12 @@ from bot.messages import Kind
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Wrote:
-    """The participant wrote something, understood or not."""
+    """The participant wrote something, understood or not.
+
+    `album` is the chat's name for pictures that were sent together, each a message of its own.
+    """
+
+    album: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

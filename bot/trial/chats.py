@@ -126,14 +126,17 @@ class Chats:
         *,
         at: datetime | None = None,
         quotes: int | None = None,
+        album: str | None = None,
     ) -> int:
-        """Send a photo of a plate, with or without words under it."""
+        """Send a photo of a plate, with or without words under it, perhaps with others."""
         number = self._chats[chat].next_message()
         name = f"photo-{abs(chat)}-{number}"
         size = {"file_id": name, "file_unique_id": name, "width": 800, "height": 600}
         content: Json = {"photo": [size]}
         if words:
             content["caption"] = words
+        if album is not None:
+            content["media_group_id"] = album
         return self._write(chat, content, at=at, quotes=quotes)
 
     def send(self, chat: int, kind: str, *, at: datetime | None = None) -> int:

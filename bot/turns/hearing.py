@@ -33,6 +33,8 @@ from bot.words.replies import joined
 
 #: Cautions look back seven days (168 hours) for highs and lows, and for what was said of them.
 CAUTIONS_LOOK_BACK = timedelta(days=15)
+#: Pictures that can be sent together (Bot API manual, sendMediaGroup).
+LONGEST_ALBUM = 10
 #: Levels that speak of how somebody feels, beside which no value is judged.
 FELT = frozenset({Level.SYMPTOMS, Level.EMERGENCY})
 
@@ -99,15 +101,23 @@ def _as_it_stood(book: Notebook, message: str) -> Record:
 
 def _take(heard: _Heard, quoted: str | None) -> Turn:
     book = heard.book
-    book.note(Wrote())
+    book.note(Wrote(album=heard.incoming.album))
     if book.person.silent:
         book.person = replace(book.person, silent=False)
     if heard.incoming.content is Content.OTHER:
         return _close(heard, [heard.words.replies.reads_text])
     if heard.incoming.content is Content.PHOTO and not heard.incoming.text.strip():
+        if _is_one_more_of_an_album(heard):
+            return _close(heard, [])  # asked about, or told by its words, with the first one
         book.note(Wondered(topic=PLATE))
         return _close(heard, [heard.words.replies.photo_words])
     return _text(heard, quoted)
+
+
+def _is_one_more_of_an_album(heard: _Heard) -> bool:
+    album, earlier = heard.incoming.album, heard.book.before.wrote[-LONGEST_ALBUM:]
+    in_one = album is not None and any(one.entry.album == album for one in earlier)
+    return in_one and not heard.incoming.edits
 
 
 def _text(heard: _Heard, quoted: str | None) -> Turn:
@@ -276,15 +286,16 @@ def _close(
     if agenda is None:
         agenda = Agenda.of(book.record, now)
     extras = granted or []
-    book.say(
-        Kind.REPLY,
-        joined(lines),
-        f"reply:{heard.incoming.update}",
-        now=now,
-        buttons=buttons,
-        picture=next((one.picture for one in extras if one.picture), None),
-        attachment=next((one.attachment for one in extras if one.attachment), None),
-    )
+    if lines:
+        book.say(
+            Kind.REPLY,
+            joined(lines),
+            f"reply:{heard.incoming.update}",
+            now=now,
+            buttons=buttons,
+            picture=next((one.picture for one in extras if one.picture), None),
+            attachment=next((one.attachment for one in extras if one.attachment), None),
+        )
     return Turn(
         participant=book.person,
         events=tuple(book.new),

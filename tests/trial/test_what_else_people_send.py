@@ -44,6 +44,30 @@ async def test_photo_without_words_is_asked_about(ana: Talk) -> None:
     assert not (await record_of(ana)).meals
 
 
+@pytest.mark.parametrize(
+    ("words", "asked"), [(("", "", ""), True), (("118, rice and beans", "", ""), False)]
+)
+async def test_photos_sent_together_are_answered_once(
+    ana: Talk, words: tuple[str, ...], asked: bool
+) -> None:
+    for under in words:
+        ana.chats.photo(ana.chat, under, album="a1")
+    [reply] = await ana.heard()
+    assert ("cannot read it" in reply.text) == asked
+    assert len((await record_of(ana)).meals) == (not asked)
+
+
+async def test_words_under_a_later_photo_of_an_album_are_heard(ana: Talk) -> None:
+    ana.chats.photo(ana.chat, album="a1")
+    ana.chats.photo(ana.chat, "rice and beans", album="a1")
+    await ana.heard()
+    ana.chats.photo(ana.chat, album="a2")
+    [reply] = (await ana.heard())[-1:]
+    assert "cannot read it" in reply.text
+    [meal] = (await record_of(ana)).meals
+    assert meal.entry.text == "rice and beans"
+
+
 async def test_edited_message_mends_what_it_first_said(ana: Talk) -> None:
     first = ana.chats.say(ana.chat, "118, rice and beans")
     await ana.heard()
