@@ -8,7 +8,6 @@ combinations speak of concepts alone, so they hold for every language.
 # ruff: noqa: SIM905 - word sets read best as one string
 
 import re
-from collections import defaultdict
 from dataclasses import dataclass
 from functools import cache
 
@@ -68,20 +67,21 @@ def _shared_out(need: tuple[str, ...], said: list[frozenset[str]]) -> bool:
 def _concepts(language: str) -> Phrases[frozenset[str]]:
     """The phrases of all languages, each with every concept that it stands for."""
     none: frozenset[str] = frozenset()
-    tags: dict[str, frozenset[str]] = {}
+    tags: dict[tuple[str, ...], frozenset[str]] = {}
     for lexicon in lexica(language):
         for concept, words in lexicon.intents.items():
             for word in words if concept == GLUE else phrases_of(language, lexicon, words):
-                phrase = " ".join(spelled(word))
+                phrase = spelled(word)
                 tags[phrase] = tags.get(phrase, none) | {concept}
-    by_tags: dict[frozenset[str], list[str]] = defaultdict(list)
+    alike: dict[frozenset[str], frozenset[str]] = {}
+    meant = {}
     for phrase, own in tags.items():
-        apart = [tags.get(word, none) for word in phrase.split()]
+        apart = [tags.get((word,), none) for word in phrase]
         if len(apart) > 1:  # `my numbers`: what its words are, glue apart
             named = none.union(*apart)
             own |= {each for each in named if all(each in one or GLUE in one for one in apart)}
-        by_tags[own].append(phrase)
-    return Phrases((phrases, own) for own, phrases in by_tags.items())
+        meant[phrase] = alike.setdefault(own, own)
+    return Phrases.of(meant)
 
 
 @cache

@@ -8,7 +8,7 @@ graph).
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, KeysView
+from collections.abc import Iterable, Iterator, KeysView, Mapping
 from functools import cache
 from typing import Any, Generic, TypeVar
 
@@ -30,6 +30,9 @@ _WORDS: dict[str, str] = {}
 
 def spelled(phrase: str) -> tuple[str, ...]:
     """The tokens of a phrase, as a page would hold them."""
+    if phrase.islower() and phrase.isalpha() and phrase.isascii():  # most are one word
+        word = str(phrase)  # a name's own letters
+        return (_WORDS.setdefault(word, word),)
     if _LETTERS.fullmatch(phrase):
         words = phrase.replace("'", "").replace("-", " ").split(" ")
     else:
@@ -109,14 +112,44 @@ class Node(Generic[Meaning]):
         self.below = below
 
 
+#: Where a phrase may end, beside the words that may follow: no word is empty.
+_MEANING = ""
+
+
 def graph(phrases: Iterable[str], meaning: Meaning) -> Node[Meaning]:
     """The node with which all phrases of a list begin."""
     return _Nodes(_Places(phrases), meaning).of((_BEGINNING,))
 
 
+def graph_of(meanings: Mapping[tuple[str, ...], Meaning]) -> Node[Meaning]:
+    """The node with which all of these phrases begin, each of which has its own meaning."""
+    top: dict[str, Any] = {}
+    for words, meaning in meanings.items():
+        ahead = top
+        for word in words:
+            ahead = ahead.setdefault(word, {})
+        ahead[_MEANING] = meaning
+    alike: dict[object, Node[Meaning]] = {}
+
+    def made(ahead: dict[str, Any]) -> Node[Meaning]:
+        meaning = (ahead.pop(_MEANING),) if _MEANING in ahead else None
+        below = {word: made(further) for word, further in ahead.items()}
+        return alike.setdefault((meaning, frozenset(below.items())), Node(below, meaning))
+
+    return made(top)
+
+
 def words_in(phrases: Iterable[str]) -> Iterator[str]:
     """The words of a list's phrases, each at least once, without unfolding it."""
-    return (word for steps in _Places(phrases).steps for word, _ in steps)
+    places = _Places(())
+    groups = phrases.groups() if isinstance(phrases, Block) else ([phrase] for phrase in phrases)
+    for group in groups:
+        if len(group) > 1:
+            places.take_in(group)
+        else:
+            for phrase in unfolded(group):
+                yield from spelled(phrase)
+    yield from (word for steps in places.steps for word, _ in steps)
 
 
 #: Where somebody who follows the steps may stand: a place, and the letters read since.
@@ -135,12 +168,16 @@ class _Places:
         self._spelled = cache(spelled)
         if isinstance(phrases, Block):
             for group in phrases.groups():
-                self._take_in(group)
+                self.take_in(group)
         else:
             for phrase in phrases:
                 self._step(_BEGINNING, phrase, _END)
 
-    def _take_in(self, group: list[str]) -> None:
+    def take_in(self, group: list[str]) -> None:
+        """Have the phrases of a group of a block's parts."""
+        if len(group) == 1 and _LETTERS.fullmatch(group[0]):
+            self._step(_BEGINNING, group[0], _END)
+            return
         if not all(map(_WORDS_APART.fullmatch, group)):
             for phrase in unfolded(group):
                 self._step(_BEGINNING, phrase, _END)

@@ -15,7 +15,8 @@ from itertools import pairwise
 _MOST = 400
 
 _PART = re.compile(
-    r"""(?P<look>\(\?<?[=!]) | (?P<opens>\((?:\?:|\?P<\w+>)?) | (?P<shuts>\)) | (?P<or>\|)
+    r"""(?P<words>\(\?:[\w' |]+\))
+      | (?P<look>\(\?<?[=!]) | (?P<opens>\((?:\?:|\?P<\w+>)?) | (?P<shuts>\)) | (?P<or>\|)
       | (?P<few>\[[^\]\\^-]{1,12}\]) | (?P<times>[?*+]|\{\d*,?\d*\})\??
       | (?P<any>\[\^?\]?(?:\\.|[^\]\\])*\]|\\[dDsSwW]|\.|\(\?P=\w+\))
       | \\(?P<escaped>[^a-zA-Z0-9]) | (?P<edge>[$^]|\\[bBAZ])
@@ -63,6 +64,10 @@ def _choices(parts: Iterator[tuple[str, str]]) -> list[list[_Node]]:
             break
         if kind == "or":
             choices.append([])
+        elif kind == "words":  # most brackets: plain words, one or the other
+            ways = frozenset(text[3:-1].split("|"))
+            few = len(ways) <= _MOST
+            row.append(_node(ways) if few else _group([[_node(frozenset({way}))] for way in ways]))
         elif kind == "look":
             _choices(parts)
             row.append(_node(frozenset({""})))  # it takes no room; what it asks for is passed over

@@ -1,9 +1,9 @@
 """Which phrase of a word list begins at this token? The longest one, in one walk."""
 
-from collections.abc import Iterable, KeysView
+from collections.abc import Iterable, KeysView, Mapping
 from typing import Any, Generic, TypeVar
 
-from bot.parser.graph import Node, graph, spelled
+from bot.parser.graph import Node, graph, graph_of, spelled
 from bot.parser.page import Page
 
 __all__ = ["Phrases", "spelled"]
@@ -24,6 +24,11 @@ class Phrases(Generic[Meaning]):
         for phrases, meaning in lists:
             self._top.take_in(graph(phrases, meaning))
         self.heads = self._top.below.keys()
+
+    @classmethod
+    def of(cls, meanings: Mapping[tuple[str, ...], Meaning]) -> "Phrases[Meaning]":
+        """Phrases, as their words, each with a meaning of its own."""
+        return cls._of(graph_of(meanings))
 
     @classmethod
     def _of(cls, top: Node[Meaning]) -> "Phrases[Meaning]":

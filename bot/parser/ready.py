@@ -38,7 +38,7 @@ _MESSAGES: Final = (
 
 
 def make_ready() -> None:
-    """Make them all, which takes some tenths of a second."""
+    """Make them all, which takes seconds."""
     at = datetime(2026, 1, 1, 12, tzinfo=UTC)
     for language, text, asked, by in product(LEXICA, _MESSAGES, (None, Asked.BEFORE_MEAL), By):
         read(text, at=at, unit=Unit.MG_DL, language=language, asked=asked, by=by)

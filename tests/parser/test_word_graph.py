@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from rapidfuzz.distance import OSA
 
-from bot.parser.graph import Node, graph, spelled, words_in
+from bot.parser.graph import Node, graph, graph_of, spelled, words_in
 from bot.parser.languages import LEXICA
 from bot.parser.phrases import Phrases
 from bot.parser.spelling import Spelling, one_slip
@@ -51,6 +51,13 @@ class TestGraph:
     def test_tells_every_word(self, written: str) -> None:
         words = {word for phrase in Block(written) for word in spelled(phrase)}
         assert set(words_in(Block(written))) == words
+
+    @given(BLOCKS)
+    def test_holds_phrases_with_a_meaning_each(self, written: str) -> None:
+        meanings = {spelled(phrase): len(phrase) for phrase in Block(written)}
+        top = graph_of(meanings)
+        assert sorted(held(top)) == sorted(meanings)
+        assert {words: Phrases.of(meanings).whole(words) for words in meanings} == meanings
 
     @pytest.mark.parametrize("code", LEXICA)
     def test_holds_every_list_of_symptoms_whole(self, code: str) -> None:

@@ -10,12 +10,15 @@ an apostrophe or a hyphen stands in the list with it and without it.
 """
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from zlib import compress, decompress
 
 from bot.entries import FoodKind
 
 _REMARK = re.compile(r"#.*")
+_PLAIN_OR = re.compile(r"[|,]")
+_BRACKETS = frozenset("{}()")
+_OR = frozenset("|,\n")
 _PART = re.compile(r"[{}()]|\s*[|,\n][|,\s]*|[^{}()|,\n]+")
 
 
@@ -49,15 +52,19 @@ class Block:
         """What stands between commas outside of brackets, each in parts: a bracket, an `or`, words."""
         group: list[str] = []
         depth = 0
-        for part in _PART.findall(_REMARK.sub("", self.written)):
-            depth += (part in "{(") - (part in "})")
-            if depth or not is_or(part):
-                group.append(part)
-            elif group:
-                yield group
-                group = []
-        if group:
-            yield group
+        for line in _REMARK.sub("", self.written).split("\n"):
+            if not depth and "{" not in line and "(" not in line:  # nine in ten
+                yield from ([form] for each in _PLAIN_OR.split(line) if (form := each.strip()))
+                continue
+            for part in _PART.findall(line.lstrip() + "\n"):
+                if part in _BRACKETS:
+                    depth += 1 if part in "{(" else -1
+                    group.append(part)
+                elif depth or not is_or(part):
+                    group.append(part)
+                elif group:
+                    yield group
+                    group = []
 
 
 def phrases(block: str) -> tuple[str, ...]:
@@ -82,11 +89,14 @@ def gathered(blocks: Iterable[Mapping[FoodKind, str]]) -> dict[FoodKind, Block]:
 
 def is_or(part: str) -> bool:
     """Whether a part of a block stands between two phrases."""
-    return part.strip(" \t")[:1] in {"|", ",", "\n"}
+    return part[0] in _OR or part.lstrip(" \t")[:1] in _OR
 
 
-def unfolded(group: Iterable[str]) -> Iterator[str]:
+def unfolded(group: Sequence[str]) -> Iterator[str]:
     """The phrases of a group of parts, in the order written."""
+    if len(group) == 1:  # nine in ten
+        yield from _spellings(group[0])
+        return
     for form in _unfold(iter(group)):
         yield from _spellings(form)
 
