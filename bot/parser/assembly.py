@@ -110,7 +110,13 @@ def _with_reason(page: Page, skip: tuple[int, int, Skip]) -> Skip:
     rest = next(((a, b) for a, b in spans if any(w.isalpha() for w in page.words(a, b))), None)
     if said.reason is not None or rest is None:
         return said
-    return Skip(reason=page.text(*rest).strip(" .,;:!?-") or None)
+    first, last = rest
+    while last > first and page.words(last - 1, last)[0] in _JOINING:
+        last -= 1  # `breakfast was late and`, `no medí`
+    return Skip(reason=page.text(first, last).strip(" .,;:!?-") or None)
+
+
+_JOINING = frozenset({"and", "so", "but", "y", "e", "pero", ",", ".", ";"})
 
 
 def _same_again(

@@ -66,6 +66,13 @@ _NO_DRINK = "".join(
 )
 
 
+#: Whose table it was: `ate at my sister's`, `cené en casa de mi hermana`.
+_AT_SOMEBODYS = (
+    r"(?: at (?:(?:my|our|her|his|the|a) )?(?:mum|mom|mam|mother|dad|father|parent|sister|brother|son|daughter|friend|mate|neighbour|neighbor|cousin|aunt|auntie|uncle|nan|gran|granny|grandma|grandad|grandpa|boss|colleague)s(?: (?:house|place|home|flat|party))?"
+    r"| (?:en (?:la )?casa de|donde|en lo de) (?:(?:mi|mis|la|el|los|una|un) )?(?:mama|papa|madre|padre|padres|hermana|hermano|hija|hijo|amiga|amigo|amigos|vecina|vecino|prima|primo|tia|tio|abuela|abuelo|abuelos|suegra|suegro|suegros|cunada|cunado|comadre|compadre)(?= [,.:;]))?"
+)
+
+
 @cache
 def _patterns(language: str) -> _Patterns:
     names = either(tuple(meal_names(language)))
@@ -82,7 +89,7 @@ def _patterns(language: str) -> _Patterns:
             rf"(?:for|as|at|para|en|de) (?:my |the |a |an |late |early |el |la |mi |una )*(?P<name>{names}|{shy})(?: today| now| tonight| hoy)?"
         ),
         lead=pattern(
-            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora|recien) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|also|that|i had|i ate|had|ate|a nice|say|like|about|around|roughly|maybe|ahora))*(?: :| -)?"
+            rf"(?:(?:i|we|just|have|am|im|now|she|he|is|has|ive|only|then|also|going to|already|finally|so|and|today|estoy|voy a|acabo de|me|yo|ya|ahora|recien) )*(?P<lead>{either(gathered(language, 'lead_ins'), verbs)})(?: (?:now|just|my|some|today|on|of|also|that|i had|i ate|had|ate|a nice|say|like|about|around|roughly|maybe|ahora))*{_AT_SOMEBODYS}(?: :| -)?"
         ),
         planned=pattern(either(gathered(language, "planned"))),
         same=pattern(either(gathered(language, "same_as"))),

@@ -110,7 +110,7 @@ HAVE = ("", "he ", "hemos ", "ha ", "han ", "me he ", "nos hemos ", "se ha ")
 #: What is over, before the verb that names it (`acabo de cenar`).
 JUST = (
     "acabo de", "acabamos de", "acaba de", "acabe de", "termine de", "terminamos de", "termino de",
-    "acabo de terminar de", "acabamos de terminar de", "acabando de", "vengo de", "venimos de",
+    "acabo de terminar de", "acabamos de terminar de", "acabando de", "terminando de", "vengo de", "venimos de",
 )  # fmt: skip
 
 SPANISH = Lexicon(
@@ -186,7 +186,7 @@ SPANISH = Lexicon(
               "a punto de comer", "tomandome", "comiendome", "se comio", "come"),
     blamed=("debe ser", "debe de ser", "debio ser", "ha de ser", "han de ser", "fue", "fueron", "por culpa de", "por culpa del", "culpa de", "culpa del", "por comer",
             "no debi comer", "no debi comerme", "no debi tomar", "es que comi", "a causa de", "a causa del", "debido a", "debido al"),
-    planned=("(?:voy|vamos) a (?:preparar|hacer|cocinar|pedir|comprar|ordenar)", "(?:voy|vamos|ibamos|iba) a (?:empezar a )?(?:comer|cenar|almorzar|desayunar|merendar)", "quiero comer", "(?<!la )manana",
+    planned=("(?:voy|vamos) a (?:preparar|hacer|cocinar|pedir|comprar|ordenar)", "(?:voy|vamos|ibamos|iba) a (?:empezar a )?(?:comer|cenar|almorzar|desayunar|merendar)", "quiero comer", "(?<!la )(?<!esta )manana",
              "comere", "pienso comer", "tengo ganas de", "quiero", "se me antoja", "cenare", "almorzare",
              "mas tarde", "desayunare", "preparando", "cocinando", "pensaba comer", "quisiera"),
     food_advice=("puedo", "puedo comer", "debo", "podria", "se puede", "es bueno", "es malo", "esta bien",
@@ -229,7 +229,7 @@ SPANISH = Lexicon(
     rarer_activities=RARER_ACTIVITIES_SPANISH,
     underway=ACTIVITIES_UNDERWAY_SPANISH,
     about_to=("voy a", "voy al", "vamos a", "me voy a", "salgo a", "estoy por", "a punto de", "saliendo a", "saliendo al", "voy saliendo a", "voy saliendo al",
-              "ahora voy a", "quiero", "(?<!la )manana", "luego", "empezando", "empiezo", "iendo a", "yendo a",
+              "ahora voy a", "quiero", "(?<!la )(?<!esta )manana", "luego", "empezando", "empiezo", "iendo a", "yendo a",
               "voy de", "salgo", "camino al"),
     done=("terminado", "terminada", "termine", "hecho", "hice", "listo", "lista", "acabe", "acabo de", "ya"),
     distances=("km", "kilometro", "kilometros", "milla", "millas", "metros", "cuadras", "cuadra",

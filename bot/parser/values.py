@@ -91,7 +91,10 @@ def _patterns(language: str) -> _Patterns:
             f"|(?:(?:my|the|mi|el|la|and|n|y) ){{0,2}}{_DEVICE} (?:was|is|at|gave|had|fue)(?= {BLOT})"
         ),
         had=pattern(
-            f"(?:(?:and|y|now|ahora) )?(?:i am|im|tengo|estoy|ando|its|it is)(?: (?:at|en|now))?(?= {BLOT})"
+            rf"(?:(?:and|y|now|ahora|then|luego) )*(?:(?:la |el |mi |my |the )?{glucose} )?"
+            r"(?:i am|im|its|it is|it came out|tengo|tenia|tuve|estoy|estaba|ando|quede|subi|subio|llegue|bajo(?= a )"
+            r"|(?:se )?(?:me )?(?:dio|salio|marco|arrojo|da|sale|marca|tiro)|y ahora|and now)"
+            rf"(?: (?:at|en|a|now|ya))?(?= {BLOT})"
         ),
     )
 
@@ -162,7 +165,6 @@ SWEETENED_UP_TO = 40
 
 #: One of these is in the words that lead to a value.
 _SHOWN_BY = frozenset({*_DEVICES, "it"})
-_HAD = frozenset("i im tengo estoy ando its it".split())
 
 
 def claim_names(
@@ -183,7 +185,7 @@ def claim_names(
     for span in [] if here.isdisjoint(_SHOWN_BY) else page.find(patterns.shown_by):
         found = True
         page.claim(span.start, span.end)
-    for span in [] if here.isdisjoint(_HAD) else page.find(patterns.had):
+    for span in page.find(patterns.had) if valued else ():
         page.claim(span.start, span.end)
     for span in page.find(patterns.glucose):
         before = page.tokens[span.start - 1].word if span.start else ""
