@@ -43,8 +43,12 @@ def _signs(code: str) -> Phrases[Suggests | None]:
 @cache
 def _phrases(language: str) -> Phrases[Suggests | None]:
     """The signs of all languages; None for talk that holds a sign's words (`low fat`)."""
-    talk: Phrases[Suggests | None] = Phrases([(NOT_SYMPTOMS, None)])
-    return talk | of_all(language, _signs)
+    return _talk() | of_all(language, _signs)
+
+
+@cache
+def _talk() -> Phrases[Suggests | None]:
+    return Phrases([(NOT_SYMPTOMS, None)])
 
 
 #: Words that are signs where nothing else is said (`stroke!`, not `a stroke of luck`).

@@ -786,7 +786,7 @@ WEAK_SIGNS: Final[Mapping[Suggests, tuple[str, ...]]] = {
 }
 
 #: Ordinary talk that holds a symptom's words.
-NOT_SYMPTOMS: Final[tuple[str, ...]] = phrases(
+NOT_SYMPTOMS: Final = Block(
     """
     {am|i'm|i am|be} cutting myself {a|an|some|another|one|two|the|off}
     {i|we|you} shake {him|her|them|it|hands|my head|off}
