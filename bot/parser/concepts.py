@@ -73,7 +73,7 @@ def _concepts(language: str) -> Phrases[frozenset[str]]:
             for word in words if concept == GLUE else phrases_of(language, lexicon, words):
                 phrase = spelled(word)
                 tags[phrase] = tags.get(phrase, none) | {concept}
-    alike: dict[frozenset[str], frozenset[str]] = {}
+    alike: dict[frozenset[str], frozenset[str]] = {}  # each set once, however many mean it
     meant = {}
     for phrase, own in tags.items():
         apart = [tags.get((word,), none) for word in phrase]

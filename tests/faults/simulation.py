@@ -206,8 +206,7 @@ class Plan:
     retry_blindly: bool = False
     ignore_ends: bool = False
     mix_up_chats: bool = False
-    expire_at_once: bool = False
-    cancel_at_once: bool = False
+    end_at_once: str = ""
     cancel_cautions: bool = False
     owe_nothing: bool = False
     sleep_on: bool = False
@@ -459,17 +458,11 @@ class _Letterbox(Letterbox):
     def claim(self, *args: Any) -> Any:
         if self.plan.ignore_ends:
             spoil(self._store, "UPDATE outbox SET expires_ms = NULL")
-        if self.plan.expire_at_once:
+        if self.plan.end_at_once:
             spoil(
                 self._store,
-                "UPDATE outbox SET state = 'expired', settled_real = made_real "
-                "WHERE state = 'pending'",
-            )
-        if self.plan.cancel_at_once:
-            spoil(
-                self._store,
-                "UPDATE outbox SET state = 'cancelled', settled_real = made_real "
-                "WHERE state = 'pending'",
+                f"UPDATE outbox SET state = '{self.plan.end_at_once}', "  # noqa: S608 - our word
+                "settled_real = made_real WHERE state = 'pending'",
             )
         return super().claim(*args)
 

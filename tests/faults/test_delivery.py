@@ -277,16 +277,23 @@ async def test_a_page_of_html_instead_of_json_is_taken_as_unsure_and_the_loop_su
         await bot.heard(ann, "hello")
 
 
+async def blocks_us(bot: Served, when_it_shows: list[Saying], afterwards: list[Saying]) -> int:
+    """A chat that has blocked us, once all that was to be said to it has ended."""
+    ann = await bot.enrolled()
+    bot.server.faults.order(Fault.BLOCKED, chat=ann)
+    for says in (when_it_shows, afterwards):
+        await queue(bot, *says)
+        await settled(bot)
+    return ann
+
+
 async def test_a_chat_that_blocked_us_has_its_messages_cancelled_until_it_writes_again(
     tmp_path: Path,
 ) -> None:
     async with served(tmp_path) as bot:
-        ann = await bot.enrolled()
-        bot.server.faults.order(Fault.BLOCKED, chat=ann)
-        await queue(bot, of(Kind.PROMPT, "one"), of(Kind.PROMPT, "two"))
-        await settled(bot)
-        await queue(bot, of(Kind.PROMPT, "three"))
-        await settled(bot)
+        ann = await blocks_us(
+            bot, [of(Kind.PROMPT, "one"), of(Kind.PROMPT, "two")], [of(Kind.PROMPT, "three")]
+        )
         assert states(bot) == {"cancelled": 3}
         assert bot.server.calls["sendMessage"] == 1
         bot.shift(seconds=2)
@@ -298,12 +305,11 @@ async def test_a_caution_to_whoever_blocked_us_is_said_when_they_come_back_withi
     tmp_path: Path,
 ) -> None:
     async with served(tmp_path) as bot:
-        ann = await bot.enrolled()
-        bot.server.faults.order(Fault.BLOCKED, chat=ann)
-        await queue(bot, of(Kind.CAUTION, "sugar now"), of(Kind.CAUTION, "and again"))
-        await settled(bot)
-        await queue(bot, of(Kind.CAUTION, "and now"), of(Kind.PROMPT, "one"))
-        await settled(bot)
+        ann = await blocks_us(
+            bot,
+            [of(Kind.CAUTION, "sugar now"), of(Kind.CAUTION, "and again")],
+            [of(Kind.CAUTION, "and now"), of(Kind.PROMPT, "one")],
+        )
         assert states(bot) == {"expired": 3, "cancelled": 1}
         bot.shift(hours=20)
         bot.server.chats.say(ann, "I am back")

@@ -3,6 +3,7 @@
 import logging
 from collections.abc import Iterator
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
@@ -38,16 +39,16 @@ def test_nothing_is_lost_doubled_late_or_misdirected(seed: int, trouble: float) 
         ({"retry_blindly": True}, "more copies"),
         ({"ignore_ends": True}, "after its window"),
         ({"mix_up_chats": True}, "another's text"),
-        ({"expire_at_once": True}, "a caution expired before its time"),
-        ({"expire_at_once": True}, "a prompt expired before its time"),
-        ({"cancel_at_once": True}, "a reply was cancelled whose reader takes messages"),
+        ({"end_at_once": "expired"}, "a caution expired before its time"),
+        ({"end_at_once": "expired"}, "a prompt expired before its time"),
+        ({"end_at_once": "cancelled"}, "a reply was cancelled whose reader takes messages"),
         ({"cancel_cautions": True}, "a caution was not delivered"),
         ({"owe_nothing": True}, "never said again"),
         ({"sleep_on": True}, "a prompt was never queued"),
         ({"answer_nobody": True}, "never answered"),
     ],
 )
-def test_a_planted_fault_is_found(fault: dict[str, bool], shows_as: str) -> None:
+def test_a_planted_fault_is_found(fault: dict[str, Any], shows_as: str) -> None:
     plan = Plan(seed=0, people=40, days=1, trouble=0.9, **fault)
     for seed in range(ENOUGH):
         broken = Simulation(replace(plan, seed=seed)).run()
